@@ -1,0 +1,31 @@
+/**
+ * The one error that bad input gets: it names the field, its value with the unit, and what is accepted.
+ *
+ * @public
+ */
+export class InputError extends RangeError {
+  override readonly name = 'InputError';
+  /** Path of the field in the caller's own words, for example `piston.holes[0].diameter`. */
+  readonly field: string;
+  /** The value that was refused. */
+  readonly value: unknown;
+  /** SI unit of the value; empty for a pure number or a text. */
+  readonly unit: string;
+  /** What would have been accepted, for example `greater than 0`. */
+  readonly accepted: string;
+
+  constructor(problem: {
+    readonly field: string;
+    readonly value: unknown;
+    readonly unit?: string;
+    readonly accepted: string;
+  }) {
+    const unit = problem.unit ?? '';
+    const suffix = unit === '' ? '' : ` ${unit}`;
+    super(`${problem.field} must be ${problem.accepted}${suffix}, got ${String(problem.value)}${suffix}`);
+    this.field = problem.field;
+    this.value = problem.value;
+    this.unit = unit;
+    this.accepted = problem.accepted;
+  }
+}

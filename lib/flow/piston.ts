@@ -1,0 +1,27 @@
+/**
+ * Holes of one size in a piston.
+ *
+ * @public
+ */
+export interface HoleGroup {
+  /** How many holes of this size, 1 or more. */
+  readonly count: number;
+  /** Hole diameter [m], above 0. */
+  readonly diameter: number;
+}
+
+/**
+ * A piston: holes in parallel with the gap between its rim and the bore.
+ *
+ * @public
+ */
+export interface Piston {
+  /** Outer diameter [m], above 0 and below the bore. */
+  readonly diameter: number;
+  /** Thickness [m], above 0: the length of each hole and of the rim. */
+  readonly thickness: number;
+  /** Hole groups; may be empty for a piston that leaks only at its rim. */
+  readonly holes: readonly HoleGroup[];
+  /** How far the piston stands off centre, as a fraction of the radial gap, 0 (centred) to 1 (touching). */
+  readonly eccentricity: number;
+}

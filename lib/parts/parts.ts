@@ -1,0 +1,98 @@
+import type { GasSide, SealFriction } from '../damper/damper.js';
+import type { Piston } from '../flow/piston.js';
+import type { OilDefinition } from '../fluid/oil-definition.js';
+
+/**
+ * An amount of money.
+ *
+ * @public
+ */
+export interface Price {
+  readonly amount: number;
+  /** Currency code of ISO 4217, for example `EUR`. */
+  readonly currency: string;
+}
+
+/**
+ * An oil of the parts file.
+ *
+ * @public
+ */
+export interface OilPart {
+  readonly name: string;
+  readonly definition: OilDefinition;
+  /** What a bottle holds [m³] and costs, where the file says so. */
+  readonly bottle?: { readonly volume: number; readonly price?: Price };
+}
+
+/**
+ * A piston of the parts file.
+ *
+ * @public
+ */
+export interface PistonPart {
+  readonly name: string;
+  readonly piston: Piston;
+}
+
+/**
+ * A shock body with its shaft and gas side, of the parts file.
+ *
+ * @public
+ */
+export interface ShockPart {
+  readonly name: string;
+  /** Bore [m]. */
+  readonly bore: number;
+  /** Shaft diameter [m]. */
+  readonly shaftDiameter: number;
+  /** Stroke [m]. */
+  readonly stroke: number;
+  /** Oil that one fill takes [m³]. */
+  readonly oilVolume: number;
+  readonly gas: GasSide;
+  readonly seal: SealFriction;
+}
+
+/**
+ * A spring of the parts file.
+ *
+ * @public
+ */
+export interface SpringPart {
+  readonly name: string;
+  /** Rate [N/m]. */
+  readonly rate: number;
+  /** Free length [m]. */
+  readonly freeLength: number;
+}
+
+/**
+ * One shock put together from parts of the file.
+ *
+ * @public
+ */
+export interface Build {
+  readonly name: string;
+  readonly shock: ShockPart;
+  readonly piston: PistonPart;
+  readonly oil: OilPart;
+  readonly spring?: SpringPart;
+  /** How many shocks of the car are built like this, 1 or more. */
+  readonly quantity: number;
+}
+
+/**
+ * A parts file, read, checked and in SI.
+ *
+ * @public
+ */
+export interface Parts {
+  /** What the file says of itself, for example that its data are invented. */
+  readonly about: string;
+  readonly oils: readonly OilPart[];
+  readonly pistons: readonly PistonPart[];
+  readonly shocks: readonly ShockPart[];
+  readonly springs: readonly SpringPart[];
+  readonly builds: readonly Build[];
+}

@@ -1,0 +1,10 @@
+export {
+  describeDimension,
+  formatQuantity,
+  fromSi,
+  parseQuantity,
+  QuantityError,
+  roundedText,
+  toSi,
+} from './quantity-text.js';
+export { type Dimension, findUnit, type Unit, unitTable } from './unit-table.js';

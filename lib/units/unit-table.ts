@@ -1,0 +1,126 @@
+/**
+ * The units that a user may write, by dimension. The table is an allow-list on purpose: a general unit parser
+ * reads "fl oz" as a mass times a volume, and a wrong bottle size must never pass.
+ * A value in SI is `value * factor + offset`. Every factor is exact by definition (SI brochure, 9th ed.; NIST
+ * SP 811 appendix B for inch, pound-force, psi) and is compared with mathjs in the tests.
+ */
+export interface Unit {
+  readonly symbol: string;
+  readonly factor: number;
+  readonly offset?: number;
+}
+
+const inch = 0.0254;
+const pound = 0.453_592_37;
+const poundForce = pound * 9.806_65;
+
+const table = {
+  length: [
+    { symbol: 'mm', factor: 1e-3 },
+    { symbol: 'µm', factor: 1e-6 },
+    { symbol: 'um', factor: 1e-6 },
+    { symbol: 'cm', factor: 1e-2 },
+    { symbol: 'm', factor: 1 },
+    { symbol: 'in', factor: inch },
+  ],
+  area: [
+    { symbol: 'mm²', factor: 1e-6 },
+    { symbol: 'mm2', factor: 1e-6 },
+    { symbol: 'm²', factor: 1 },
+  ],
+  volume: [
+    { symbol: 'ml', factor: 1e-6 },
+    { symbol: 'mL', factor: 1e-6 },
+    { symbol: 'l', factor: 1e-3 },
+    { symbol: 'L', factor: 1e-3 },
+    { symbol: 'mm³', factor: 1e-9 },
+    { symbol: 'mm3', factor: 1e-9 },
+    { symbol: 'cm³', factor: 1e-6 },
+    { symbol: 'cm3', factor: 1e-6 },
+    { symbol: 'm³', factor: 1 },
+  ],
+  temperature: [
+    { symbol: '°C', factor: 1, offset: 273.15 },
+    { symbol: 'C', factor: 1, offset: 273.15 },
+    { symbol: '°F', factor: 5 / 9, offset: 459.67 * (5 / 9) },
+    { symbol: 'F', factor: 5 / 9, offset: 459.67 * (5 / 9) },
+    { symbol: 'K', factor: 1 },
+  ],
+  kinematicViscosity: [
+    { symbol: 'cSt', factor: 1e-6 },
+    { symbol: 'mm²/s', factor: 1e-6 },
+    { symbol: 'mm2/s', factor: 1e-6 },
+    { symbol: 'St', factor: 1e-4 },
+    { symbol: 'm²/s', factor: 1 },
+  ],
+  dynamicViscosity: [
+    { symbol: 'mPa·s', factor: 1e-3 },
+    { symbol: 'mPa s', factor: 1e-3 },
+    { symbol: 'Pa·s', factor: 1 },
+    { symbol: 'Pa s', factor: 1 },
+    { symbol: 'cP', factor: 1e-3 },
+  ],
+  density: [
+    { symbol: 'kg/m³', factor: 1 },
+    { symbol: 'kg/m3', factor: 1 },
+    { symbol: 'g/cm³', factor: 1e3 },
+    { symbol: 'g/cm3', factor: 1e3 },
+    { symbol: 'g/ml', factor: 1e3 },
+  ],
+  pressure: [
+    { symbol: 'bar', factor: 1e5 },
+    { symbol: 'mbar', factor: 1e2 },
+    { symbol: 'Pa', factor: 1 },
+    { symbol: 'kPa', factor: 1e3 },
+    { symbol: 'MPa', factor: 1e6 },
+    { symbol: 'GPa', factor: 1e9 },
+    { symbol: 'atm', factor: 101_325 },
+    { symbol: 'psi', factor: poundForce / (inch * inch) },
+  ],
+  force: [
+    { symbol: 'N', factor: 1 },
+    { symbol: 'mN', factor: 1e-3 },
+    { symbol: 'lbf', factor: poundForce },
+  ],
+  speed: [
+    { symbol: 'm/s', factor: 1 },
+    { symbol: 'mm/s', factor: 1e-3 },
+  ],
+  springRate: [
+    { symbol: 'N/mm', factor: 1e3 },
+    { symbol: 'N/m', factor: 1 },
+    { symbol: 'lbf/in', factor: poundForce / inch },
+  ],
+  mass: [
+    { symbol: 'g', factor: 1e-3 },
+    { symbol: 'kg', factor: 1 },
+    { symbol: 'lb', factor: pound },
+  ],
+  time: [
+    { symbol: 's', factor: 1 },
+    { symbol: 'ms', factor: 1e-3 },
+    { symbol: 'µs', factor: 1e-6 },
+    { symbol: 'min', factor: 60 },
+    { symbol: 'h', factor: 3600 },
+  ],
+  angle: [
+    { symbol: '°', factor: Math.PI / 180 },
+    { symbol: 'deg', factor: Math.PI / 180 },
+    { symbol: 'rad', factor: 1 },
+  ],
+  ratio: [
+    { symbol: '', factor: 1 },
+    { symbol: '%', factor: 1e-2 },
+  ],
+} as const satisfies Record<string, readonly Unit[]>;
+
+/** A dimension that a user may write. */
+export type Dimension = keyof typeof table;
+
+/** Units accepted per dimension; the first is the one shown by default. */
+export const unitTable: Readonly<Record<Dimension, readonly Unit[]>> = table;
+
+/** The unit of a dimension with this symbol, if it is on the list. */
+export function findUnit(dimension: Dimension, symbol: string): Unit | undefined {
+  return unitTable[dimension].find((unit) => unit.symbol === symbol);
+}
