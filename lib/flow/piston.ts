@@ -1,3 +1,6 @@
+import { requireCount, requirePositive, requireWithin } from '../base/checks.js';
+import { largestEccentricity } from './annular-gap.js';
+
 /**
  * Holes of one size in a piston.
  *
@@ -22,6 +25,23 @@ export interface Piston {
   readonly thickness: number;
   /** Hole groups; may be empty for a piston that leaks only at its rim. */
   readonly holes: readonly HoleGroup[];
-  /** How far the piston stands off centre, as a fraction of the radial gap, 0 (centred) to 1 (touching). */
+  /** How far the piston stands off centre, as a fraction of the radial gap, 0 (centred) to 0.99 (all but touching). */
   readonly eccentricity: number;
+}
+
+/** Throws unless each size of the piston is in its range. */
+export function requirePiston(piston: Piston): void {
+  requirePositive(piston.diameter, 'piston.diameter', 'm');
+  requirePositive(piston.thickness, 'piston.thickness', 'm');
+  requireWithin(piston.eccentricity, 0, largestEccentricity, 'piston.eccentricity', '');
+  piston.holes.forEach((group, index) => {
+    requireCount(group.count, `piston.holes[${index}].count`);
+    requirePositive(group.diameter, `piston.holes[${index}].diameter`, 'm');
+    requireWithin(group.diameter, 0, piston.diameter, `piston.holes[${index}].diameter`, 'm');
+  });
+}
+
+/** Area of all holes together [m²]. */
+export function totalHoleArea(piston: Piston): number {
+  return piston.holes.reduce((sum, { count, diameter }) => sum + count * (Math.PI / 4) * diameter ** 2, 0);
 }

@@ -1,3 +1,5 @@
+import { requirePositive } from '../base/checks.js';
+
 /**
  * What the flow laws need to know of an oil at one temperature.
  *
@@ -8,4 +10,15 @@ export interface FluidState {
   readonly kinematicViscosity: number;
   /** Density [kg/m³], above 0. */
   readonly density: number;
+  /**
+   * Estimated longest relaxation time of the polymer [s], above 0, where the oil has one. The flow is computed
+   * as Newtonian all the same; this only decides when a result warns of shear thinning.
+   */
+  readonly relaxationTime?: number;
+}
+
+/** Throws unless viscosity and density are above 0. */
+export function requireFluidState(fluid: FluidState): void {
+  requirePositive(fluid.kinematicViscosity, 'fluid.kinematicViscosity', 'm²/s');
+  requirePositive(fluid.density, 'fluid.density', 'kg/m³');
 }

@@ -1,4 +1,5 @@
-import type { GasSide, SealFriction } from '../damper/damper.js';
+import type { GasSide } from '../damper/gas.js';
+import type { SealFriction } from '../damper/seal-friction.js';
 import type { Piston } from '../flow/piston.js';
 import type { OilDefinition } from '../fluid/oil-definition.js';
 

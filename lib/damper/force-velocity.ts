@@ -1,0 +1,44 @@
+import { requireCount, requirePositive } from '../base/checks.js';
+import { type DamperForce, damperForce } from './damper-force.js';
+import type { DamperModel } from './damper-model.js';
+
+/**
+ * Force against shaft speed at one position, in both directions.
+ *
+ * @public
+ */
+export type ForceVelocityCurve = readonly DamperForce[];
+
+/**
+ * Evenly spaced speeds from full rebound to full compression [m/s], zero among them.
+ *
+ * @param fastest - largest speed in either direction [m/s], above 0
+ * @param stepsEachWay - points on each side of zero, 1 or more
+ * @throws InputError for a speed or a count outside its range
+ * @public
+ */
+export function symmetricSpeeds(fastest: number, stepsEachWay: number): readonly number[] {
+  requirePositive(fastest, 'fastest', 'm/s');
+  requireCount(stepsEachWay, 'stepsEachWay');
+  return Array.from(
+    { length: 2 * stepsEachWay + 1 },
+    (_, index) => (fastest * (index - stepsEachWay)) / stepsEachWay,
+  );
+}
+
+/**
+ * Force-velocity curve: one {@link damperForce} per speed.
+ *
+ * @param model - from {@link damperModel}
+ * @param speeds - shaft speeds [m/s], compression positive
+ * @param position - how far the shaft is pushed in [m], 0 to the stroke
+ * @throws InputError where a speed is not finite or the position is outside the stroke
+ * @public
+ */
+export function forceVelocityCurve(
+  model: DamperModel,
+  speeds: readonly number[],
+  position: number,
+): ForceVelocityCurve {
+  return speeds.map((speed) => damperForce(model, { speed, position }));
+}

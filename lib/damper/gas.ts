@@ -1,0 +1,49 @@
+import { requirePositive, requireWithin } from '../base/checks.js';
+import { InputError } from '../base/input-error.js';
+
+/**
+ * The gas that makes room for the shaft, on the blind side of the piston.
+ *
+ * @public
+ */
+export interface GasSide {
+  /** Gas volume at full extension [m³], above 0. */
+  readonly volume: number;
+  /** Absolute gas pressure at full extension [Pa], above 0. */
+  readonly pressure: number;
+  /** Polytropic exponent, 1 (slow, isothermal) to 1.4 (fast, adiabatic air). */
+  readonly polytropicExponent: number;
+  /** Absolute pressure of the air outside [Pa], above 0. */
+  readonly ambientPressure: number;
+}
+
+/** Throws unless volume, pressures and exponent are in their ranges. */
+export function requireGasSide(gas: GasSide): void {
+  requirePositive(gas.volume, 'gas.volume', 'm³');
+  requirePositive(gas.pressure, 'gas.pressure', 'Pa');
+  requireWithin(gas.polytropicExponent, 1, 1.4, 'gas.polytropicExponent', '');
+  requirePositive(gas.ambientPressure, 'gas.ambientPressure', 'Pa');
+}
+
+/**
+ * Absolute pressure of the gas [Pa] after the shaft has taken a part of its room, `p V^n = const`.
+ *
+ * @param gas - volume [m³] and pressures [Pa] above 0, exponent 1 to 1.4
+ * @param displacedVolume - volume that the shaft has pushed in [m³], 0 to less than the gas volume
+ * @throws InputError where the shaft takes all the room: the oil locks
+ * @see polytropic change of an ideal gas: any thermodynamics textbook, for example Çengel & Boles, Thermodynamics, sec. 4-1
+ * (from memory)
+ * @public
+ */
+export function gasPressure(gas: GasSide, displacedVolume: number): number {
+  requireGasSide(gas);
+  if (!(displacedVolume >= 0 && displacedVolume < gas.volume)) {
+    throw new InputError({
+      field: 'displacedVolume',
+      value: displacedVolume,
+      unit: 'm³',
+      accepted: `0 to less than the gas volume of ${gas.volume}, or the oil locks`,
+    });
+  }
+  return gas.pressure * (gas.volume / (gas.volume - displacedVolume)) ** gas.polytropicExponent;
+}

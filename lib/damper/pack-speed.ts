@@ -1,0 +1,26 @@
+import { bracketedRoot } from '../base/root-finding.js';
+import type { DamperModel } from './damper-model.js';
+
+/** Fastest shaft speed searched [m/s]; far above any shock. */
+const fastest = 1000;
+
+/**
+ * Shaft speed at which a piston "packs" [m/s]: where the inertial part of the pressure drop equals the viscous part, so that the damping
+ * coefficient has doubled. Below it damping follows the oil, above it the holes. The measure is our own definition of the trade's word.
+ *
+ * @param model - from {@link damperModel}
+ * @returns the speed, or `undefined` where it lies above 1000 m/s or the piston has no holes
+ * @public
+ */
+export function packSpeed(model: DamperModel): number | undefined {
+  const { pistonFlow, dampingArea } = model;
+  if (pistonFlow.paths.length === 0) return undefined;
+  const excess = (logSpeed: number): number => {
+    const flow = dampingArea * Math.exp(logSpeed);
+    const viscous = flow / pistonFlow.creepingConductance;
+    return pistonFlow.pressureDrop(flow).pressureDrop / viscous - 2;
+  };
+  const high = Math.log(fastest);
+  if (excess(high) < 0) return undefined;
+  return Math.exp(bracketedRoot(excess, Math.log(1e-9), high, 'pack speed').root);
+}

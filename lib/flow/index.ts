@@ -1,0 +1,13 @@
+export {
+  type AnnularGap,
+  annularGapConductance,
+  annularGapDrag,
+  annularGapFlow,
+} from './annular-gap.js';
+export { type Hole, holeArea, holeFlow, holePressureDrop, holeReynoldsNumber } from './hole.js';
+export type { HoleLaw, HoleResistance } from './hole-law.js';
+export { idelchikThickEdgeLaw, lossCoefficientIdelchikThickEdge } from './idelchik-thick-edge.js';
+export { dischargeCoefficientLichtarowicz, lichtarowiczLaw } from './lichtarowicz.js';
+export type { HoleGroup, Piston } from './piston.js';
+export { type HolePath, type PistonFlow, type PistonPressureDrop, pistonFlow } from './piston-flow.js';
+export { sharpHoleLaw } from './sharp-hole.js';
