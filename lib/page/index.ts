@@ -1,0 +1,32 @@
+export { defineNotebook, type Notebook } from './notebook.js';
+export {
+  type AssumptionsBlock,
+  type Block,
+  type CautionBlock,
+  type CheckBlock,
+  type FigureBlock,
+  type HeadingBlock,
+  type ListBlock,
+  type Page,
+  pageFigures,
+  pagePassed,
+  type TableBlock,
+  type TextBlock,
+} from './page.js';
+export {
+  type ChoiceParameter,
+  choice,
+  type IntegerParameter,
+  integer,
+  onePart,
+  type Parameter,
+  type Parameters,
+  type ParameterValue,
+  type ParameterValues,
+  type PartList,
+  type PartParameter,
+  type QuantityParameter,
+  quantity,
+  type SeveralPartsParameter,
+  severalParts,
+} from './parameters.js';

@@ -1,0 +1,80 @@
+import { type Dimension, findUnit, fromSi, QuantityError, roundedText } from '../units/index.js';
+
+/**
+ * One column of a table, or one axis of a chart.
+ *
+ * @public
+ */
+export interface Column {
+  /** What the numbers are, for example `Shaft speed`. */
+  readonly label: string;
+  /** Unit shown to the reader; empty for a text or a plain number. */
+  readonly unit: string;
+  /**
+   * Dimension of the numbers. Where it is given they are in SI and are shown converted to `unit`; where it is
+   * left out they are in `unit` already (money, N·s/m and whatever else no parts file holds).
+   */
+  readonly dimension?: Dimension;
+  /** Significant digits shown, 1 to 6; 3 where left out. */
+  readonly digits?: number;
+}
+
+/**
+ * One cell: a number in the unit that its column says, a text, or nothing.
+ *
+ * @public
+ */
+export type Cell = string | number | null;
+
+/**
+ * A table as plain data.
+ *
+ * @public
+ */
+export interface Table {
+  readonly columns: readonly Column[];
+  /** Each row has one cell for each column. */
+  readonly rows: readonly (readonly Cell[])[];
+}
+
+/**
+ * Heading of a column or axis, `Shaft speed, mm/s`.
+ *
+ * @public
+ */
+export function columnHeading(column: Column): string {
+  return column.unit === '' ? column.label : `${column.label}, ${column.unit}`;
+}
+
+/**
+ * A number of a column in the unit shown, kept to 6 significant digits: the last bits of `Math.exp` differ
+ * between processors, and no file of ours may.
+ *
+ * @param column - the column
+ * @param value - in SI where the column has a dimension, otherwise in the unit of the column
+ * @throws QuantityError where the unit does not belong to the dimension
+ *
+ * @public
+ */
+export function displayNumber(column: Column, value: number): number {
+  const { dimension, unit } = column;
+  if (dimension === undefined) return sixDigits(value);
+  const known = findUnit(dimension, unit);
+  if (known === undefined)
+    throw new QuantityError(`the unit "${unit}" of "${column.label}" is not a ${dimension}`);
+  return sixDigits(fromSi(value, known));
+}
+
+/**
+ * Text of a cell as a reader sees it.
+ *
+ * @public
+ */
+export function displayCell(column: Column, cell: Cell): string {
+  if (cell === null) return '';
+  return typeof cell === 'string' ? cell : roundedText(displayNumber(column, cell), column.digits ?? 3);
+}
+
+function sixDigits(value: number): number {
+  return Number(value.toPrecision(6));
+}
