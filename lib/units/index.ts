@@ -4,6 +4,7 @@ export {
   fromSi,
   parseQuantity,
   QuantityError,
+  quantityPattern,
   roundedText,
   toSi,
 } from './quantity-text.js';

@@ -1,3 +1,4 @@
+import { requireFinite } from '../base/checks.js';
 import { type Dimension, findUnit, type Unit, unitTable } from './unit-table.js';
 
 /**
@@ -30,13 +31,46 @@ const dimensionNames: Readonly<Record<Dimension, string>> = {
 const exampleNumbers: Readonly<Partial<Record<Dimension, string>>> = {
   temperature: '20',
   kinematicViscosity: '350',
+  density: '970',
 };
+
+/** The longest text that can be a quantity; longer ones are refused before any pattern runs on them. */
+const longestText = 40;
+
+const number = '[+\\-−]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+\\-−]?\\d+)?';
+const numberThenSymbol = new RegExp(`^(${number})\\s*(.*)$`, 'su');
+
+/** Signs that look alike on paper, and the one that the table uses: U+03BC for the micro sign, and so on. */
+const lookalikes: Readonly<Record<string, string>> = { μ: 'µ', º: '°', '˚': '°', '℃': '°C', '℉': '°F' };
+
+function tableSymbol(written: string): string {
+  return written.replace(/[μº˚℃℉]/gu, (sign) => lookalikes[sign] ?? sign).replace(/\s+/gu, ' ');
+}
 
 /** How a dimension is written, for an error or a help text: `a length such as "1.7 mm" (mm, µm, …)`. */
 export function describeDimension(dimension: Dimension): string {
   const symbols = unitTable[dimension].map((unit) => unit.symbol).filter((symbol) => symbol !== '');
   const example = `${exampleNumbers[dimension] ?? '1.5'} ${unitTable[dimension][0]?.symbol ?? ''}`.trim();
   return `${dimensionNames[dimension]} such as "${example}"${symbols.length > 0 ? ` (${symbols.join(', ')})` : ''}`;
+}
+
+/** Source of a regular expression, of the kind a JSON Schema takes, for the texts of one dimension. */
+export function quantityPattern(dimension: Dimension): string {
+  const symbols = unitTable[dimension].map((unit) => unit.symbol.replace('µ', '[µμ]'));
+  return `^\\s*${number}\\s*(?:${symbols.join('|')})\\s*$`;
+}
+
+function quoted(text: string): string {
+  return JSON.stringify(text.length > longestText ? `${text.slice(0, longestText)}…` : text);
+}
+
+function unitFault(text: string, symbol: string): string {
+  if (symbol === '') return `${quoted(text)} has no unit`;
+  if (symbol.startsWith(',')) return `${quoted(text)} has a decimal comma where a point is needed`;
+  if (/^\d/u.test(symbol)) return `${quoted(text)} has a space inside the number`;
+  const other = (Object.keys(unitTable) as Dimension[]).find((dimension) => findUnit(dimension, symbol));
+  if (other !== undefined) return `${quoted(text)} is ${dimensionNames[other]}`;
+  return `the unit "${symbol}" in ${quoted(text)} is not accepted`;
 }
 
 /**
@@ -48,21 +82,15 @@ export function describeDimension(dimension: Dimension): string {
  * @throws QuantityError where the text has no number, no unit, or a unit that is not on the list
  */
 export function parseQuantity(text: string, dimension: Dimension): number {
-  const match = /^([+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?)\s*(.*)$/u.exec(text.trim());
   const wanted = describeDimension(dimension);
-  if (match === null) throw new QuantityError(`"${text}" is not ${wanted}`);
-  const [, digits = '', symbol = ''] = match;
-  // U+03BC (Greek mu) and U+00B5 (micro sign) look the same on every keyboard.
-  const unit = findUnit(dimension, symbol.replace('μ', 'µ').replace(/\s+/gu, ' '));
-  if (symbol.startsWith(','))
-    throw new QuantityError(`"${text}" has a decimal comma; write a point, as in ${wanted}`);
-  if (unit === undefined) {
-    const fault =
-      symbol === '' ? `"${text}" has no unit` : `the unit "${symbol}" in "${text}" is not accepted`;
-    throw new QuantityError(`${fault}; write ${wanted}`);
-  }
-  const value = toSi(Number(digits), unit);
-  if (!Number.isFinite(value)) throw new QuantityError(`"${text}" is too large a number for ${wanted}`);
+  const match = text.length <= longestText ? numberThenSymbol.exec(text.trim()) : null;
+  if (match === null) throw new QuantityError(`${quoted(text)} is not ${wanted}`);
+  const [, digits = '', written = ''] = match;
+  const symbol = tableSymbol(written);
+  const unit = findUnit(dimension, symbol);
+  if (unit === undefined) throw new QuantityError(`${unitFault(text, symbol)}; write ${wanted}`);
+  const value = toSi(Number(digits.replaceAll('−', '-')), unit);
+  if (!Number.isFinite(value)) throw new QuantityError(`${quoted(text)} is too large a number for ${wanted}`);
   return value;
 }
 
@@ -76,14 +104,18 @@ export function fromSi(value: number, unit: Unit): number {
   return (value - (unit.offset ?? 0)) / unit.factor;
 }
 
-/** Rounds to a count of significant digits, without an exponent and without trailing zeros. */
+const plainDigits = new Intl.NumberFormat('en-US', { useGrouping: false, maximumSignificantDigits: 15 });
+
+/**
+ * Rounds to a count of significant digits, without an exponent and without trailing zeros.
+ *
+ * @throws InputError for a value that is not finite
+ */
 export function roundedText(value: number, significantDigits: number): string {
+  requireFinite(value, 'value', '');
   if (value === 0) return '0';
-  const rounded = Number(value.toPrecision(significantDigits));
   // A minus sign as typeset, so that "−2" lines up with "+2" and is not read as a hyphen.
-  return rounded
-    .toLocaleString('en-US', { useGrouping: false, maximumSignificantDigits: 15 })
-    .replace('-', '−');
+  return plainDigits.format(Number(value.toPrecision(significantDigits))).replace('-', '−');
 }
 
 /**
