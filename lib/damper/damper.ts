@@ -1,4 +1,4 @@
-import { requireNotNegative, requirePositive, requireWithin } from '../base/checks.js';
+import { requirePositive, requireWithin } from '../base/checks.js';
 import { InputError } from '../base/input-error.js';
 import type { Piston } from '../flow/piston.js';
 import { type GasSide, requireGasSide } from './gas.js';
@@ -58,6 +58,5 @@ export function shaftArea(damper: Pick<Damper, 'shaftDiameter'>): number {
 
 /** Throws unless the position lies in the stroke. */
 export function requirePosition(position: number, stroke: number): void {
-  requireNotNegative(position, 'position', 'm');
   requireWithin(position, 0, stroke, 'position', 'm');
 }

@@ -42,7 +42,7 @@ export function gasPressure(gas: GasSide, displacedVolume: number): number {
       field: 'displacedVolume',
       value: displacedVolume,
       unit: 'm³',
-      accepted: `0 to less than the gas volume of ${gas.volume}, or the oil locks`,
+      accepted: `0 or more and below the gas volume (where the oil locks) of ${gas.volume}`,
     });
   }
   return gas.pressure * (gas.volume / (gas.volume - displacedVolume)) ** gas.polytropicExponent;

@@ -1,0 +1,247 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { annularGapConductance, annularGapFlow } from '../../lib/flow/annular-gap.js';
+import { type Hole, holeArea, holeFlow, holePressureDrop } from '../../lib/flow/hole.js';
+import { idelchikThickEdgeLaw } from '../../lib/flow/idelchik-thick-edge.js';
+import { lichtarowiczLaw } from '../../lib/flow/lichtarowicz.js';
+import { pistonFlow } from '../../lib/flow/piston-flow.js';
+import { sharpHoleLaw } from '../../lib/flow/sharp-hole.js';
+import type { FluidState } from '../../lib/fluid/fluid-state.js';
+import { anyBore, anyFluid, anyHole, anyPiston } from './arbitraries.js';
+
+const laws = [sharpHoleLaw, lichtarowiczLaw, idelchikThickEdgeLaw];
+const anyReynoldsNumber = fc.double({ min: -4, max: 3.5, noNaN: true }).map((decades) => 10 ** decades);
+
+const flowAt = (hole: Hole, fluid: FluidState, reynoldsNumber: number): number =>
+  ((reynoldsNumber * fluid.kinematicViscosity) / hole.diameter) * holeArea(hole);
+
+describe.each(laws)('$name law', (law) => {
+  const property = (check: (hole: Hole, fluid: FluidState, flow: number) => void) =>
+    fc.assert(
+      fc.property(anyHole, anyFluid, anyReynoldsNumber, (hole, fluid, reynoldsNumber) =>
+        check(hole, fluid, flowAt(hole, fluid, reynoldsNumber)),
+      ),
+    );
+
+  test('is odd', () =>
+    property((hole, fluid, flow) => {
+      expect(holePressureDrop(hole, fluid, -flow, law)).toBe(-holePressureDrop(hole, fluid, flow, law));
+    }));
+
+  test('rises with the flow', () =>
+    property((hole, fluid, flow) => {
+      expect(holePressureDrop(hole, fluid, 1.01 * flow, law)).toBeGreaterThan(
+        holePressureDrop(hole, fluid, flow, law),
+      );
+    }));
+
+  test('the inverse gives the flow back', () =>
+    property((hole, fluid, flow) => {
+      const drop = holePressureDrop(hole, fluid, flow, law);
+      expect(Math.abs(holeFlow(hole, fluid, drop, law) / flow - 1)).toBeLessThan(1e-9);
+    }));
+
+  test('the slope is that of the pressure drop', () =>
+    property((hole, fluid, flow) => {
+      const { pressureDrop, slope } = law.resistance(hole, fluid);
+      const speed = flow / holeArea(hole);
+      const numerical = (pressureDrop(1.001 * speed) - pressureDrop(0.999 * speed)) / (0.002 * speed);
+      expect(Math.abs(slope(speed) / numerical - 1)).toBeLessThan(1e-4);
+    }));
+
+  test('creeping flow is linear with the stated slope', () =>
+    fc.assert(
+      fc.property(anyHole, anyFluid, (hole, fluid) => {
+        const flow = flowAt(hole, fluid, 1e-7);
+        const { creepingSlope } = law.resistance(hole, fluid);
+        const ratio = (holePressureDrop(hole, fluid, flow, law) * holeArea(hole)) / (flow * creepingSlope);
+        expect(Math.abs(ratio - 1)).toBeLessThan(1e-4);
+      }),
+    ));
+
+  test('scaling all lengths and the viscosity leaves the loss coefficient as it is', () =>
+    fc.assert(
+      fc.property(
+        anyHole,
+        anyFluid,
+        anyReynoldsNumber,
+        fc.double({ min: 0.1, max: 10, noNaN: true }),
+        (hole, fluid, re, scale) => {
+          const loss = (h: Hole, f: FluidState) =>
+            holePressureDrop(h, f, flowAt(h, f, re), law) /
+            (f.density * (flowAt(h, f, re) / holeArea(h)) ** 2);
+          const larger = { diameter: scale * hole.diameter, length: scale * hole.length };
+          const thicker = {
+            density: 2 * fluid.density,
+            kinematicViscosity: 3 * scale * fluid.kinematicViscosity,
+          };
+          expect(Math.abs(loss(larger, thicker) / loss(hole, fluid) - 1)).toBeLessThan(1e-9);
+        },
+      ),
+    ));
+
+  test('a hole without a size is refused', () => {
+    const fluid = { density: 970, kinematicViscosity: 1e-4 };
+    expect(() => holePressureDrop({ diameter: 0, length: 1e-3 }, fluid, 1e-6, law)).toThrow(
+      'hole.diameter must be greater than 0 m, got 0 m',
+    );
+    expect(() => holeFlow({ diameter: 1e-3, length: -1 }, fluid, 1e5, law)).toThrow(
+      'hole.length must be greater than 0 m, got -1 m',
+    );
+    expect(() =>
+      holeFlow({ diameter: 1e-3, length: 1e-3 }, { ...fluid, density: Number.NaN }, 1, law),
+    ).toThrow('fluid.density must be greater than 0 kg/m³, got NaN kg/m³');
+  });
+});
+
+describe('default law against the long-orifice law', () => {
+  // Between Re_h 10 and Re 30 the long-orifice law falls up to 15 % below the numerical reference, with which the default law agrees
+  // within 3 % (test/published/hole-reference.test.ts); so the comparison starts at Re 30.
+  test('stays within 10 % inside the range of Lichtarowicz from Re 30 on, L/d 2 to 5', () =>
+    fc.assert(
+      fc.property(
+        fc.double({ min: 2, max: 5, noNaN: true }),
+        fc.double({ min: 1.48, max: 2.9, noNaN: true }),
+        anyFluid,
+        (lengthRatio, decades, fluid) => {
+          const hole = { diameter: 1e-3, length: lengthRatio * 1e-3 };
+          const flow = flowAt(hole, fluid, 10 ** decades);
+          const ratio =
+            holePressureDrop(hole, fluid, flow) / holePressureDrop(hole, fluid, flow, lichtarowiczLaw);
+          expect(Math.abs(ratio - 1)).toBeLessThan(0.1);
+        },
+      ),
+    ));
+
+  test('says where a law leaves its range', () => {
+    const codes = (lengthRatio: number, reynoldsNumber: number) =>
+      sharpHoleLaw.rangeWarnings(lengthRatio, reynoldsNumber).map(({ code }) => code);
+    expect(codes(2, 100)).toEqual([]);
+    expect(codes(0.4, 100)).toEqual(['hole-length-ratio-low']);
+    expect(codes(6, 900)).toEqual(['hole-length-ratio-high', 'hole-reynolds-number-high']);
+    expect(lichtarowiczLaw.rangeWarnings(2, 1)).toHaveLength(1);
+    expect(idelchikThickEdgeLaw.rangeWarnings(2, 100)[0]?.message).toBe(
+      'Hole Reynolds number 100 is below 1000, the end of the range of the Idelchik thick-edge law',
+    );
+  });
+});
+
+const pistonInBore = anyBore.chain((bore) => fc.tuple(fc.constant(bore), anyPiston(bore)));
+const anyDrop = fc.double({ min: 1, max: 7.5, noNaN: true }).map((decades) => 10 ** decades);
+
+describe('piston', () => {
+  test.each(laws)('pressure drop and flow are inverse, $name law', (law) =>
+    fc.assert(
+      fc.property(pistonInBore, anyFluid, anyDrop, ([bore, piston], fluid, drop) => {
+        fc.pre(piston.holes.every(({ diameter }) => piston.thickness / diameter < 10));
+        const bound = pistonFlow(piston, bore, fluid, law);
+        const solved = bound.pressureDrop(bound.flow(drop));
+        expect(Math.abs(solved.pressureDrop / drop - 1)).toBeLessThan(1e-9);
+        expect(Math.abs(solved.residual)).toBeLessThanOrEqual(1e-8 * bound.flow(drop));
+        expect(bound.pressureDrop(-bound.flow(drop)).pressureDrop).toBe(-solved.pressureDrop);
+      }),
+    ),
+  );
+
+  test('settles in few steps', () =>
+    fc.assert(
+      fc.property(pistonInBore, anyFluid, anyDrop, ([bore, piston], fluid, drop) => {
+        const bound = pistonFlow(piston, bore, fluid);
+        expect(bound.pressureDrop(bound.flow(drop)).iterations).toBeLessThanOrEqual(12);
+      }),
+    ));
+
+  test('holes and gap in parallel add', () =>
+    fc.assert(
+      fc.property(pistonInBore, anyFluid, anyDrop, ([bore, piston], fluid, drop) => {
+        const alone = piston.holes.map(
+          ({ count, diameter }) => count * holeFlow({ diameter, length: piston.thickness }, fluid, drop),
+        );
+        const gap = {
+          bore,
+          pistonDiameter: piston.diameter,
+          length: piston.thickness,
+          eccentricity: piston.eccentricity,
+        };
+        const leak = annularGapFlow(gap, fluid, drop, 0);
+        const sum = alone.reduce((total, flow) => total + flow, leak);
+        expect(Math.abs(pistonFlow(piston, bore, fluid).flow(drop) / sum - 1)).toBeLessThan(1e-12);
+      }),
+    ));
+
+  test('splitting a group of holes changes nothing', () =>
+    fc.assert(
+      fc.property(pistonInBore, anyFluid, anyDrop, ([bore, piston], fluid, drop) => {
+        const single = piston.holes.flatMap(({ count, diameter }) =>
+          Array.from({ length: count }, () => ({ count: 1, diameter })),
+        );
+        const split = pistonFlow({ ...piston, holes: single }, bore, fluid);
+        const flow = pistonFlow(piston, bore, fluid).flow(drop);
+        expect(Math.abs(split.pressureDrop(flow).pressureDrop / drop - 1)).toBeLessThan(1e-9);
+      }),
+    ));
+
+  test('a larger hole lets more oil through', () =>
+    fc.assert(
+      fc.property(pistonInBore, anyFluid, anyDrop, ([bore, piston], fluid, drop) => {
+        const larger = piston.holes.map((group) => ({ ...group, diameter: 1.05 * group.diameter }));
+        expect(pistonFlow({ ...piston, holes: larger }, bore, fluid).flow(drop)).toBeGreaterThan(
+          pistonFlow(piston, bore, fluid).flow(drop),
+        );
+      }),
+    ));
+});
+
+describe('gap', () => {
+  const gap = { bore: 0.0121, pistonDiameter: 0.012, length: 0.002, eccentricity: 0 };
+  const fluid = { density: 970, kinematicViscosity: 3.5e-4 };
+
+  test('leaks with the cube of its height', () => {
+    const wide = { ...gap, bore: 0.0122 };
+    const circumferences = (0.0122 - 1e-4) / (0.0121 - 0.5e-4);
+    const ratio = annularGapConductance(wide, fluid) / annularGapConductance(gap, fluid);
+    expect(ratio / (8 * circumferences)).toBeCloseTo(1, 12);
+  });
+
+  test('a moving bore drags along half of its speed', () => {
+    const dragged = annularGapFlow(gap, fluid, 0, 2);
+    expect(dragged / (Math.PI * 0.01205 * 5e-5)).toBeCloseTo(1, 12);
+    expect(annularGapFlow(gap, fluid, 1e5, -2)).toBeCloseTo(annularGapFlow(gap, fluid, 1e5, 0) - dragged, 18);
+  });
+
+  test('is refused where the piston does not fit', () => {
+    expect(() => annularGapConductance({ ...gap, pistonDiameter: 0.0121 }, fluid)).toThrow(
+      'pistonDiameter must be below the bore of 0.0121 m, got 0.0121 m',
+    );
+    expect(() => annularGapConductance({ ...gap, eccentricity: 1 }, fluid)).toThrow(
+      'eccentricity must be 0 to 0.99, got 1',
+    );
+    expect(() => annularGapFlow(gap, fluid, Number.NaN, 0)).toThrow('pressureDrop must be a finite number');
+  });
+});
+
+describe('bad pistons', () => {
+  const fluid = { density: 970, kinematicViscosity: 3.5e-4 };
+  const piston = {
+    diameter: 0.0119,
+    thickness: 0.0025,
+    holes: [{ count: 4, diameter: 1.3e-3 }],
+    eccentricity: 0,
+  };
+
+  test.each([
+    [{ ...piston, diameter: 0 }, 'piston.diameter must be greater than 0 m, got 0 m'],
+    [{ ...piston, thickness: -1 }, 'piston.thickness must be greater than 0 m, got -1 m'],
+    [
+      { ...piston, holes: [{ count: 1.5, diameter: 1e-3 }] },
+      'piston.holes[0].count must be a whole number of 1 or more, got 1.5',
+    ],
+    [
+      { ...piston, holes: [{ count: 1, diameter: -1e-3 }] },
+      'piston.holes[0].diameter must be greater than 0 m, got -0.001 m',
+    ],
+    [{ ...piston, eccentricity: 2 }, 'piston.eccentricity must be 0 to 0.99, got 2'],
+  ])('%o', (bad, message) => {
+    expect(() => pistonFlow(bad, 0.012, fluid)).toThrow(message);
+  });
+});
