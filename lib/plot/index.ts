@@ -1,12 +1,8 @@
-export { type Dot, type DotChart, type DotSeries, dotChart } from './dot-chart.js';
+export type { Axis } from './axis.js';
+export { dotChart } from './dot-chart.js';
+export type { Dot, DotChart, DotSeries } from './dots.js';
 export type { DataRow, Drawing, Figure, FigureText, LayoutName, Padding, Specification } from './figure.js';
-export {
-  type Axis,
-  type LineChart,
-  type LinePoint,
-  type LineSeries,
-  lineChart,
-  type MarkedPoint,
-  type Rule,
-} from './line-chart.js';
+export { lineChart } from './line-chart.js';
+export type { LineChart, LinePoint, LineSeries, MarkedPoint, Rule } from './lines.js';
+export { renderSvg } from './render-svg.js';
 export { type Cell, type Column, columnHeading, displayCell, displayNumber, type Table } from './table.js';

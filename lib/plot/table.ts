@@ -75,6 +75,16 @@ export function displayCell(column: Column, cell: Cell): string {
   return typeof cell === 'string' ? cell : roundedText(displayNumber(column, cell), column.digits ?? 3);
 }
 
+/** A column with the unit, dimension and digits of another (or of an axis) under a label of its own. */
+export function likeColumn({ unit, dimension, digits }: Column, label: string): Column {
+  return {
+    label,
+    unit,
+    ...(dimension === undefined ? {} : { dimension }),
+    ...(digits === undefined ? {} : { digits }),
+  };
+}
+
 function sixDigits(value: number): number {
   return Number(value.toPrecision(6));
 }

@@ -1,0 +1,28 @@
+import type { Config } from 'vega-lite';
+import { inkColours } from './palette.js';
+
+/** Family named in every picture; the runner ships it, other readers take their own sans-serif. */
+export const fontFamily = 'Source Sans 3, Helvetica, Arial, sans-serif';
+
+/** The look of all charts. Layout is ours alone: nothing may move when the data change. */
+export const chartConfig: Config = {
+  aria: false,
+  autosize: { type: 'none' },
+  background: 'transparent',
+  font: fontFamily,
+  view: { stroke: null },
+  axis: {
+    labelFontSize: 13,
+    labelColor: inkColours.ink,
+    labelFlush: false,
+    labelOverlap: false,
+    labelPadding: 4,
+    domainColor: inkColours.rule,
+    tickColor: inkColours.rule,
+    tickSize: 4,
+    gridColor: {
+      condition: { test: 'datum.value === 0', value: inkColours.rule },
+      value: inkColours.grid,
+    },
+  },
+};

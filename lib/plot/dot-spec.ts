@@ -1,0 +1,50 @@
+import type { LayoutName, Specification } from './figure.js';
+import { given, type Layer, otherEnd, pointKeyLayer, scaled, specification, textLayers } from './layers.js';
+import { inkColours } from './palette.js';
+
+/** The constant part of a dot chart. Rows have their heights in pixels: the picture grows with the rows. */
+export function dotSpec(layout: LayoutName): Specification {
+  return specification(
+    ['x'],
+    [rowLayer(), whiskerLayer(layout), dotLayer(layout), pointKeyLayer(), ...textLayers()],
+  );
+}
+
+/** Thin lines between the rows. */
+function rowLayer(): Layer {
+  return {
+    data: { name: 'rows' },
+    mark: { type: 'rule', stroke: inkColours.grid, strokeWidth: 1 },
+    encoding: {
+      x: given('left', 'quantitative'),
+      x2: { field: 'right' },
+      y: given('top', 'quantitative'),
+    },
+  };
+}
+
+function whiskerLayer(layout: LayoutName): Layer {
+  return {
+    data: { name: 'whiskers' },
+    mark: { type: 'rule', strokeWidth: 2, clip: true },
+    encoding: {
+      x: scaled('x', 'low', layout),
+      x2: otherEnd('high'),
+      y: given('top', 'quantitative'),
+      stroke: given('colour', 'nominal'),
+    },
+  };
+}
+
+function dotLayer(layout: LayoutName): Layer {
+  return {
+    data: { name: 'dots' },
+    mark: { type: 'point', filled: true, opacity: 1, size: 80 },
+    encoding: {
+      x: scaled('x', 'x', layout),
+      y: given('top', 'quantitative'),
+      fill: given('colour', 'nominal'),
+      shape: given('shape', 'nominal'),
+    },
+  };
+}

@@ -1,0 +1,60 @@
+import type { Axis } from './axis.js';
+import type { FigureText } from './figure.js';
+import { displayNumber } from './table.js';
+
+/**
+ * One value of a category, with the ends of its interval where it has one.
+ *
+ * @public
+ */
+export interface Dot {
+  readonly category: string;
+  readonly value: number;
+  readonly low?: number;
+  readonly high?: number;
+}
+
+/**
+ * One kind of value, drawn with its own colour and shape.
+ *
+ * @public
+ */
+export interface DotSeries {
+  readonly name: string;
+  /** At most one dot for each category. */
+  readonly dots: readonly Dot[];
+}
+
+/**
+ * What a dot chart shows. Numbers are in SI where the axis has a dimension.
+ *
+ * @public
+ */
+export interface DotChart extends FigureText {
+  /** What the categories are, for example `Oil`. */
+  readonly category: string;
+  /** Rows from top to bottom. */
+  readonly categories: readonly string[];
+  /** The axis; it reaches zero unless it has a domain. */
+  readonly value: Axis;
+  /** 1 to 12 kinds of value. */
+  readonly series: readonly DotSeries[];
+}
+
+/** A dot chart with all numbers in the unit shown, and the ends of its axis. */
+export interface DotsShown extends DotChart {
+  readonly domain: readonly [number, number];
+}
+
+/** The series of the chart in the unit shown. */
+export function dotsInUnitShown({ value: axis, series }: DotChart): readonly DotSeries[] {
+  const shown = (value: number): number => displayNumber(axis, value);
+  return series.map(({ name, dots }) => ({
+    name,
+    dots: dots.map(({ category, value, low, high }) => ({
+      category,
+      value: shown(value),
+      ...(low === undefined || high === undefined ? {} : { low: shown(low), high: shown(high) }),
+    })),
+  }));
+}

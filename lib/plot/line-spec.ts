@@ -1,0 +1,91 @@
+import type { LayoutName, Specification } from './figure.js';
+import { given, type Layer, lineKeyLayer, otherEnd, scaled, specification, textLayers } from './layers.js';
+import { inkColours } from './palette.js';
+
+/** The constant part of a line chart. */
+export function lineSpec(layout: LayoutName): Specification {
+  return specification(
+    ['x', 'y'],
+    [
+      bandLayer(layout),
+      lineLayer(layout, 'start'),
+      ruleLayer(layout),
+      lineLayer(layout, 'lines'),
+      pointLayer(layout),
+      leaderLayer(),
+      lineKeyLayer(),
+      ...textLayers(),
+    ],
+  );
+}
+
+function bandLayer(layout: LayoutName): Layer {
+  return {
+    data: { name: 'bands' },
+    mark: { type: 'area', opacity: 0.16, clip: true },
+    encoding: {
+      x: scaled('x', 'x', layout),
+      y: scaled('y', 'low', layout),
+      y2: otherEnd('high'),
+      detail: { field: 'series', type: 'nominal' },
+      fill: given('colour', 'nominal'),
+    },
+  };
+}
+
+function lineLayer(layout: LayoutName, name: 'start' | 'lines'): Layer {
+  return {
+    data: { name },
+    mark: { type: 'line', clip: true, strokeWidth: name === 'start' ? 1.5 : 2.2, strokeJoin: 'round' },
+    encoding: {
+      x: scaled('x', 'x', layout),
+      y: scaled('y', 'y', layout),
+      detail: { field: 'series', type: 'nominal' },
+      stroke: given('colour', 'nominal'),
+      strokeDash: given('dash', 'nominal'),
+    },
+  };
+}
+
+function ruleLayer(layout: LayoutName): Layer {
+  return {
+    data: { name: 'rules' },
+    mark: { type: 'rule', stroke: inkColours.rule, strokeWidth: 1, strokeDash: [4, 3], clip: true },
+    encoding: {
+      x: scaled('x', 'x', layout),
+      x2: otherEnd('x2'),
+      y: scaled('y', 'y', layout),
+      y2: otherEnd('y2'),
+    },
+  };
+}
+
+function pointLayer(layout: LayoutName): Layer {
+  return {
+    data: { name: 'points' },
+    mark: {
+      type: 'point',
+      filled: false,
+      size: 55,
+      stroke: inkColours.ink,
+      strokeWidth: 1.6,
+      fill: inkColours.paper,
+    },
+    encoding: { x: scaled('x', 'x', layout), y: scaled('y', 'y', layout) },
+  };
+}
+
+/** Thin lines from the ends of the curves to their names. */
+function leaderLayer(): Layer {
+  return {
+    data: { name: 'leaders' },
+    mark: { type: 'rule', strokeWidth: 1.2 },
+    encoding: {
+      x: given('left', 'quantitative'),
+      x2: { field: 'right' },
+      y: given('top', 'quantitative'),
+      y2: { field: 'bottom' },
+      stroke: given('colour', 'nominal'),
+    },
+  };
+}

@@ -1,0 +1,111 @@
+import { type Axis, axisDomain } from './axis.js';
+import type { FigureText } from './figure.js';
+import { displayNumber } from './table.js';
+
+/**
+ * One point of a line, with the ends of its band where it has one.
+ *
+ * @public
+ */
+export interface LinePoint {
+  readonly x: number;
+  readonly y: number;
+  readonly low?: number;
+  readonly high?: number;
+}
+
+/**
+ * One line, with a band where its points have one.
+ *
+ * @public
+ */
+export interface LineSeries {
+  readonly name: string;
+  /** In rising order of x. */
+  readonly points: readonly LinePoint[];
+}
+
+/**
+ * A straight line across the plot at one value of an axis.
+ *
+ * @public
+ */
+export interface Rule {
+  readonly axis: 'x' | 'y';
+  readonly value: number;
+  readonly label: string;
+}
+
+/**
+ * A marked point with its label.
+ *
+ * @public
+ */
+export interface MarkedPoint {
+  readonly x: number;
+  readonly y: number;
+  readonly label: string;
+}
+
+/**
+ * What a line chart shows. Numbers are in SI where their axis has a dimension.
+ *
+ * @public
+ */
+export interface LineChart extends FigureText {
+  readonly x: Axis;
+  readonly y: Axis;
+  /** 1 to 12 lines; more cannot be told apart. */
+  readonly series: readonly LineSeries[];
+  /** The case before a slider was moved, drawn in grey behind the lines. */
+  readonly startingCase?: readonly LineSeries[];
+  readonly rules?: readonly Rule[];
+  readonly points?: readonly MarkedPoint[];
+}
+
+/** A line chart with all numbers in the units shown, and the ends of its axes. */
+export interface LinesShown extends FigureText {
+  readonly x: Axis;
+  readonly y: Axis;
+  readonly series: readonly LineSeries[];
+  readonly startingCase: readonly LineSeries[];
+  readonly rules: readonly Rule[];
+  readonly points: readonly MarkedPoint[];
+  readonly xDomain: readonly [number, number];
+  readonly yDomain: readonly [number, number];
+}
+
+/** The chart in the units shown, with the ends of its axes. */
+export function inUnitsShown(chart: LineChart): LinesShown {
+  const x = (value: number): number => displayNumber(chart.x, value);
+  const y = (value: number): number => displayNumber(chart.y, value);
+  const converted = ({ name, points }: LineSeries): LineSeries => ({
+    name,
+    points: points.map((point) => ({
+      x: x(point.x),
+      y: y(point.y),
+      ...(point.low === undefined || point.high === undefined
+        ? {}
+        : { low: y(point.low), high: y(point.high) }),
+    })),
+  });
+  const series = chart.series.map(converted);
+  const startingCase = (chart.startingCase ?? []).map(converted);
+  const points = (chart.points ?? []).map((point) => ({ label: point.label, x: x(point.x), y: y(point.y) }));
+  const rules = (chart.rules ?? []).map((rule) => ({
+    ...rule,
+    value: rule.axis === 'x' ? x(rule.value) : y(rule.value),
+  }));
+  const all = [...series, ...startingCase].flatMap((one) => one.points);
+  const heights = all.flatMap((point) => [point.y, point.low ?? point.y, point.high ?? point.y]);
+  return {
+    ...{ id: chart.id, title: chart.title, alt: chart.alt, x: chart.x, y: chart.y },
+    ...{ series, startingCase, points, rules },
+    xDomain: axisDomain(
+      chart.x,
+      all.map((point) => point.x),
+      false,
+    ),
+    yDomain: axisDomain(chart.y, heights, false),
+  };
+}

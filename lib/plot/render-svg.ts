@@ -1,0 +1,29 @@
+import { compileDrawing } from './compile-drawing.js';
+import { drawSvg } from './draw-svg.js';
+import type { Figure, LayoutName } from './figure.js';
+
+/**
+ * Draws a figure as one SVG element, with its title and alternative text. The same figure gives the same bytes
+ * in every process, time zone and locale.
+ *
+ * @param figure - what to draw
+ * @param layout - the width to draw it for
+ * @returns SVG text that stands alone
+ *
+ * @public
+ */
+export async function renderSvg(figure: Figure, layout: LayoutName): Promise<string> {
+  const drawing = figure.drawings[layout];
+  const name = `${figure.id}-${layout}`;
+  const svg = await drawSvg(drawing, compileDrawing(drawing), name);
+  const words = `<title id="${name}-title">${escaped(figure.title)}</title><desc id="${name}-desc">${escaped(figure.alt)}</desc>`;
+  return svg.replace(
+    /^<svg([^>]*)>/u,
+    (_whole, attributes: string) =>
+      `<svg${attributes} role="img" aria-labelledby="${name}-title" aria-describedby="${name}-desc">${words}`,
+  );
+}
+
+function escaped(text: string): string {
+  return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
+}
