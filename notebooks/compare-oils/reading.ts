@@ -1,0 +1,42 @@
+import { dampingAt, type OilCase } from '../shared/oil-forces.js';
+import { celsius, percent } from '../shared/wording.js';
+
+/** The oil that comes nearest to a wanted force at a temperature, and by how much it misses. */
+export interface Nearest {
+  readonly name: string;
+  /** Force over the wanted force, less 1. */
+  readonly error: number;
+}
+
+/** The oil whose force at a temperature and shaft speed is nearest to a wanted force, by ratio. */
+export function nearestOil(
+  cases: readonly OilCase[],
+  temperature: number,
+  speed: number,
+  wanted: number,
+): Nearest | undefined {
+  let nearest: Nearest | undefined;
+  for (const one of cases) {
+    const error = dampingAt(one, temperature, speed).typical / wanted - 1;
+    if (nearest === undefined || Math.abs(Math.log1p(error)) < Math.abs(Math.log1p(nearest.error))) {
+      nearest = { name: one.part.name, error };
+    }
+  }
+  return nearest;
+}
+
+/** Part of its damping that an oil loses between two temperatures at one shaft speed. */
+export function lossFromColdToHot(one: OilCase, cold: number, hot: number, speed: number): number {
+  return 1 - dampingAt(one, hot, speed).typical / dampingAt(one, cold, speed).typical;
+}
+
+/** "At 38 °C clear 400 damps within 4 % of clear 350 at 20 °C." */
+export function nearestSentence(
+  nearest: Nearest,
+  temperature: number,
+  reference: { readonly name: string; readonly temperature: number },
+): string {
+  const distance = Math.abs(nearest.error);
+  const how = distance < 0.005 ? 'just as' : `within ${percent(Math.ceil(100 * distance) / 100)} of`;
+  return `At ${celsius(temperature)} ${nearest.name} damps ${how} ${reference.name} at ${celsius(reference.temperature)}.`;
+}

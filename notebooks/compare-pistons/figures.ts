@@ -1,0 +1,80 @@
+import { creepingDampingCoefficient } from '../../lib/damper/damper-force.js';
+import type { DamperModel } from '../../lib/damper/damper-model.js';
+import { symmetricSpeeds } from '../../lib/damper/force-velocity.js';
+import { packSpeed } from '../../lib/damper/pack-speed.js';
+import type { PistonPart } from '../../lib/parts/parts.js';
+import type { Figure } from '../../lib/plot/figure.js';
+import { lineChart } from '../../lib/plot/line-chart.js';
+import { pointAt } from '../shared/oil-forces.js';
+import { listed, newtons, shaftSpeed } from '../shared/wording.js';
+
+const pointsEachWay = 30;
+const coefficientPoints = 60;
+
+/** A piston in the shock with the oil of the page. */
+export interface PistonCase {
+  readonly part: PistonPart;
+  readonly model: DamperModel;
+}
+
+/** Force against shaft speed, one line a piston. */
+export function forceVelocityFigure(cases: readonly PistonCase[], fast: number): Figure {
+  const ends = cases
+    .map(({ part, model }) => ({ name: part.name, force: -pointAt(model, -fast).dampingForce }))
+    .sort((one, other) => one.force - other.force);
+  const [softest, stiffest] = [ends[0], ends.at(-1)];
+  const speeds = symmetricSpeeds(fast, pointsEachWay);
+  return lineChart({
+    id: 'force-velocity',
+    title: 'Damping force against shaft speed',
+    alt: `Pulled out at ${shaftSpeed(fast)}, the shock holds back with ${newtons(softest?.force ?? 0)} on ${softest?.name} and ${newtons(stiffest?.force ?? 0)} on ${stiffest?.name}.`,
+    x: { label: 'Shaft speed, compression positive', unit: 'mm/s', dimension: 'speed' },
+    y: { label: 'Damping force', unit: 'N', dimension: 'force' },
+    series: cases.map(({ part, model }) => ({
+      name: part.name,
+      points: speeds.map((speed) => ({ x: speed, y: pointAt(model, speed).dampingForce })),
+    })),
+  });
+}
+
+/** Rebound damping coefficient against shaft speed, with the speed at which each piston packs. */
+export function packFigure(cases: readonly PistonCase[], fast: number): Figure {
+  const packs = cases.flatMap(({ part, model }) => {
+    const speed = packSpeed(model);
+    return speed === undefined || speed > fast ? [] : [{ part, model, speed }];
+  });
+  const said = packs.map(({ part, speed }) => `${part.name} at ${shaftSpeed(speed)}`);
+  return lineChart({
+    id: 'pack',
+    title: 'Damping per speed, and where it packs',
+    alt:
+      said.length === 0
+        ? `No piston packs below ${shaftSpeed(fast)}: all of them still damp as the oil dictates.`
+        : `The damping per speed has doubled, so the piston packs: ${listed(said)}.`,
+    x: { label: 'Shaft speed in rebound', unit: 'mm/s', dimension: 'speed' },
+    y: { label: 'Damping coefficient', unit: 'N·s/m', domain: [0, highestCoefficient(cases, fast)] },
+    series: cases.map(({ part, model }) => ({
+      name: part.name,
+      points: Array.from({ length: coefficientPoints + 1 }, (_, step) => {
+        const speed = (fast * step) / coefficientPoints;
+        return { x: speed, y: pointAt(model, -speed).dampingCoefficient };
+      }),
+    })),
+    points: packs.map(({ part, model, speed }) => ({
+      x: speed,
+      y: pointAt(model, -speed).dampingCoefficient,
+      label: `${part.name} packs`,
+    })),
+  });
+}
+
+/** A round number above every coefficient shown. */
+function highestCoefficient(cases: readonly PistonCase[], fast: number): number {
+  const highest = Math.max(
+    ...cases.map(({ model }) =>
+      Math.max(pointAt(model, -fast).dampingCoefficient, creepingDampingCoefficient(model)),
+    ),
+  );
+  const step = 10 ** Math.floor(Math.log10(highest));
+  return (Math.ceil((2 * highest) / step) / 2) * step;
+}

@@ -1,0 +1,19 @@
+import { formatQuantity, roundedText } from '../../lib/units/index.js';
+
+/** `38 °C` */
+export const celsius = (temperature: number): string => formatQuantity(temperature, 'temperature', '°C', 3);
+
+/** `300 mm/s` */
+export const shaftSpeed = (speed: number): string => formatQuantity(speed, 'speed', 'mm/s', 3);
+
+/** `12.3 N` */
+export const newtons = (force: number): string => formatQuantity(force, 'force', 'N', 3);
+
+/** `45 %`, rounded to whole percent. */
+export const percent = (ratio: number): string => `${roundedText(Math.round(100 * ratio), 3)} %`;
+
+/** `a, b and c` */
+export function listed(items: readonly string[]): string {
+  const last = items.at(-1) ?? '';
+  return items.length < 2 ? last : `${items.slice(0, -1).join(', ')} and ${last}`;
+}
