@@ -96,12 +96,12 @@ export function parseQuantity(text: string, dimension: Dimension): number {
 
 /** Converts a number in a unit to SI. */
 export function toSi(value: number, unit: Unit): number {
-  return value * unit.factor + (unit.offset ?? 0);
+  return (value * unit.factor) / (unit.divisor ?? 1) + (unit.offset ?? 0);
 }
 
 /** Converts an SI value to a unit. */
 export function fromSi(value: number, unit: Unit): number {
-  return (value - (unit.offset ?? 0)) / unit.factor;
+  return ((value - (unit.offset ?? 0)) * (unit.divisor ?? 1)) / unit.factor;
 }
 
 const plainDigits = new Intl.NumberFormat('en-US', { useGrouping: false, maximumSignificantDigits: 15 });

@@ -1,12 +1,16 @@
 /**
  * The units that a user may write, by dimension. The table is an allow-list on purpose: a general unit parser
  * reads "fl oz" as a mass times a volume, and a wrong bottle size must never pass.
- * A value in SI is `value * factor + offset`. Every factor is exact by definition (SI brochure, 9th ed.; NIST
+ * A value in SI is `value * factor / divisor + offset`: dividing by 1000 gives the double nearest to the decimal number,
+ * multiplying by 0.001 does not. Every factor is exact by definition (SI brochure, 9th ed.; NIST
  * SP 811 appendix B for inch, pound-force, psi) and is compared with mathjs in the tests.
  */
 export interface Unit {
   readonly symbol: string;
   readonly factor: number;
+  /** 1 where it is left out. */
+  readonly divisor?: number;
+  /** SI value of zero in this unit; 0 where it is left out. */
   readonly offset?: number;
 }
 
@@ -16,49 +20,49 @@ const poundForce = pound * 9.806_65;
 
 const table = {
   length: [
-    { symbol: 'mm', factor: 1e-3 },
-    { symbol: 'µm', factor: 1e-6 },
-    { symbol: 'um', factor: 1e-6 },
-    { symbol: 'cm', factor: 1e-2 },
+    { symbol: 'mm', factor: 1, divisor: 1e3 },
+    { symbol: 'µm', factor: 1, divisor: 1e6 },
+    { symbol: 'um', factor: 1, divisor: 1e6 },
+    { symbol: 'cm', factor: 1, divisor: 1e2 },
     { symbol: 'm', factor: 1 },
     { symbol: 'in', factor: inch },
   ],
   area: [
-    { symbol: 'mm²', factor: 1e-6 },
-    { symbol: 'mm2', factor: 1e-6 },
+    { symbol: 'mm²', factor: 1, divisor: 1e6 },
+    { symbol: 'mm2', factor: 1, divisor: 1e6 },
     { symbol: 'm²', factor: 1 },
   ],
   volume: [
-    { symbol: 'ml', factor: 1e-6 },
-    { symbol: 'mL', factor: 1e-6 },
-    { symbol: 'l', factor: 1e-3 },
-    { symbol: 'L', factor: 1e-3 },
-    { symbol: 'mm³', factor: 1e-9 },
-    { symbol: 'mm3', factor: 1e-9 },
-    { symbol: 'cm³', factor: 1e-6 },
-    { symbol: 'cm3', factor: 1e-6 },
+    { symbol: 'ml', factor: 1, divisor: 1e6 },
+    { symbol: 'mL', factor: 1, divisor: 1e6 },
+    { symbol: 'l', factor: 1, divisor: 1e3 },
+    { symbol: 'L', factor: 1, divisor: 1e3 },
+    { symbol: 'mm³', factor: 1, divisor: 1e9 },
+    { symbol: 'mm3', factor: 1, divisor: 1e9 },
+    { symbol: 'cm³', factor: 1, divisor: 1e6 },
+    { symbol: 'cm3', factor: 1, divisor: 1e6 },
     { symbol: 'm³', factor: 1 },
   ],
   temperature: [
     { symbol: '°C', factor: 1, offset: 273.15 },
     { symbol: 'C', factor: 1, offset: 273.15 },
-    { symbol: '°F', factor: 5 / 9, offset: 459.67 * (5 / 9) },
-    { symbol: 'F', factor: 5 / 9, offset: 459.67 * (5 / 9) },
+    { symbol: '°F', factor: 5, divisor: 9, offset: (459.67 * 5) / 9 },
+    { symbol: 'F', factor: 5, divisor: 9, offset: (459.67 * 5) / 9 },
     { symbol: 'K', factor: 1 },
   ],
   kinematicViscosity: [
-    { symbol: 'cSt', factor: 1e-6 },
-    { symbol: 'mm²/s', factor: 1e-6 },
-    { symbol: 'mm2/s', factor: 1e-6 },
-    { symbol: 'St', factor: 1e-4 },
+    { symbol: 'cSt', factor: 1, divisor: 1e6 },
+    { symbol: 'mm²/s', factor: 1, divisor: 1e6 },
+    { symbol: 'mm2/s', factor: 1, divisor: 1e6 },
+    { symbol: 'St', factor: 1, divisor: 1e4 },
     { symbol: 'm²/s', factor: 1 },
   ],
   dynamicViscosity: [
-    { symbol: 'mPa·s', factor: 1e-3 },
-    { symbol: 'mPa s', factor: 1e-3 },
+    { symbol: 'mPa·s', factor: 1, divisor: 1e3 },
+    { symbol: 'mPa s', factor: 1, divisor: 1e3 },
     { symbol: 'Pa·s', factor: 1 },
     { symbol: 'Pa s', factor: 1 },
-    { symbol: 'cP', factor: 1e-3 },
+    { symbol: 'cP', factor: 1, divisor: 1e3 },
   ],
   density: [
     { symbol: 'kg/m³', factor: 1 },
@@ -79,12 +83,12 @@ const table = {
   ],
   force: [
     { symbol: 'N', factor: 1 },
-    { symbol: 'mN', factor: 1e-3 },
+    { symbol: 'mN', factor: 1, divisor: 1e3 },
     { symbol: 'lbf', factor: poundForce },
   ],
   speed: [
     { symbol: 'm/s', factor: 1 },
-    { symbol: 'mm/s', factor: 1e-3 },
+    { symbol: 'mm/s', factor: 1, divisor: 1e3 },
   ],
   springRate: [
     { symbol: 'N/mm', factor: 1e3 },
@@ -92,25 +96,25 @@ const table = {
     { symbol: 'lbf/in', factor: poundForce / inch },
   ],
   mass: [
-    { symbol: 'g', factor: 1e-3 },
+    { symbol: 'g', factor: 1, divisor: 1e3 },
     { symbol: 'kg', factor: 1 },
     { symbol: 'lb', factor: pound },
   ],
   time: [
     { symbol: 's', factor: 1 },
-    { symbol: 'ms', factor: 1e-3 },
-    { symbol: 'µs', factor: 1e-6 },
+    { symbol: 'ms', factor: 1, divisor: 1e3 },
+    { symbol: 'µs', factor: 1, divisor: 1e6 },
     { symbol: 'min', factor: 60 },
     { symbol: 'h', factor: 3600 },
   ],
   angle: [
-    { symbol: '°', factor: Math.PI / 180 },
-    { symbol: 'deg', factor: Math.PI / 180 },
+    { symbol: '°', factor: Math.PI, divisor: 180 },
+    { symbol: 'deg', factor: Math.PI, divisor: 180 },
     { symbol: 'rad', factor: 1 },
   ],
   ratio: [
     { symbol: '', factor: 1 },
-    { symbol: '%', factor: 1e-2 },
+    { symbol: '%', factor: 1, divisor: 1e2 },
   ],
 } as const satisfies Record<string, readonly Unit[]>;
 

@@ -1,0 +1,91 @@
+import { fitFault } from './build-fit.js';
+import type { BuildEntry } from './build-schema.js';
+import { type Finding, pathText } from './finding.js';
+import type { Build, OilPart, Parts, PistonPart, ShockPart, SpringPart } from './parts.js';
+import { shown } from './shown.js';
+import { unknownName } from './wording.js';
+
+/** One list of the file: each entry where it is good, and every name, also of entries that are not. */
+export interface PartList<Part> {
+  readonly key: string;
+  readonly entries: readonly (Part | undefined)[];
+  readonly names: readonly (string | undefined)[];
+}
+
+/** The lists of a file. */
+export interface PartLists {
+  readonly oils: PartList<OilPart>;
+  readonly pistons: PartList<PistonPart>;
+  readonly shocks: PartList<ShockPart>;
+  readonly springs: PartList<SpringPart>;
+  readonly builds: PartList<BuildEntry>;
+}
+
+/** Puts the builds together and says what does not exist, exists twice or does not fit. */
+export function assemble(
+  about: string,
+  lists: PartLists,
+): { readonly parts: Parts; readonly findings: readonly Finding[] } {
+  const findings: Finding[] = [];
+  for (const list of Object.values(lists) as PartList<unknown>[]) findings.push(...repeatedNames(list));
+  const builds = lists.builds.entries.flatMap((entry, index): Build[] => {
+    if (entry === undefined) return [];
+    const build = assembled(entry, lists, ['builds', index], findings);
+    return build === undefined ? [] : [build];
+  });
+  const parts = {
+    about,
+    oils: good(lists.oils),
+    pistons: good(lists.pistons),
+    shocks: good(lists.shocks),
+    springs: good(lists.springs),
+    builds,
+  };
+  return { parts, findings };
+}
+
+function good<Part>(list: PartList<Part>): readonly Part[] {
+  return list.entries.filter((entry) => entry !== undefined);
+}
+
+function repeatedNames(list: PartList<unknown>): readonly Finding[] {
+  const first = new Map<string, number>();
+  return list.names.flatMap((name, index): Finding[] => {
+    if (name === undefined) return [];
+    const earlier = first.get(name);
+    if (earlier === undefined) {
+      first.set(name, index);
+      return [];
+    }
+    const message = `must be a name of its own, got ${shown(name)}, the name of ${pathText([list.key, earlier])}`;
+    return [{ path: [list.key, index, 'name'], message }];
+  });
+}
+
+function assembled(
+  entry: BuildEntry,
+  lists: PartLists,
+  path: readonly PropertyKey[],
+  findings: Finding[],
+): Build | undefined {
+  const find = <Part>(key: 'shock' | 'piston' | 'oil' | 'spring', name: string, list: PartList<Part>) => {
+    const index = list.names.indexOf(name.normalize());
+    if (index < 0) findings.push({ path: [...path, key], message: unknownReference(key, name, list) });
+    return list.entries[index];
+  };
+  const shock = find('shock', entry.shock, lists.shocks);
+  const piston = find('piston', entry.piston, lists.pistons);
+  const oil = find('oil', entry.oil, lists.oils);
+  const spring = entry.spring === undefined ? undefined : find('spring', entry.spring, lists.springs);
+  if (shock === undefined || piston === undefined || oil === undefined) return undefined;
+  const fault = fitFault(shock, piston);
+  if (fault !== undefined) findings.push({ path: [...path, 'piston'], message: fault });
+  const { name, quantity = 1 } = entry;
+  return { name, shock, piston, oil, ...(spring === undefined ? {} : { spring }), quantity };
+}
+
+function unknownReference(key: string, name: string, list: PartList<unknown>): string {
+  const known = list.names.filter((candidate) => candidate !== undefined);
+  if (known.length === 0) return `no ${key} is named ${shown(name)}: there are none under "${list.key}"`;
+  return unknownName(`no ${key} is named ${shown(name)}`, name, known, `there are`);
+}

@@ -1,0 +1,21 @@
+import * as z from 'zod/mini';
+import { countField, nameField } from './plain-field.js';
+import { record } from './record.js';
+
+/** A build as the file has it: parts by name. */
+export const buildSchema = record(
+  {
+    name: nameField({ description: 'Name of this build.', examples: ['rear, hot track'] }),
+    shock: nameField({ description: 'Name of a shock under "shocks".' }),
+    piston: nameField({ description: 'Name of a piston under "pistons".' }),
+    oil: nameField({ description: 'Name of an oil under "oils".' }),
+    spring: z.optional(nameField({ description: 'Name of a spring under "springs".' })),
+    quantity: z.optional(
+      countField(100, { description: 'How many shocks are built like this.', default: 1, examples: [2] }),
+    ),
+  },
+  { description: 'One shock put together from the parts above.' },
+);
+
+/** A build with its parts still by name. */
+export type BuildEntry = z.output<typeof buildSchema>;

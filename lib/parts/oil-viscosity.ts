@@ -1,0 +1,146 @@
+import { InputError } from '../base/input-error.js';
+import { isoGradeViscosity } from '../fluid/iso-grade.js';
+import type { OilBase, ViscosityDefinition, ViscosityPoint } from '../fluid/oil-definition.js';
+import { waltherLineFromViscosityIndex } from '../fluid/viscosity-index-line.js';
+import { fitWaltherLine } from '../fluid/walther-line.js';
+import type { Finding } from './finding.js';
+import { mustBe } from './wording.js';
+
+/** What the file says of the viscosity of an oil, in SI. */
+export interface ViscosityEntry {
+  readonly base: OilBase;
+  readonly viscosity?: number | undefined;
+  readonly at?: number | undefined;
+  readonly 'viscosity-index'?: number | undefined;
+  readonly 'viscosity-temperature-coefficient'?: number | undefined;
+  readonly points?: readonly { readonly at: number; readonly viscosity: number }[] | undefined;
+  readonly 'iso-grade'?: number | undefined;
+  readonly 'trade-weight'?: number | undefined;
+}
+
+type Result = ViscosityDefinition | Finding;
+
+const ways = ['viscosity', 'points', 'iso-grade', 'trade-weight'] as const;
+
+/** The one way in which an entry gives its viscosity, or what is wrong with it. */
+export function viscosityDefinition(oil: ViscosityEntry): Result {
+  const given = ways.filter((way) => oil[way] !== undefined || (way === 'viscosity' && oil.at !== undefined));
+  const [way] = given;
+  if (way === undefined)
+    return fault(
+      'needs one way to know its viscosity: "viscosity" with "at", "points", "iso-grade" or "trade-weight"',
+    );
+  if (given.length > 1)
+    return fault(`has more than one way to know its viscosity, ${given.join(' and ')}; keep one`);
+  const stray = strayKey(oil, way);
+  if (stray !== undefined) return fault(`does not go with "${way}"; leave it out`, stray);
+  switch (way) {
+    case 'viscosity':
+      return fromOnePoint(oil);
+    case 'points':
+      return fromPoints(oil.points ?? []);
+    case 'iso-grade':
+      return fromGrade(oil, oil['iso-grade'] ?? 0);
+    case 'trade-weight':
+      return fromWeight(oil, oil['trade-weight'] ?? 0);
+  }
+}
+
+function fault(message: string, ...path: string[]): Finding {
+  return { path, message };
+}
+
+/** A key that says how the viscosity changes, beside a way that needs no such key. */
+function strayKey(oil: ViscosityEntry, way: (typeof ways)[number]): string | undefined {
+  const index = oil['viscosity-index'] !== undefined && way !== 'viscosity' && way !== 'iso-grade';
+  if (index) return 'viscosity-index';
+  const coefficient = oil['viscosity-temperature-coefficient'] !== undefined && way !== 'viscosity';
+  return coefficient ? 'viscosity-temperature-coefficient' : undefined;
+}
+
+function fromOnePoint(oil: ViscosityEntry): Result {
+  if (oil.viscosity === undefined)
+    return fault('is missing; write the viscosity, for example "350 cSt"', 'viscosity');
+  if (oil.at === undefined)
+    return fault('is missing; write the temperature of the viscosity, for example "25 °C"', 'at');
+  const point: ViscosityPoint = { temperature: oil.at, kinematicViscosity: oil.viscosity };
+  const index = oil['viscosity-index'];
+  const coefficient = oil['viscosity-temperature-coefficient'];
+  if (index !== undefined && coefficient !== undefined)
+    return fault(
+      'goes beside "viscosity-temperature-coefficient" only as a contradiction; keep one',
+      'viscosity-index',
+    );
+  if (coefficient !== undefined) {
+    if (oil.base !== 'silicone')
+      return fault(
+        'is for silicone; write "viscosity-index" for petroleum',
+        'viscosity-temperature-coefficient',
+      );
+    return { kind: 'viscosity-temperature-coefficient', point, coefficient };
+  }
+  if (index !== undefined) return fromIndex(point, index);
+  if (oil.base === 'silicone') return { kind: 'silicone', point };
+  return fault(
+    'a petroleum oil with one viscosity needs more: add its "viscosity-index" (on the data sheet), or write "points" with a second temperature',
+  );
+}
+
+function fromIndex(point: ViscosityPoint, viscosityIndex: number): Result {
+  return (
+    refusedBy(
+      () => waltherLineFromViscosityIndex(point, viscosityIndex),
+      () =>
+        fault(
+          'is not defined for an oil of this viscosity (2 to 2000 cSt at 100 °C); write "points" instead',
+          'viscosity-index',
+        ),
+    ) ?? { kind: 'viscosity-index', point, viscosityIndex }
+  );
+}
+
+function fromPoints(entries: NonNullable<ViscosityEntry['points']>): Result {
+  const points = entries.map(({ at, viscosity }) => ({ temperature: at, kinematicViscosity: viscosity }));
+  return (
+    refusedBy(
+      () => fitWaltherLine(points),
+      ({ accepted }) => fault(`must be ${accepted}`, 'points'),
+    ) ?? {
+      kind: 'points',
+      points,
+    }
+  );
+}
+
+function fromGrade(oil: ViscosityEntry, grade: number): Result {
+  if (oil.base !== 'petroleum')
+    return fault('is for petroleum; write "viscosity" and "at" for silicone', 'iso-grade');
+  const index = oil['viscosity-index'];
+  return (
+    refusedBy(
+      () => isoGradeViscosity(grade),
+      ({ accepted }) => fault(mustBe(accepted, grade), 'iso-grade'),
+    ) ?? {
+      kind: 'iso-grade',
+      grade,
+      ...(index === undefined ? {} : { viscosityIndex: index }),
+    }
+  );
+}
+
+function fromWeight(oil: ViscosityEntry, weight: number): Result {
+  if (oil.base !== 'silicone')
+    return fault('is a label of silicone damper oil; write "iso-grade" for petroleum', 'trade-weight');
+  return { kind: 'trade-weight', weight };
+}
+
+/** Asks the fluid laws themselves, so that their ranges are written once. */
+function refusedBy(law: () => unknown, words: (error: InputError) => Finding): Finding | undefined {
+  try {
+    law();
+    return undefined;
+  } catch (error) {
+    if (error instanceof InputError) return words(error);
+    throw error;
+  }
+}

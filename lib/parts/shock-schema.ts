@@ -1,0 +1,168 @@
+import * as z from 'zod/mini';
+import { standardAtmosphere } from '../base/constants.js';
+import type { GasSide } from '../damper/gas.js';
+import type { SealFriction } from '../damper/seal-friction.js';
+import { formatQuantity } from '../units/index.js';
+import type { ShockPart } from './parts.js';
+import { nameField, numberField } from './plain-field.js';
+import { quantityField } from './quantity-field.js';
+import { record } from './record.js';
+import { report } from './schema-issue.js';
+
+/** Air in a pocket that a stroke leaves no time to shed its heat: adiabatic, 1.4. */
+const defaultExponent = 1.4;
+
+/** A guess until it is measured: two soft O-rings wet with silicone, 0.5 N each, half as much again at breakaway. */
+const defaultMovingFriction = 1;
+const breakawayRatio = 1.5;
+
+const gasSchema = record(
+  {
+    volume: quantityField({
+      dimension: 'volume',
+      from: '1 mm³',
+      to: '200 ml',
+      example: '1.2 ml',
+      description: 'Volume of the gas with the shaft fully out',
+    }),
+    pressure: quantityField({
+      dimension: 'pressure',
+      from: '0.1 bar',
+      to: '10 bar',
+      example: '1 atm',
+      description:
+        'Absolute pressure of the gas with the shaft fully out (the air around us has about 1 bar)',
+    }),
+    exponent: z.optional(
+      numberField(
+        { from: 1, to: 1.4 },
+        {
+          description:
+            'Polytropic exponent: 1 slow, at constant temperature; 1.4 fast, air that sheds no heat.',
+          default: defaultExponent,
+        },
+      ),
+    ),
+    'ambient-pressure': z.optional(
+      quantityField({
+        dimension: 'pressure',
+        from: '0.5 bar',
+        to: '1.2 bar',
+        example: '1 atm',
+        description: 'Absolute pressure of the air outside; by default 1 atm',
+      }),
+    ),
+  },
+  { description: 'The gas that makes room for the shaft: an air pocket, or what a bladder or foam holds.' },
+);
+
+const friction = (description: string, example: string) =>
+  z.optional(quantityField({ dimension: 'force', from: '0 N', to: '50 N', example, description }));
+
+const sealSchema = record(
+  {
+    'moving-friction': friction('Friction of the shaft seals while moving; by default 1 N, a guess', '0.8 N'),
+    'breakaway-friction': friction(
+      'Friction to overcome after rest; by default 1.5 times the moving friction, a guess',
+      '1.2 N',
+    ),
+  },
+  { description: 'Friction of the shaft seals: measure it, since no law predicts it for small rings.' },
+);
+
+const shockShape = {
+  name: nameField({ description: 'Name by which a build refers to this shock.', examples: ['rear 16 mm'] }),
+  bore: quantityField({
+    dimension: 'length',
+    from: '3 mm',
+    to: '40 mm',
+    example: '12 mm',
+    description: 'Inner diameter of the body',
+  }),
+  shaft: quantityField({
+    dimension: 'length',
+    from: '1 mm',
+    to: '15 mm',
+    example: '3 mm',
+    description: 'Diameter of the shaft',
+  }),
+  stroke: quantityField({
+    dimension: 'length',
+    from: '1 mm',
+    to: '200 mm',
+    example: '28 mm',
+    description: 'Travel of the shaft from fully out to the stop',
+  }),
+  'oil-volume': quantityField({
+    dimension: 'volume',
+    from: '0.05 ml',
+    to: '500 ml',
+    example: '6 ml',
+    description: 'Oil that one fill takes',
+  }),
+  gas: gasSchema,
+  seal: z.optional(sealSchema),
+};
+
+/** A shock body with its shaft, gas and seals. */
+export const shockSchema = z.pipe(
+  record(shockShape, { description: 'A shock body with its shaft, gas and seals, without piston and oil.' }),
+  z.transform((entry, payload): ShockPart => {
+    const gas = gasSide(entry.gas);
+    const seal = sealFriction(entry.seal ?? {});
+    const shock = {
+      name: entry.name,
+      bore: entry.bore,
+      shaftDiameter: entry.shaft,
+      stroke: entry.stroke,
+      oilVolume: entry['oil-volume'],
+      gas,
+      seal,
+    };
+    for (const [path, message] of shockFaults(shock)) report(payload, path, message);
+    return shock;
+  }),
+);
+
+function gasSide(entry: z.output<typeof gasSchema>): GasSide {
+  return {
+    volume: entry.volume,
+    pressure: entry.pressure,
+    polytropicExponent: entry.exponent ?? defaultExponent,
+    ambientPressure: entry['ambient-pressure'] ?? standardAtmosphere,
+  };
+}
+
+function sealFriction(entry: z.output<typeof sealSchema>): SealFriction {
+  const kineticForce = entry['moving-friction'] ?? defaultMovingFriction;
+  return { kineticForce, breakawayForce: entry['breakaway-friction'] ?? breakawayRatio * kineticForce };
+}
+
+function shockFaults(shock: ShockPart): readonly (readonly [readonly string[], string])[] {
+  const faults: (readonly [readonly string[], string])[] = [];
+  const millimetres = (value: number): string => formatQuantity(value, 'length', 'mm', 4);
+  const { bore, gas, seal, shaftDiameter, stroke } = shock;
+  if (shaftDiameter >= bore)
+    faults.push([
+      ['shaft'],
+      `must be thinner than the bore of ${millimetres(bore)}, got ${millimetres(shaftDiameter)}`,
+    ]);
+  const shaftArea = (Math.PI / 4) * shaftDiameter ** 2;
+  if (gas.volume <= shaftArea * stroke) {
+    const cubic = (value: number): string => formatQuantity(value, 'volume', 'mm³', 4);
+    faults.push([
+      ['gas', 'volume'],
+      `must be more than ${cubic(shaftArea * stroke)}, which the ${millimetres(shaftDiameter)} shaft pushes aside over ` +
+        `the stroke of ${millimetres(stroke)}, got ${cubic(gas.volume)}: the shock locks with the shaft ` +
+        `${millimetres(gas.volume / shaftArea)} in`,
+    ]);
+  }
+  if (seal.breakawayForce < seal.kineticForce) {
+    const newtons = (value: number): string => formatQuantity(value, 'force', 'N', 4);
+    faults.push([
+      ['seal', 'breakaway-friction'],
+      `must be at least the moving friction of ${newtons(seal.kineticForce)}, got ${newtons(seal.breakawayForce)}`,
+    ]);
+  }
+  return faults;
+}
