@@ -1,1 +1,19 @@
-export {};
+export { InputError } from './base/input-error.js';
+export { ConvergenceError } from './base/root-finding.js';
+export type { Warning } from './base/warning.js';
+export * from './damper/index.js';
+export * from './flow/index.js';
+export {
+  createOil,
+  type FluidState,
+  fluidAt,
+  type Oil,
+  type OilBase,
+  type OilDefinition,
+  type OilState,
+  temperatureAt,
+  type ViscosityDefinition,
+  type ViscosityLine,
+  type ViscosityPoint,
+  viscosityAt,
+} from './fluid/index.js';

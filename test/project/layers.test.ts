@@ -1,0 +1,74 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, relative } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, test } from 'vitest';
+
+const lib = fileURLToPath(new URL('../../lib', import.meta.url));
+
+/** Which layers a layer may import, besides itself. Anything else is a fault of the layout. */
+const physics = ['base', 'fluid', 'flow', 'damper', 'fill'];
+const mayImport: Readonly<Record<string, readonly string[]>> = {
+  base: [],
+  units: ['base'],
+  fluid: ['base'],
+  flow: ['base', 'fluid'],
+  damper: ['base', 'fluid', 'flow'],
+  fill: ['base', 'fluid', 'flow', 'damper'],
+  decisions: physics,
+  parts: [...physics, 'units', 'decisions'],
+  plot: ['base', 'units'],
+  page: ['base', 'units', 'parts', 'plot'],
+  runner: ['base', 'units', 'parts', 'plot', 'page'],
+  'index.ts': physics,
+};
+
+/** Packages that code of a layer may import; a browser must be able to run all but the runner. */
+const mayUse: Readonly<Record<string, readonly string[]>> = {
+  parts: ['yaml', 'zod', 'zod/mini', 'fastest-levenshtein'],
+  plot: ['vega', 'vega-lite', 'vega-interpreter'],
+};
+
+const anyPackage = ['runner', 'decisions', 'workers'];
+
+interface Import {
+  readonly file: string;
+  readonly layer: string;
+  readonly target: string;
+}
+
+function layerOf(path: string): string {
+  return relative(lib, path).split('/')[0] ?? '';
+}
+
+const imports: readonly Import[] = readdirSync(lib, { recursive: true, encoding: 'utf8' })
+  .filter((name) => name.endsWith('.ts'))
+  .flatMap((name) => {
+    const source = readFileSync(join(lib, name), 'utf8');
+    const specifiers = source.matchAll(/^(?:import|export)\b[^;]*?from '([^']+)';|import\('([^']+)'\)/gmu);
+    return [...specifiers].map((match) => ({
+      file: name,
+      layer: layerOf(join(lib, name)),
+      target: match[1] ?? match[2] ?? '',
+    }));
+  });
+
+describe('layers of lib/', () => {
+  test('the reader of imports finds them', () => expect(imports.length).toBeGreaterThan(50));
+
+  test('imports run one way down the layers', () => {
+    const upward = imports
+      .filter(({ target }) => target.startsWith('.'))
+      .filter(({ file, layer, target }) => {
+        const other = layerOf(join(dirname(join(lib, file)), target));
+        return other !== layer && !(mayImport[layer] ?? []).includes(other);
+      });
+    expect(upward).toEqual([]);
+  });
+
+  test('packages are imported only where a layer may use them', () => {
+    const stray = imports
+      .filter(({ target, layer }) => !target.startsWith('.') && !anyPackage.includes(layer))
+      .filter(({ target, layer }) => !(mayUse[layer] ?? []).includes(target));
+    expect(stray).toEqual([]);
+  });
+});
