@@ -1,3 +1,6 @@
+export type { Pictures } from './block-html.js';
+export { contentHash } from './digest.js';
+export { pageJson, pageTables, tableCsv } from './export.js';
 export { defineNotebook, type Notebook } from './notebook.js';
 export {
   type AssumptionsBlock,
@@ -13,6 +16,15 @@ export {
   type TableBlock,
   type TextBlock,
 } from './page.js';
+export type { Notice, Provenance } from './page-footer.js';
+export { ParameterError } from './parameter-error.js';
+export {
+  acceptedText,
+  defaultText,
+  optionName,
+  type ParameterText,
+  parameterTexts,
+} from './parameter-text.js';
 export {
   type ChoiceParameter,
   choice,
@@ -30,3 +42,5 @@ export {
   type SeveralPartsParameter,
   severalParts,
 } from './parameters.js';
+export { type ParameterTexts, readParameterValues } from './read-parameters.js';
+export { type EmbeddedFont, type PageContent, renderHtml } from './render-html.js';

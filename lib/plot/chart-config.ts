@@ -1,8 +1,9 @@
 import type { Config } from 'vega-lite';
+import { fontSize } from './layout.js';
 import { inkColours } from './palette.js';
 
 /** Family named in every picture; the runner ships it, other readers take their own sans-serif. */
-export const fontFamily = 'Source Sans 3, Helvetica, Arial, sans-serif';
+export const fontFamily = 'Inter, Helvetica, Arial, sans-serif';
 
 /** The look of all charts. Layout is ours alone: nothing may move when the data change. */
 export const chartConfig: Config = {
@@ -12,7 +13,7 @@ export const chartConfig: Config = {
   font: fontFamily,
   view: { stroke: null },
   axis: {
-    labelFontSize: 13,
+    labelFontSize: fontSize,
     labelColor: inkColours.ink,
     labelFlush: false,
     labelOverlap: false,

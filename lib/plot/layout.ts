@@ -5,11 +5,11 @@ import { textWidth, wrapped } from './text-width.js';
 /** Sizes shared by all charts [CSS px]. */
 export const sizes = {
   wide: { width: 680, plotHeight: 300, ticks: 6 },
-  narrow: { width: 340, plotHeight: 250, ticks: 4 },
+  narrow: { width: 340, plotHeight: 250, ticks: 5 },
 } as const satisfies Record<LayoutName, { width: number; plotHeight: number; ticks: number }>;
 
-export const fontSize = 13;
-const titleSize = 15;
+export const fontSize = 12;
+const titleSize = 14;
 const titleLine = 20;
 
 /** A text at a place of the plot [px from its upper left corner]. */

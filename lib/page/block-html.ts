@@ -1,0 +1,68 @@
+import type { LayoutName } from '../plot/figure.js';
+import { type Html, html, trusted } from './html.js';
+import type { Block, CheckBlock, FigureBlock, TableBlock } from './page.js';
+import { tableHtml, thinned } from './table-html.js';
+
+/**
+ * The pictures of a page: SVG text by figure id and layout, as `renderSvg` draws them.
+ *
+ * @public
+ */
+export type Pictures = ReadonlyMap<string, Readonly<Record<LayoutName, string>>>;
+
+const rowsShown = 25;
+
+/** One block as markup; figures are numbered in reading order. */
+export function blockHtml(block: Block, figureNumber: number, pictures: Pictures): Html {
+  switch (block.kind) {
+    case 'heading':
+      return html`<h2>${block.text}</h2>`;
+    case 'text':
+      return html`<p>${block.text}</p>`;
+    case 'list':
+      return html`<ul>${items(block.items)}</ul>`;
+    case 'figure':
+      return figureHtml(block, figureNumber, pictures);
+    case 'table':
+      return tableBlockHtml(block);
+    case 'check':
+      return checkHtml(block);
+    case 'caution':
+      return html`<p class="caution"><strong>Caution.</strong> ${block.text}</p>`;
+    case 'assumptions':
+      return html`<section class="assumptions"><h2>What this rests on</h2><ul>${items(block.items)}</ul></section>`;
+  }
+}
+
+function figureHtml({ figure }: FigureBlock, number: number, pictures: Pictures): Html {
+  const picture = pictures.get(figure.id);
+  if (picture === undefined) throw new TypeError(`figure ${figure.id} was not drawn`);
+  const table = thinned(figure.table, rowsShown);
+  const part =
+    table.rows.length < figure.table.rows.length
+      ? `, ${table.rows.length} of ${figure.table.rows.length} rows`
+      : '';
+  return html`<figure id="${figure.id}">
+<div class="wide">${trusted(picture.wide)}</div>
+<div class="narrow">${trusted(picture.narrow)}</div>
+<figcaption><strong>Figure ${number}.</strong> ${figure.alt}</figcaption>
+<details><summary>Numbers of figure ${number}${part}</summary>
+${tableHtml(table, figure.title)}
+<p class="note">All rows are in ${figure.id}.csv beside this page.</p>
+</details>
+</figure>`;
+}
+
+function tableBlockHtml({ id, title, table, note }: TableBlock): Html {
+  const line = note === undefined ? '' : html`<p class="note">${note}</p>`;
+  return html`<section id="${id}">${tableHtml(table, title)}${line}</section>`;
+}
+
+function checkHtml({ claim, passed, detail }: CheckBlock): Html {
+  const verdict = passed ? html`<strong>✓ Check passed.</strong>` : html`<strong>✗ Check failed.</strong>`;
+  return html`<p class="check ${passed ? 'passed' : 'failed'}">${verdict} ${claim} <span class="detail">${detail}</span></p>`;
+}
+
+function items(texts: readonly string[]): readonly Html[] {
+  return texts.map((text) => html`<li>${text}</li>`);
+}
