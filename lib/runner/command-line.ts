@@ -1,0 +1,97 @@
+import { parseArgs } from 'node:util';
+import { type Notebook, optionName, type ParameterTexts } from '../page/index.js';
+import { unknownName } from '../page/read-parameters.js';
+import { CommandError } from './command-error.js';
+
+/** What the user asked for. */
+export interface Command {
+  /** The notebook named; all of them where none is. */
+  readonly notebook?: Notebook;
+  readonly help: boolean;
+  /** Path of the parts file as written. */
+  readonly partsFile?: string;
+  /** Folder for the pages as written. */
+  readonly outFolder?: string;
+  readonly parameters: ParameterTexts;
+}
+
+const ownOptions = ['parts', 'out', 'help'];
+
+/**
+ * Reads the command line: `[notebook] [--parts FILE] [--out DIR] [--help] [--parameter value]…`.
+ *
+ * @throws CommandError for an unknown notebook or option (with near ones), an option without a value, or more than
+ * one notebook
+ */
+export function readCommandLine(args: readonly string[], notebooks: readonly Notebook[]): Command {
+  const [first] = args;
+  const notebook = first === undefined || first.startsWith('-') ? undefined : notebookNamed(first, notebooks);
+  const known = [...ownOptions, ...Object.keys(notebook?.parameters ?? {}).map(optionName)];
+  const { tokens } = parseArgs({
+    args: args.slice(notebook === undefined ? 0 : 1),
+    options: Object.fromEntries(known.map((name) => [name, optionOf(name)])),
+    strict: false,
+    tokens: true,
+  });
+  const given = new Map<string, string[]>();
+  for (const token of tokens) {
+    if (token.kind === 'positional') throw new CommandError(strayText(token.value, notebook, notebooks));
+    if (token.kind !== 'option') continue;
+    if (!known.includes(token.name)) throw new CommandError(unknownOption(token.name, known, notebook));
+    given.set(token.name, [...(given.get(token.name) ?? []), givenValue(token.name, token.value)]);
+  }
+  const [partsFile, outFolder] = [once('parts', given), once('out', given)];
+  return {
+    ...(notebook === undefined ? {} : { notebook }),
+    help: given.has('help'),
+    ...(partsFile === undefined ? {} : { partsFile }),
+    ...(outFolder === undefined ? {} : { outFolder }),
+    parameters: Object.fromEntries([...given].filter(([name]) => !ownOptions.includes(name))),
+  };
+}
+
+function optionOf(
+  name: string,
+): { readonly type: 'boolean'; readonly short: string } | { readonly type: 'string' } {
+  return name === 'help' ? { type: 'boolean', short: 'h' } : { type: 'string' };
+}
+
+function givenValue(name: string, value: string | undefined): string {
+  if (name === 'help') return '';
+  if (value === undefined || value === '' || value.startsWith('--'))
+    throw new CommandError(`--${name} needs a value, as in --${name} "…"`);
+  return value;
+}
+
+function once(name: string, given: ReadonlyMap<string, readonly string[]>): string | undefined {
+  const values = given.get(name) ?? [];
+  if (values.length > 1) throw new CommandError(`--${name} is given more than once`);
+  return values[0];
+}
+
+function notebookNamed(name: string, notebooks: readonly Notebook[]): Notebook {
+  const found = notebooks.find((notebook) => notebook.name === name);
+  if (found !== undefined) return found;
+  throw new CommandError(
+    unknownName(
+      `no notebook "${name}"`,
+      name,
+      notebooks.map((notebook) => notebook.name),
+    ),
+  );
+}
+
+function unknownOption(name: string, known: readonly string[], notebook: Notebook | undefined): string {
+  const options = known.map((one) => `--${one}`);
+  const dashes = name.length === 1 ? '-' : '--';
+  const sentence = unknownName(`no option ${dashes}${name}`, `--${name}`, options).replaceAll('"', '');
+  return notebook === undefined
+    ? `${sentence}\nParameters come after the name of a notebook; see --help.`
+    : sentence;
+}
+
+function strayText(text: string, notebook: Notebook | undefined, notebooks: readonly Notebook[]): string {
+  if (notebook === undefined && notebooks.some(({ name }) => name === text))
+    return `write the notebook first: ${text} --…`;
+  return `"${text}" belongs to no option; write a value with spaces in quotes, as in --temperature "12 °C"`;
+}

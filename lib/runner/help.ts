@@ -1,0 +1,40 @@
+import { acceptedText, defaultText, type Notebook, optionName, type Parameter } from '../page/index.js';
+
+/** Help on the command: how to call it, and the notebooks. */
+export function generalHelp(notebooks: readonly Notebook[]): string {
+  const width = Math.max(...notebooks.map(({ name }) => name.length));
+  return `Usage: npm start                                  render every notebook with the demo parts
+       npm start -- NOTEBOOK [--parts FILE] [--PARAMETER VALUE]…
+       npm start -- NOTEBOOK --help               list the parameters of a notebook
+
+Notebooks:
+${notebooks.map(({ name, question }) => `  ${name.padEnd(width)}  ${question}`).join('\n')}
+
+Options:
+${ownOptions}`;
+}
+
+/** Help on one notebook: its question and its parameters with units, ranges and what they are unless given. */
+export function notebookHelp({ name, title, question, parameters }: Notebook): string {
+  const lines = Object.entries(parameters).map(([key, parameter]) => parameterHelp(key, parameter));
+  return `${title}
+${question}
+
+Usage: npm start -- ${name} [--parts FILE] [--PARAMETER VALUE]…
+
+Parameters:
+${lines.join('\n')}
+
+Options:
+${ownOptions}`;
+}
+
+const ownOptions = `  --parts FILE  your own parts file, YAML or JSON; the demo parts unless given
+  --out DIR     folder for the pages; out unless given
+  --help        this text`;
+
+function parameterHelp(key: string, parameter: Parameter): string {
+  const more = parameter.kind === 'parts' ? ' (repeat the option for several)' : '';
+  return `  --${optionName(key)}  ${parameter.label}. ${parameter.help}
+      ${acceptedText(parameter)}${more}; ${defaultText(parameter)} unless given`;
+}

@@ -1,0 +1,104 @@
+import { readFile } from 'node:fs/promises';
+import path from 'node:path';
+import { InputError } from '../base/input-error.js';
+import { ConvergenceError } from '../base/root-finding.js';
+import { type Notebook, type Page, ParameterError, pagePassed } from '../page/index.js';
+import { PartsFileError, readParts } from '../parts/index.js';
+import { QuantityError } from '../units/index.js';
+import { CommandError } from './command-error.js';
+import { type Command, readCommandLine } from './command-line.js';
+import { fontNotice } from './fonts.js';
+import { generalHelp, notebookHelp } from './help.js';
+import { listNotebooks } from './notebook-list.js';
+import { type PartsFile, type RunFacts, renderNotebook } from './render-notebook.js';
+import { writeFiles } from './write-files.js';
+
+/** Where a run finds and leaves things, and where it speaks. */
+export interface Surroundings {
+  /** Folder that paths of the user start from. */
+  readonly workingFolder: string;
+  readonly notebookFolder: string;
+  readonly demoParts: string;
+  /** Folder for the pages unless the user names one. */
+  readonly outFolder: string;
+  readonly version: string;
+  readonly print: (line: string) => void;
+  readonly printError: (line: string) => void;
+}
+
+/** 0 all well, 1 a check of a page failed, 2 the user gave something that cannot be used. */
+export type ExitCode = 0 | 1 | 2;
+
+/** Runs the command with its arguments. */
+export async function runCommand(args: readonly string[], around: Surroundings): Promise<ExitCode> {
+  try {
+    const notebooks = await listNotebooks(around.notebookFolder);
+    const command = readCommandLine(args, notebooks);
+    if (command.help) {
+      around.print(command.notebook === undefined ? generalHelp(notebooks) : notebookHelp(command.notebook));
+      return 0;
+    }
+    return await renderAll(command.notebook === undefined ? notebooks : [command.notebook], command, around);
+  } catch (error) {
+    if (!isForUser(error)) throw error;
+    around.printError(error.message);
+    return 2;
+  }
+}
+
+async function renderAll(
+  notebooks: readonly Notebook[],
+  command: Command,
+  around: Surroundings,
+): Promise<ExitCode> {
+  const partsFile = await readPartsFile(command, around);
+  const facts: RunFacts = { version: around.version, notices: [await fontNotice()] };
+  const out =
+    command.outFolder === undefined
+      ? around.outFolder
+      : path.resolve(around.workingFolder, command.outFolder);
+  let passed = true;
+  for (const notebook of notebooks) {
+    const { page, files } = await renderNotebook(notebook, partsFile, command.parameters, facts);
+    await writeFiles(path.join(out, notebook.name), files).catch((error: unknown) => {
+      throw fileError(`cannot write into ${out}`, error);
+    });
+    passed &&= pagePassed(page);
+    around.print(`${notebook.name}: ${summary(page)}`);
+  }
+  for (const { name } of notebooks) around.print(path.join(out, name, `${name}.html`));
+  return passed ? 0 : 1;
+}
+
+async function readPartsFile(command: Command, around: Surroundings): Promise<PartsFile> {
+  const name = command.partsFile ?? around.demoParts;
+  const text = await readFile(path.resolve(around.workingFolder, name), 'utf8').catch((error: unknown) => {
+    throw fileError(`cannot read ${name}`, error);
+  });
+  return { text, parts: readParts(text, name) };
+}
+
+function summary(page: Page): string {
+  const figures = page.blocks.filter(({ kind }) => kind === 'figure').length;
+  const checks = page.blocks.filter((block) => block.kind === 'check');
+  const failed = checks.filter((check) => !check.passed).map(({ claim }) => `\n  check failed: ${claim}`);
+  return `${figures} figures, ${checks.length - failed.length} of ${checks.length} checks passed${failed.join('')}`;
+}
+
+const reasons: Readonly<Record<string, string>> = {
+  ENOENT: 'there is no such file',
+  EISDIR: 'it is a folder',
+  EACCES: 'it may not be opened',
+  ENOTDIR: 'a part of the path is not a folder',
+  EEXIST: 'a file is in the way',
+};
+
+function fileError(what: string, error: unknown): unknown {
+  if (!(error instanceof Error && 'code' in error && typeof error.code === 'string')) return error;
+  return new CommandError(`${what}: ${reasons[error.code] ?? error.code}`);
+}
+
+function isForUser(error: unknown): error is Error {
+  const kinds = [CommandError, ParameterError, PartsFileError, InputError, QuantityError, ConvergenceError];
+  return kinds.some((kind) => error instanceof kind);
+}
