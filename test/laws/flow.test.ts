@@ -4,12 +4,13 @@ import { annularGapConductance, annularGapFlow } from '../../lib/flow/annular-ga
 import { type Hole, holeArea, holeFlow, holePressureDrop } from '../../lib/flow/hole.js';
 import { idelchikThickEdgeLaw } from '../../lib/flow/idelchik-thick-edge.js';
 import { lichtarowiczLaw } from '../../lib/flow/lichtarowicz.js';
+import { oneConstantHoleLaw } from '../../lib/flow/one-constant-hole.js';
 import { pistonFlow } from '../../lib/flow/piston-flow.js';
 import { sharpHoleLaw } from '../../lib/flow/sharp-hole.js';
 import type { FluidState } from '../../lib/fluid/fluid-state.js';
 import { anyBore, anyFluid, anyHole, anyPiston } from './arbitraries.js';
 
-const laws = [sharpHoleLaw, lichtarowiczLaw, idelchikThickEdgeLaw];
+const laws = [sharpHoleLaw, oneConstantHoleLaw, lichtarowiczLaw, idelchikThickEdgeLaw];
 const anyReynoldsNumber = fc.double({ min: -4, max: 3.5, noNaN: true }).map((decades) => 10 ** decades);
 
 const flowAt = (hole: Hole, fluid: FluidState, reynoldsNumber: number): number =>

@@ -1,0 +1,94 @@
+/**
+ * What inertia costs in a hole, in units of the dynamic pressure of its narrowest section.
+ *
+ * @public
+ */
+export interface InertialLossShares {
+  /** Length over diameter of the narrowest section, above 0. */
+  readonly lengthRatio: number;
+  /** Kinetic energy thrown away at the exit; 1 for a straight hole. */
+  readonly exit: number;
+  /** Excess loss of a profile that develops fully along the hole; 1.25 for a round tube (Shah 1978). */
+  readonly development: number;
+  /** Loss of a jet that contracts at the entrance and never touches the wall again; 1.68 for a sharp edge. */
+  readonly contraction: number;
+}
+
+/** Developed profile of a round tube: Shah, J. Fluids Eng. 100 (1978) 177. */
+export const developedExcessLoss = 1.25;
+
+/** Thin plate, `1/C_c² − 1` with Kirchhoff's `C_c = π/(π + 2) = 0.611`. */
+export const freeJetLoss = 1.68;
+
+/** Entrance loss of a wall boundary layer, `13.76 sqrt(x⁺)`, the short-hole limit of Shah's formula. */
+const boundaryLayerLoss = 13.76;
+
+// The five numbers below are fitted to the numerical reference (docs/hole-law.md); rounding them to these digits costs nothing.
+const onsetReynoldsNumber = 27;
+const onsetBend = 0.25;
+const bubbleAtRest = 0.1;
+const bubblePerReynoldsNumber = 1 / 2000;
+/** Above this the jet is turbulent and its lengths no longer grow with the Reynolds number. */
+const turbulentReynoldsNumber = 3000;
+
+/** Loss coefficient and its slope over the Reynolds number. */
+export interface InertialLoss {
+  readonly coefficient: (reynoldsNumber: number) => number;
+  readonly slope: (reynoldsNumber: number) => number;
+}
+
+/**
+ * Loss coefficient by inertia of a hole,
+ * `ζ = F(Re) · [exit + K(x⁺) + contraction / (1 + (L/d)/ℓ)²]`, each term a mechanism:
+ *
+ * - `F = x / sqrt(1 + x/4 + x²)`, `x = Re/27`: the onset. In creeping flow the oil closes up behind the hole as it
+ *   opened before it, and nothing is lost by inertia;
+ * - exit: the kinetic energy of the jet, lost in the chamber behind;
+ * - `K = K_d / sqrt(1 + (K_d/13.76)² / x⁺)`, `x⁺ = (L/d)/Re`: the profile develops from flat to parabolic;
+ * - contraction: the jet narrows behind a sharp edge. Its bubble is `ℓ = 0.1 + Re/2000` diameters long; where the hole is
+ *   longer, the jet lands on the wall and most of the loss is won back.
+ *
+ * `Re` in `x⁺` and `ℓ` levels off at 3000, where the jet turns turbulent.
+ *
+ * @param shares - length ratio above 0, losses 0 or more
+ * @public
+ */
+export function inertialLoss({
+  lengthRatio,
+  exit,
+  development,
+  contraction,
+}: InertialLossShares): InertialLoss {
+  const growth = (development / boundaryLayerLoss) ** 2 / lengthRatio;
+  const coefficient = (reynoldsNumber: number): number => {
+    const x = reynoldsNumber / onsetReynoldsNumber;
+    const y = reynoldsNumber / turbulentReynoldsNumber;
+    const laminar = reynoldsNumber / Math.sqrt(1 + y * y);
+    const bubble = bubbleAtRest + bubblePerReynoldsNumber * laminar;
+    const covered = bubble / (bubble + lengthRatio);
+    const full = exit + development / Math.sqrt(1 + growth * laminar) + contraction * covered * covered;
+    return (full * x) / Math.sqrt(1 + onsetBend * x + x * x);
+  };
+  const slope = (reynoldsNumber: number): number => {
+    const x = reynoldsNumber / onsetReynoldsNumber;
+    const y = reynoldsNumber / turbulentReynoldsNumber;
+    const turbulent = 1 + y * y;
+    const root = Math.sqrt(turbulent);
+    const laminar = reynoldsNumber / root;
+    const bubble = bubbleAtRest + bubblePerReynoldsNumber * laminar;
+    const span = bubble + lengthRatio;
+    const covered = bubble / span;
+    const grown = 1 + growth * laminar;
+    const developing = development / Math.sqrt(grown);
+    const bend = 1 + onsetBend * x + x * x;
+    const full = exit + developing + contraction * covered * covered;
+    const fullSlope =
+      ((2 * contraction * covered * bubblePerReynoldsNumber * lengthRatio) / (span * span) -
+        (0.5 * developing * growth) / grown) /
+      (turbulent * root);
+    const onset = x / Math.sqrt(bend);
+    const onsetSlope = (1 + (onsetBend / 2) * x) / (onsetReynoldsNumber * bend * Math.sqrt(bend));
+    return full * onsetSlope + fullSlope * onset;
+  };
+  return { coefficient, slope };
+}
