@@ -84,15 +84,23 @@ const computed: readonly [
   looserBecause?: [(row: PublishedRow) => number, string],
 ][] = [
   [/^dagan_dp$/u, creepingHole],
-  [
-    /^law_default_/u,
-    (row) => dimensionlessDrop(input(row, 'L_over_d'), input(row, 'Re'), oneConstantHoleLaw),
-  ],
   [/^fem_creep_/u, (row) => dimensionlessDrop(input(row, 'L_over_d'), creepingReynoldsNumber)],
   [
     /^couette_equiv$/u,
     () => (dimensionlessDrop(1, creepingReynoldsNumber) - 32) / 16,
     [() => 0.02, 'the default law carries the finite-length correction of the ends, the row is the bare sum'],
+  ],
+  [
+    /^fem_K_.*_(100|300|1000)$/u,
+    (row) => {
+      const [lengthRatio, reynoldsNumber] = [input(row, 'L_over_d'), input(row, 'Re')];
+      const creeping = dimensionlessDrop(lengthRatio, creepingReynoldsNumber);
+      return (2 * (dimensionlessDrop(lengthRatio, reynoldsNumber) - creeping)) / reynoldsNumber;
+    },
+  ],
+  [
+    /^law_default_/u,
+    (row) => dimensionlessDrop(input(row, 'L_over_d'), input(row, 'Re'), oneConstantHoleLaw),
   ],
   [/^lich_Reh/u, (row) => dischargeCoefficientLichtarowicz(input(row, 'Re_h'), input(row, 'L_over_d'))],
   [/^lich_Re\d/u, lichtarowiczAtSpeed],
@@ -148,6 +156,10 @@ const notCovered: Readonly<Record<string, string>> = {
   force_comp: 'asserted in test/damper, where the force is built',
 };
 
+/**
+ * fem_conf: holes that fill 16 % and more of the bore, beyond the range of the law. fem_K at Re 10: there the inertial part is 6 % of the
+ * pressure drop and the law has it 15 % high; the whole, within 0.5 %, is compared in hole-reference.test.ts.
+ */
 const notCoveredGroups = /^(fem_conf_|fem_K_|asihmin|nakayama)/u;
 
 describe('published values for holes and gaps', () => {
