@@ -1,0 +1,218 @@
+import { damperModel } from '../damper/damper-model.js';
+import { logMismatch } from './damping-mismatch.js';
+import { bottleAt, type FillChoice, fillState } from './fill-choice.js';
+import { type Demand, neededSets, orderDemands, type ServingFill } from './order-coverage.js';
+import { type OrderBuild, type OrderProblem, requireOrderProblem } from './order-problem.js';
+import { smallestSetByProgram } from './order-program.js';
+import { between, finishInSlices, type Search, type SearchControl } from './search.js';
+import { type SmallestSet, smallestSetByTrying } from './smallest-order.js';
+
+/**
+ * What one build is filled with at one temperature.
+ *
+ * @public
+ */
+export interface PlannedFill {
+  readonly build: string;
+  /** [K] */
+  readonly temperature: number;
+  readonly choice: FillChoice;
+  /** Typical mismatch of the damping, the worst over the blending rules: 0.1 stands for 10 %. */
+  readonly mismatch: number;
+}
+
+/**
+ * A bottle of the order.
+ *
+ * @public
+ */
+export interface OrderLine {
+  /** Place in the shop list. */
+  readonly bottle: number;
+  /** Oil used [m³]. */
+  readonly used: number;
+  /** How many bottles that takes. */
+  readonly count: number;
+}
+
+/**
+ * What the order would gain from one bottle more.
+ *
+ * @public
+ */
+export interface FurtherBottle {
+  readonly bottle: number;
+  /** Mean and worst mismatch over all fills with it. */
+  readonly meanMismatch: number;
+  readonly worstMismatch: number;
+  /** Part of the fills that need no blending with it, 0 to 1. */
+  readonly aloneShare: number;
+}
+
+/**
+ * Which bottles to buy: the answer.
+ *
+ * @public
+ */
+export type OrderPlan =
+  | {
+      readonly possible: true;
+      readonly lines: readonly OrderLine[];
+      /** Price of the order; left out where a bottle of it has none. */
+      readonly price?: number;
+      readonly fills: readonly PlannedFill[];
+      readonly meanMismatch: number;
+      readonly worstMismatch: number;
+      readonly aloneShare: number;
+      /** The most useful first. */
+      readonly further: readonly FurtherBottle[];
+    }
+  | {
+      readonly possible: false;
+      /** What no bottle and no blend of the list serves. */
+      readonly unserved: readonly { readonly build: string; readonly temperature: number }[];
+    };
+
+/**
+ * The smallest set of bottles with which every build stays within the tolerance of its wanted damping at every temperature, alone or blended;
+ * of the smallest sets the cheapest. It is found by trying all sets of 1, 2, 3 … bottles, which suits lists of up to about 15 and
+ * runs anywhere; {@link orderPlanByProgram} gives the same answer for longer lists.
+ *
+ * @param problem - shop list, builds, temperatures, tolerance
+ * @throws InputError for an input outside its range
+ * @public
+ */
+export function* orderPlan(problem: OrderProblem): Search<OrderPlan> {
+  requireOrderProblem(problem);
+  const demands = yield* between(orderDemands(problem), 0, 0.8);
+  const set = yield* between(smallestSetByTrying(neededSets(demands), pricesOf(problem)), 0.8, 1);
+  return planOf(problem, demands, set);
+}
+
+/**
+ * The same as {@link orderPlan} by integer programming, for long shop lists. The solver is loaded on the first call.
+ *
+ * @param problem - shop list, builds, temperatures, tolerance
+ * @param control - progress and stop
+ * @throws InputError for an input outside its range, the reason of the signal where it stops the search
+ * @public
+ */
+export async function orderPlanByProgram(
+  problem: OrderProblem,
+  control: SearchControl = {},
+): Promise<OrderPlan> {
+  requireOrderProblem(problem);
+  const demands = await finishInSlices(orderDemands(problem), control);
+  const set = await smallestSetByProgram(neededSets(demands), pricesOf(problem));
+  control.signal?.throwIfAborted();
+  return planOf(problem, demands, set);
+}
+
+function pricesOf(problem: OrderProblem): readonly number[] {
+  const known = problem.bottles.every(({ price }) => price !== undefined);
+  return problem.bottles.map(({ price }) => (known ? (price ?? 0) : 0));
+}
+
+function planOf(problem: OrderProblem, demands: readonly Demand[], set: SmallestSet | undefined): OrderPlan {
+  if (set === undefined) {
+    const unserved = demands
+      .filter(({ fills }) => fills.length === 0)
+      .map(({ build, temperature }) => ({ build: build.name, temperature }));
+    return { possible: false, unserved };
+  }
+  const fills = plannedFills(problem, demands, set.bottles);
+  const lines = orderLines(problem, demands, set.bottles);
+  const prices = lines.map(
+    ({ bottle, count }) => count * (bottleAt(problem.bottles, bottle).price ?? Number.NaN),
+  );
+  const price = prices.reduce((sum, one) => sum + one, 0);
+  return {
+    possible: true,
+    lines,
+    ...(Number.isNaN(price) ? {} : { price }),
+    fills,
+    ...summary(fills),
+    further: furtherBottles(problem, demands, set.bottles),
+  };
+}
+
+/** The fill of a demand from bottles at hand: one alone where one serves, else the blend nearest to the wanted damping. */
+function bestFill({ fills }: Demand, bottles: readonly number[]): ServingFill | undefined {
+  const cost = ({ choice, distance }: ServingFill): number =>
+    distance + (choice.second === undefined ? 0 : 1e3);
+  return fills
+    .filter(
+      ({ choice: { first, second } }) =>
+        bottles.includes(first) && (second === undefined || bottles.includes(second)),
+    )
+    .sort((a, b) => cost(a) - cost(b))[0];
+}
+
+function plannedFills(
+  problem: OrderProblem,
+  demands: readonly Demand[],
+  bottles: readonly number[],
+): readonly PlannedFill[] {
+  return demands.flatMap((demand): PlannedFill[] => {
+    const fill = bestFill(demand, bottles);
+    if (fill === undefined) return [];
+    const { build, temperature } = demand;
+    const mismatch = mismatchOf(problem, build, fill.choice, temperature);
+    return [{ build: build.name, temperature, choice: fill.choice, mismatch }];
+  });
+}
+
+function mismatchOf(
+  problem: OrderProblem,
+  build: OrderBuild,
+  choice: FillChoice,
+  temperature: number,
+): number {
+  const { low, high, density } = fillState(problem.bottles, choice, temperature);
+  const typical = [low, high].map((kinematicViscosity) =>
+    Math.expm1(
+      logMismatch(damperModel(build.damper, { kinematicViscosity, density }), build.wanted).rootMeanSquare,
+    ),
+  );
+  return Math.max(...typical);
+}
+
+function orderLines(
+  problem: OrderProblem,
+  demands: readonly Demand[],
+  bottles: readonly number[],
+): readonly OrderLine[] {
+  const each = problem.fills / problem.temperatures.length;
+  return bottles.map((bottle) => {
+    const used = demands.reduce((sum, demand) => {
+      const choice = bestFill(demand, bottles)?.choice;
+      if (choice === undefined) return sum;
+      const share =
+        choice.first === bottle ? 1 - choice.secondShare : choice.second === bottle ? choice.secondShare : 0;
+      return sum + share * each * demand.build.fillVolume;
+    }, 0);
+    // A bottle is needed even if so little is used that rounding hides it; 1e-9 of a bottle is no reason for another one.
+    const count = Math.max(1, Math.ceil(used / bottleAt(problem.bottles, bottle).volume - 1e-9));
+    return { bottle, used, count };
+  });
+}
+
+function summary(fills: readonly PlannedFill[]) {
+  return {
+    meanMismatch: fills.reduce((sum, { mismatch }) => sum + mismatch, 0) / fills.length,
+    worstMismatch: Math.max(...fills.map(({ mismatch }) => mismatch)),
+    aloneShare: fills.filter(({ choice }) => choice.second === undefined).length / fills.length,
+  };
+}
+
+function furtherBottles(
+  problem: OrderProblem,
+  demands: readonly Demand[],
+  bottles: readonly number[],
+): readonly FurtherBottle[] {
+  return problem.bottles
+    .map((_, bottle) => bottle)
+    .filter((bottle) => !bottles.includes(bottle))
+    .map((bottle) => ({ bottle, ...summary(plannedFills(problem, demands, [...bottles, bottle])) }))
+    .sort((a, b) => b.aloneShare - a.aloneShare || a.meanMismatch - b.meanMismatch);
+}

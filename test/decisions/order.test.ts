@@ -1,0 +1,208 @@
+import { describe, expect, it } from 'vitest';
+import { damperModel } from '../../lib/damper/damper-model.js';
+import { dampingMismatch, dampingOf } from '../../lib/decisions/damping-mismatch.js';
+import { type Bottle, fillName, fillState } from '../../lib/decisions/fill-choice.js';
+import { type OrderPlan, orderPlan, orderPlanByProgram } from '../../lib/decisions/order-plan.js';
+import type { OrderProblem } from '../../lib/decisions/order-problem.js';
+import { finish } from '../../lib/decisions/search.js';
+import { speedRange } from '../../lib/decisions/speed-weights.js';
+import { blendViscosity } from '../../lib/fluid/blend.js';
+import { fluidAt } from '../../lib/fluid/fluid-at.js';
+import { createOil } from '../../lib/fluid/oil.js';
+import { fluid, shockWith, silicone } from './demo.js';
+
+const weights = speedRange(0.05, 1, 3);
+
+function bottles(...labels: readonly (readonly [number, number])[]): readonly Bottle[] {
+  return labels.map(([viscosity, price]) => ({
+    name: `${viscosity}`,
+    oil: createOil(silicone(viscosity)),
+    volume: 60e-6,
+    price,
+  }));
+}
+
+function problem(changes: Partial<OrderProblem>): OrderProblem {
+  const damper = shockWith(4, 1.2e-3);
+  return {
+    bottles: bottles([150, 6], [200, 7], [300, 8], [350, 5], [450, 8], [600, 9], [900, 4]),
+    builds: [
+      {
+        name: 'front',
+        damper,
+        wanted: dampingOf(damperModel(damper, fluid(350)), weights),
+        fillVolume: 7e-6,
+      },
+      {
+        name: 'rear',
+        damper: shockWith(3, 1.2e-3),
+        wanted: dampingOf(damperModel(shockWith(3, 1.2e-3), fluid(250)), weights),
+        fillVolume: 8e-6,
+      },
+    ],
+    temperatures: [278.15, 288.15, 298.15, 308.15],
+    tolerance: 0.1,
+    parts: 4,
+    fills: 4,
+    ...changes,
+  };
+}
+
+/** Whether a set of bottles serves everything, worked out fill by fill without the windows and masks of the plan. */
+function serves(question: OrderProblem, set: readonly number[]): boolean {
+  const { builds, temperatures, parts, tolerance } = question;
+  const good = (
+    viscosities: readonly number[],
+    density: number,
+    build: OrderProblem['builds'][number],
+  ): boolean =>
+    viscosities.every(
+      (kinematicViscosity) =>
+        dampingMismatch(damperModel(build.damper, { kinematicViscosity, density }), build.wanted).typical <=
+        tolerance,
+    );
+  return builds.every((build) =>
+    temperatures.every((temperature) =>
+      set.some((a) =>
+        set.some((b) => {
+          const [first, second] = [question.bottles[a]?.oil, question.bottles[b]?.oil];
+          if (first === undefined || second === undefined) return false;
+          const state = fluidAt(first, temperature);
+          if (a === b) return good([state.kinematicViscosity], state.density, build);
+          return Array.from({ length: parts - 1 }, (_, part) => (part + 1) / parts).some((share) => {
+            const rules = Object.values(
+              blendViscosity({ pair: { first, second }, temperature }, share).rules,
+            );
+            return good([Math.min(...rules), Math.max(...rules)], state.density, build);
+          });
+        }),
+      ),
+    ),
+  );
+}
+
+function cheapestByForce(
+  question: OrderProblem,
+): { readonly size: number; readonly price: number } | undefined {
+  const count = question.bottles.length;
+  let best: { size: number; price: number } | undefined;
+  for (let mask = 1; mask < 2 ** count; mask++) {
+    const set = question.bottles.flatMap((_, bottle) => ((mask >> bottle) & 1 ? [bottle] : []));
+    const price = set.reduce((sum, bottle) => sum + (question.bottles[bottle]?.price ?? 0), 0);
+    const better =
+      best === undefined || set.length < best.size || (set.length === best.size && price < best.price);
+    if (better && serves(question, set)) best = { size: set.length, price };
+  }
+  return best;
+}
+
+function possible(plan: OrderPlan): OrderPlan & { readonly possible: true } {
+  if (!plan.possible) throw new Error('no plan');
+  return plan;
+}
+
+describe('order plan', () => {
+  const questions = {
+    blends: problem({}),
+    'no blends': problem({ parts: 1, tolerance: 0.2 }),
+    'finer blends': problem({ parts: 10, tolerance: 0.07 }),
+    'wide tolerance': problem({ tolerance: 0.6 }),
+    'no prices': problem({
+      bottles: problem({}).bottles.map(({ name, oil, volume }) => ({ name, oil, volume })),
+    }),
+  };
+  for (const [name, question] of Object.entries(questions)) {
+    it(`is as small and as cheap as brute force, with both solvers: ${name}`, async () => {
+      const force = cheapestByForce(question);
+      for (const plan of [finish(orderPlan(question)), await orderPlanByProgram(question)]) {
+        const { lines, fills } = possible(plan);
+        expect(lines.length).toBe(force?.size);
+        const price = lines.reduce((sum, { bottle }) => sum + (question.bottles[bottle]?.price ?? 0), 0);
+        expect(price).toBe(force?.price);
+        expect(
+          serves(
+            question,
+            lines.map(({ bottle }) => bottle),
+          ),
+        ).toBe(true);
+        expect(fills.length).toBe(8);
+        expect(Math.max(...fills.map(({ mismatch }) => mismatch))).toBeLessThanOrEqual(
+          question.tolerance + 1e-9,
+        );
+      }
+    });
+  }
+
+  it('counts the oil: every fill is made of bottles that were bought, and nothing is lost', () => {
+    const question = problem({ fills: 40 });
+    const { lines, price } = possible(finish(orderPlan(question)));
+    const used = lines.reduce((sum, line) => sum + line.used, 0);
+    expect(used).toBeCloseTo(40 * 15e-6, 12);
+    for (const { used: volume, count } of lines) expect(count).toBe(Math.ceil(volume / 60e-6));
+    expect(price).toBe(
+      lines.reduce((sum, { bottle, count }) => sum + count * (question.bottles[bottle]?.price ?? 0), 0),
+    );
+  });
+
+  it('a further bottle never makes the plan need more blends', () => {
+    const { further, aloneShare } = possible(finish(orderPlan(problem({}))));
+    expect(further.length).toBeGreaterThan(3);
+    for (const one of further) expect(one.aloneShare).toBeGreaterThanOrEqual(aloneShare);
+  });
+
+  it('says what nothing serves', async () => {
+    const question = problem({ bottles: bottles([150, 6], [200, 7]), temperatures: [308.15, 288.15] });
+    for (const plan of [finish(orderPlan(question)), await orderPlanByProgram(question)]) {
+      expect(plan.possible).toBe(false);
+      if (!plan.possible) expect(plan.unserved[0]).toEqual({ build: 'front', temperature: 308.15 });
+    }
+  });
+
+  it('never mixes silicone with petroleum oil', () => {
+    const petroleum: Bottle = {
+      name: 'mineral',
+      oil: createOil({ base: 'petroleum', viscosity: { kind: 'iso-grade', grade: 32 } }),
+      volume: 60e-6,
+    };
+    const question = problem({ bottles: [...problem({}).bottles, petroleum] });
+    const { fills } = possible(finish(orderPlan(question)));
+    expect(fills.some(({ choice }) => choice.second === 7 || choice.first === 7)).toBe(false);
+  });
+
+  it('stops when asked to, with progress before', async () => {
+    const stop = new AbortController();
+    const seen: number[] = [];
+    const running = orderPlanByProgram(
+      problem({ parts: 20, temperatures: Array.from({ length: 40 }, (_, i) => 270 + i) }),
+      {
+        signal: stop.signal,
+        onProgress: (done) => {
+          seen.push(done);
+          stop.abort(new Error('enough'));
+        },
+      },
+    );
+    await expect(running).rejects.toThrow('enough');
+    expect(seen.length).toBe(1);
+    expect(seen[0]).toBeGreaterThan(0);
+    expect(seen[0]).toBeLessThan(1);
+  });
+
+  it('names fills in the smallest whole parts', () => {
+    const list = bottles([200, 1], [350, 1]);
+    expect(fillName(list, { first: 0, second: 1, secondShare: 0.6 }, 10)).toBe('2 parts 200 + 3 parts 350');
+    expect(fillName(list, { first: 0, second: 1, secondShare: 0.25 }, 4)).toBe('3 parts 200 + 1 part 350');
+    expect(fillName(list, { first: 1, secondShare: 0 }, 10)).toBe('350');
+    // Half and half at 25 °C by additive logarithms: √(200·350) = 264.6 mm²/s; densities are equal.
+    expect(fillState(list, { first: 0, second: 1, secondShare: 0.5 }, 298.15).typical).toBeCloseTo(
+      264.575e-6,
+      9,
+    );
+  });
+
+  it('refuses an empty shop list and a tolerance of 0', () => {
+    expect(() => finish(orderPlan(problem({ bottles: [] })))).toThrow('bottles must be 1 or more, got 0');
+    expect(() => finish(orderPlan(problem({ tolerance: 0 })))).toThrow('tolerance must be greater than 0');
+    expect(() => finish(orderPlan(problem({ parts: 40 })))).toThrow('parts must be 1 to 20');
+  });
+});
