@@ -1,6 +1,7 @@
 import type { LayoutName } from '../plot/figure.js';
 import { type Html, html, trusted } from './html.js';
 import type { Block, CheckBlock, FigureBlock, TableBlock } from './page.js';
+import { prose } from './prose.js';
 import { tableHtml, thinned } from './table-html.js';
 
 /**
@@ -18,7 +19,7 @@ export function blockHtml(block: Block, figureNumber: number, pictures: Pictures
     case 'heading':
       return html`<h2>${block.text}</h2>`;
     case 'text':
-      return html`<p>${block.text}</p>`;
+      return html`<p>${prose(block.text)}</p>`;
     case 'list':
       return html`<ul>${items(block.items)}</ul>`;
     case 'figure':
@@ -28,7 +29,7 @@ export function blockHtml(block: Block, figureNumber: number, pictures: Pictures
     case 'check':
       return checkHtml(block);
     case 'caution':
-      return html`<p class="caution"><strong>Caution.</strong> ${block.text}</p>`;
+      return html`<p class="caution"><strong>Caution.</strong> ${prose(block.text)}</p>`;
     case 'assumptions':
       return html`<section class="assumptions"><h2>What this rests on</h2><ul>${items(block.items)}</ul></section>`;
   }
@@ -45,7 +46,7 @@ function figureHtml({ figure }: FigureBlock, number: number, pictures: Pictures)
   return html`<figure id="${figure.id}">
 <div class="wide">${trusted(picture.wide)}</div>
 <div class="narrow">${trusted(picture.narrow)}</div>
-<figcaption><strong>Figure ${number}.</strong> ${figure.alt}</figcaption>
+<figcaption><strong>Figure ${number}.</strong> ${prose(figure.alt)}</figcaption>
 <details><summary>Numbers of figure ${number}${part}</summary>
 ${tableHtml(table, figure.title)}
 <p class="note">All rows are in ${figure.id}.csv beside this page.</p>
@@ -54,15 +55,15 @@ ${tableHtml(table, figure.title)}
 }
 
 function tableBlockHtml({ id, title, table, note }: TableBlock): Html {
-  const line = note === undefined ? '' : html`<p class="note">${note}</p>`;
+  const line = note === undefined ? '' : html`<p class="note">${prose(note)}</p>`;
   return html`<section id="${id}">${tableHtml(table, title)}${line}</section>`;
 }
 
 function checkHtml({ claim, passed, detail }: CheckBlock): Html {
   const verdict = passed ? html`<strong>✓ Check passed.</strong>` : html`<strong>✗ Check failed.</strong>`;
-  return html`<p class="check ${passed ? 'passed' : 'failed'}">${verdict} ${claim} <span class="detail">${detail}</span></p>`;
+  return html`<p class="check ${passed ? 'passed' : 'failed'}">${verdict} ${prose(claim)} <span class="detail">${prose(detail)}</span></p>`;
 }
 
 function items(texts: readonly string[]): readonly Html[] {
-  return texts.map((text) => html`<li>${text}</li>`);
+  return texts.map((text) => html`<li>${prose(text)}</li>`);
 }

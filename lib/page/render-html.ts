@@ -4,6 +4,7 @@ import { type Html, html, trusted } from './html.js';
 import type { Page } from './page.js';
 import { type Provenance, pageFooter } from './page-footer.js';
 import type { ParameterText } from './parameter-text.js';
+import { prose } from './prose.js';
 import { styleSheet } from './style.js';
 
 /**
@@ -60,10 +61,10 @@ export async function renderHtml(content: PageContent): Promise<string> {
 <body>
 <header>
 <h1>${content.title}</h1>
-<p class="question">${content.question}</p>
+<p class="question">${prose(content.question)}</p>
 </header>
 <main>
-<p class="answer">${content.page.answer}</p>
+<p class="answer">${prose(content.page.answer)}</p>
 ${failedChecks(content.page)}${settings(content)}
 ${blocks(content)}
 ${sources(content.page)}
@@ -85,9 +86,9 @@ function fontFace({ weight, woff2 }: EmbeddedFont): string {
 
 function settings({ about, parameters }: PageContent): Html {
   return html`<dl class="settings">
-<dt>Parts</dt><dd>${about}</dd>
+<dt>Parts</dt><dd>${prose(about)}</dd>
 ${parameters.map(
-  ({ label, text }) => html`<dt>${label}</dt><dd>${text}</dd>
+  ({ label, text }) => html`<dt>${label}</dt><dd>${prose(text)}</dd>
 `,
 )}</dl>`;
 }

@@ -44,7 +44,7 @@ function darkFigures(): string {
 const layout = `
 *{box-sizing:border-box}
 html{color-scheme:light dark;-webkit-text-size-adjust:100%}
-body{margin:0;background:var(--paper);color:var(--ink);font:1rem/1.55 Inter,Helvetica,Arial,sans-serif;font-feature-settings:"kern","tnum"}
+body{margin:0;background:var(--paper);color:var(--ink);font:1rem/1.55 Inter,Helvetica,Arial,sans-serif}
 header,main,footer{max-width:46rem;margin:0 auto;padding:0 1.25rem;overflow-wrap:break-word}
 header{padding-top:2rem}
 h1{font-size:1.75rem;line-height:1.2;margin:0 0 .25rem;font-weight:600}
@@ -54,7 +54,7 @@ ul{padding-left:1.25rem}
 strong{font-weight:600}
 .question{color:var(--muted);font-size:1.1rem;margin:0}
 .answer{font-size:1.2rem;line-height:1.45;margin:1.25rem 0;padding:.9rem 1.1rem;background:var(--panel);border-left:4px solid var(--ink)}
-.settings{display:grid;grid-template-columns:max-content 1fr;gap:.15rem 1.25rem;margin:1rem 0;font-size:.95rem}
+.settings{display:grid;grid-template-columns:fit-content(45%) 1fr;gap:.15rem 1.25rem;margin:1rem 0;font-size:.95rem}
 .settings dt{color:var(--muted)}
 .settings dd{margin:0}
 figure{margin:2rem 0}
@@ -65,11 +65,12 @@ details{margin-top:.5rem;font-size:.95rem}
 summary{cursor:pointer;color:var(--muted)}
 summary:focus-visible,.table:focus-visible{outline:3px solid var(--ink);outline-offset:2px}
 .table{overflow-x:auto;margin:1rem 0}
-table{border-collapse:collapse;font-size:.9rem;line-height:1.4;min-width:50%}
+table{border-collapse:collapse;font-variant-numeric:tabular-nums;font-size:.9rem;line-height:1.4;min-width:50%}
 caption{text-align:left;font-weight:600;padding:0 0 .4rem}
 th,td{padding:.3rem 1rem .3rem 0;text-align:left;vertical-align:top;border-bottom:1px solid var(--grid);font-weight:400}
 thead th{border-bottom:1px solid var(--rule);color:var(--muted);vertical-align:bottom}
 .unit{white-space:nowrap}
+tbody th{min-width:6.5rem;position:sticky;left:0;background:var(--paper)}
 td.number{text-align:right;white-space:nowrap}
 .note{color:var(--muted);font-size:.9rem}
 .check,.caution{padding:.6rem .9rem;border:1px solid;border-left-width:4px}
@@ -91,8 +92,6 @@ const phone = `
 header,main,footer{padding-left:1rem;padding-right:1rem}
 .wide{display:none}
 .narrow{display:block}
-.settings{grid-template-columns:1fr;gap:0}
-.settings dd{margin-bottom:.4rem}
 }
 `;
 
@@ -104,7 +103,7 @@ header,main,footer{max-width:none;padding:0}
 figure,.check,.caution,.answer,tr{break-inside:avoid}
 h2,caption{break-after:avoid}
 .table{overflow:visible}
-footer details,.note{display:none}
+details:not([open]),footer details,.note{display:none}
 }
 `;
 

@@ -1,16 +1,27 @@
-import { type Cell, type Column, displayCell, type Table } from '../plot/table.js';
+import { type Cell, type Column, displayColumn, type Table } from '../plot/table.js';
 import { type Html, html } from './html.js';
+import { prose } from './prose.js';
 
 /** A table that scrolls in its own box where the window is narrower. */
-export function tableHtml(table: Table, caption: string): Html {
+export function tableHtml({ columns, rows }: Table, caption: string): Html {
+  const texts = columns.map((column, index) =>
+    displayColumn(
+      column,
+      rows.map((row) => row[index] ?? null),
+    ),
+  );
+  const body = rows.map((row, at) => {
+    const cells = columns.map((_column, index) =>
+      cellHtml(row[index] ?? null, texts[index]?.[at] ?? '', index),
+    );
+    return html`<tr>${cells}</tr>
+`;
+  });
   return html`<div class="table" role="region" aria-label="${caption}" tabindex="0"><table>
 <caption>${caption}</caption>
-<thead><tr>${table.columns.map(headingHtml)}</tr></thead>
+<thead><tr>${columns.map(headingHtml)}</tr></thead>
 <tbody>
-${table.rows.map(
-  (row) => html`<tr>${table.columns.map((column, index) => cellHtml(column, row[index] ?? null, index))}</tr>
-`,
-)}</tbody>
+${body}</tbody>
 </table></div>`;
 }
 
@@ -26,12 +37,11 @@ export function thinned(table: Table, most: number): Table {
 }
 
 function headingHtml(column: Column): Html {
-  const unit = column.unit === '' ? '' : html`<span class="unit">${column.unit}</span>`;
-  return html`<th scope="col">${column.label}${unit === '' ? '' : ', '}${unit}</th>`;
+  const unit = column.unit === '' ? '' : html`, <span class="unit">${column.unit}</span>`;
+  return html`<th scope="col">${prose(column.label)}${unit}</th>`;
 }
 
-function cellHtml(column: Column, cell: Cell, index: number): Html {
-  const text = displayCell(column, cell);
+function cellHtml(cell: Cell, text: string, index: number): Html {
   if (typeof cell === 'number') return html`<td class="number">${text}</td>`;
-  return index === 0 ? html`<th scope="row">${text}</th>` : html`<td>${text}</td>`;
+  return index === 0 ? html`<th scope="row">${prose(text)}</th>` : html`<td>${prose(text)}</td>`;
 }

@@ -13,6 +13,8 @@ export const chartConfig: Config = {
   font: fontFamily,
   view: { stroke: null },
   axis: {
+    // Twelve digits without trailing zeros: neither "1,000" nor "0.30000000000000004".
+    format: '.12~g',
     labelFontSize: fontSize,
     labelColor: inkColours.ink,
     labelFlush: false,

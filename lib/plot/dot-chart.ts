@@ -30,7 +30,7 @@ export function dotChart(chart: DotChart): Figure {
   const values = series.flatMap(({ dots }) =>
     dots.flatMap(({ value, low, high }) => [value, low ?? value, high ?? value]),
   );
-  const shown = { ...chart, series, domain: axisDomain(chart.value, values, true) };
+  const shown = { ...chart, series, domain: axisDomain(chart.value, values, 'round with zero') };
   return {
     id: chart.id,
     title: chart.title,

@@ -1,3 +1,4 @@
+import { tickWidth } from './axis.js';
 import type { DotsShown } from './dots.js';
 import type { DataRow, Drawing, LayoutName } from './figure.js';
 import { fontSize, horizontalLabel, type PlacedText, sizes, textRow, titleTexts } from './layout.js';
@@ -18,7 +19,8 @@ export function drawDots(shown: DotsShown, layout: LayoutName): Omit<Drawing, 's
   const { width } = sizes[layout];
   const beside = layout === 'wide';
   const left = beside ? Math.max(40, longestName(shown.categories) + 14) : 14;
-  const plotWidth = width - left - 20;
+  const right = Math.max(20, tickWidth(shown.domain) / 2 + 2);
+  const plotWidth = width - left - right;
   const nameRoom = beside ? 0 : nameHeight;
   const rowHeight = rowGap + nameRoom + dotHeight * shown.series.length;
   const plotHeight = rowHeight * shown.categories.length;
@@ -33,7 +35,7 @@ export function drawDots(shown: DotsShown, layout: LayoutName): Omit<Drawing, 's
     horizontalLabel(columnHeading(shown.value), { width: plotWidth, height: plotHeight }),
     ...keys.texts,
   ];
-  const padding = { left, right: 20, top: title.room, bottom: axisRoom + keys.room };
+  const padding = { left, right, top: title.room, bottom: axisRoom + keys.room };
   const marks = dotRows(
     shown,
     (row, index) => row * rowHeight + rowGap / 2 + nameRoom + (index + 0.5) * dotHeight,

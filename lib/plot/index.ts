@@ -5,4 +5,4 @@ export type { DataRow, Drawing, Figure, FigureText, LayoutName, Padding, Specifi
 export { lineChart } from './line-chart.js';
 export type { LineChart, LinePoint, LineSeries, MarkedPoint, Rule } from './lines.js';
 export { renderSvg } from './render-svg.js';
-export { type Cell, type Column, columnHeading, displayCell, displayNumber, type Table } from './table.js';
+export { type Cell, type Column, columnHeading, displayColumn, displayNumber, type Table } from './table.js';

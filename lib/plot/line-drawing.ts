@@ -1,4 +1,4 @@
-import { tickCharacters } from './axis.js';
+import { tickWidth } from './axis.js';
 import { spreadLabels } from './end-labels.js';
 import type { DataRow, Drawing, LayoutName } from './figure.js';
 import { fontSize, horizontalLabel, type Plot, sizes, textRow, titleTexts } from './layout.js';
@@ -19,8 +19,10 @@ export function drawLines(shown: LinesShown, layout: LayoutName): Omit<Drawing, 
   const { width, plotHeight } = sizes[layout];
   const lines = namedLines(shown);
   const direct = layout === 'wide' && lines.length > 0;
-  const left = Math.max(40, tickCharacters(shown.yDomain) * 8 + 14);
-  const right = direct ? leaderWidth + 10 + longestName(lines) : 16;
+  const left = Math.max(40, tickWidth(shown.yDomain) + 10);
+  const right = direct
+    ? leaderWidth + 10 + longestName(lines)
+    : Math.max(16, tickWidth(shown.xDomain) / 2 + 2);
   const plot = { width: width - left - right, height: plotHeight };
   const title = titleTexts(shown.title, columnHeading(shown.y), left, layout);
   const names: Names = direct

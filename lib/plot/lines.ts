@@ -64,7 +64,8 @@ export interface LineChart extends FigureText {
 }
 
 /** A line chart with all numbers in the units shown, and the ends of its axes. */
-export interface LinesShown extends FigureText {
+export interface LinesShown {
+  readonly title: string;
   readonly x: Axis;
   readonly y: Axis;
   readonly series: readonly LineSeries[];
@@ -98,14 +99,16 @@ export function inUnitsShown(chart: LineChart): LinesShown {
   }));
   const all = [...series, ...startingCase].flatMap((one) => one.points);
   const heights = all.flatMap((point) => [point.y, point.low ?? point.y, point.high ?? point.y]);
+  const places = all.map((point) => point.x);
   return {
-    ...{ id: chart.id, title: chart.title, alt: chart.alt, x: chart.x, y: chart.y },
-    ...{ series, startingCase, points, rules },
-    xDomain: axisDomain(
-      chart.x,
-      all.map((point) => point.x),
-      false,
-    ),
-    yDomain: axisDomain(chart.y, heights, false),
+    title: chart.title,
+    x: chart.x,
+    y: chart.y,
+    series,
+    startingCase,
+    points,
+    rules,
+    xDomain: axisDomain(chart.x, places, 'data'),
+    yDomain: axisDomain(chart.y, heights, 'round'),
   };
 }

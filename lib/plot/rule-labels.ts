@@ -2,6 +2,7 @@ import type { DataRow } from './figure.js';
 import { fontSize, type PlacedText, type Plot } from './layout.js';
 import type { LinesShown, Rule } from './lines.js';
 import { inkColours } from './palette.js';
+import { pointLabels } from './point-labels.js';
 import { shortened, textWidth } from './text-width.js';
 
 const rowHeight = 17;
@@ -21,18 +22,20 @@ export function placedRules(
   );
   const upright = inside.filter(({ axis }) => axis === 'x').toSorted((a, b) => a.value - b.value);
   const level = inside.filter(({ axis }) => axis === 'y');
-  const points = shown.points.filter(({ x, y }) => x >= xLow && x <= xHigh && y >= yLow && y <= yHigh);
+  const ruleTexts = [
+    ...uprightLabels(upright, left, plot),
+    ...level.map(({ label, value }) => beside(label, 0, Math.max(9, top(value) - 9), plot)),
+  ];
+  const points = shown.points
+    .filter(({ x, y }) => x >= xLow && x <= xHigh && y >= yLow && y <= yHigh)
+    .map(({ label, x, y }) => ({ label, left: left(x), top: top(y) }));
   return {
     rows: inside.map(({ axis, value }) =>
       axis === 'x'
         ? { x: value, x2: value, y: yLow, y2: yHigh }
         : { x: xLow, x2: xHigh, y: value, y2: value },
     ),
-    texts: [
-      ...uprightLabels(upright, left, plot),
-      ...level.map(({ label, value }) => beside(label, 0, Math.max(9, top(value) - 9), plot)),
-      ...points.map(({ label, x, y }) => beside(label, left(x), Math.max(9, top(y) - 12), plot)),
-    ],
+    texts: [...ruleTexts, ...pointLabels(points, ruleTexts, plot)],
   };
 }
 

@@ -66,13 +66,29 @@ export function displayNumber(column: Column, value: number): number {
 }
 
 /**
- * Text of a cell as a reader sees it.
+ * The cells of a column as a reader sees them: all whole numbers, or all with the same significant digits.
+ *
+ * @param column - the column
+ * @param cells - its cells, from top to bottom
  *
  * @public
  */
-export function displayCell(column: Column, cell: Cell): string {
-  if (cell === null) return '';
-  return typeof cell === 'string' ? cell : roundedText(displayNumber(column, cell), column.digits ?? 3);
+export function displayColumn(column: Column, cells: readonly Cell[]): readonly string[] {
+  const digits = column.digits ?? 3;
+  const rounded = cells.map((cell) =>
+    typeof cell === 'number' ? Number(displayNumber(column, cell).toPrecision(digits)) : cell,
+  );
+  const whole = rounded.every((cell) => typeof cell !== 'number' || Number.isInteger(cell));
+  return rounded.map((cell) => {
+    if (typeof cell !== 'number') return cell ?? '';
+    return whole || cell === 0 ? roundedText(cell, 15) : significantText(cell, digits);
+  });
+}
+
+/** A number with all its significant digits, `1.10`, and no exponent. */
+function significantText(value: number, digits: number): string {
+  const decimals = Math.min(12, Math.max(0, digits - 1 - Math.floor(Math.log10(Math.abs(value)))));
+  return value.toFixed(decimals).replace('-', '−');
 }
 
 /** A column with the unit, dimension and digits of another (or of an axis) under a label of its own. */
