@@ -2,6 +2,7 @@ import { fitFault } from './build-fit.js';
 import type { BuildEntry } from './build-schema.js';
 import { type Finding, pathText } from './finding.js';
 import type { Build, OilPart, Parts, PistonPart, ShockPart, SpringPart } from './parts.js';
+import { mostReported } from './parts-file-error.js';
 import { shown } from './shown.js';
 import { unknownName } from './wording.js';
 
@@ -70,7 +71,8 @@ function assembled(
 ): Build | undefined {
   const find = <Part>(key: 'shock' | 'piston' | 'oil' | 'spring', name: string, list: PartList<Part>) => {
     const index = list.names.indexOf(name.normalize());
-    if (index < 0) findings.push({ path: [...path, key], message: unknownReference(key, name, list) });
+    if (index < 0)
+      findings.push({ path: [...path, key], message: unknownReference(key, name, list, findings.length) });
     return list.entries[index];
   };
   const shock = find('shock', entry.shock, lists.shocks);
@@ -84,7 +86,9 @@ function assembled(
   return { name, shock, piston, oil, ...(spring === undefined ? {} : { spring }), quantity };
 }
 
-function unknownReference(key: string, name: string, list: PartList<unknown>): string {
+function unknownReference(key: string, name: string, list: PartList<unknown>, earlier: number): string {
+  // Looking for near names takes time, and only so many problems are shown.
+  if (earlier >= mostReported) return `no ${key} is named ${shown(name)}`;
   const known = list.names.filter((candidate) => candidate !== undefined);
   if (known.length === 0) return `no ${key} is named ${shown(name)}: there are none under "${list.key}"`;
   return unknownName(`no ${key} is named ${shown(name)}`, name, known, `there are`);

@@ -10,8 +10,6 @@ export interface FieldHelp {
   readonly pattern?: string;
   readonly minLength?: number;
   readonly maxLength?: number;
-  readonly minItems?: number;
-  readonly maxItems?: number;
   readonly minimum?: number;
   readonly maximum?: number;
   readonly oneOf?: readonly { readonly required: readonly string[] }[];

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { fieldHelp } from './field-help.js';
-import { viscosityDefinition } from './oil-viscosity.js';
+import { isFinding, viscosityDefinition } from './oil-viscosity.js';
 import type { OilPart, Price } from './parts.js';
 import { choiceField, nameField, numberField } from './plain-field.js';
 import { quantityField } from './quantity-field.js';
@@ -124,7 +124,7 @@ export const oilSchema = z.pipe(
   z.transform((oil, payload): OilPart => {
     const { base, bottle, density, name } = oil;
     const viscosity = viscosityDefinition(oil);
-    if ('message' in viscosity) {
+    if (isFinding(viscosity)) {
       report(payload, viscosity.path, viscosity.message);
       return z.NEVER;
     }

@@ -1,8 +1,6 @@
 import { InputError } from '../base/input-error.js';
-import { isoGradeViscosity } from '../fluid/iso-grade.js';
+import { createOil } from '../fluid/oil.js';
 import type { OilBase, ViscosityDefinition, ViscosityPoint } from '../fluid/oil-definition.js';
-import { waltherLineFromViscosityIndex } from '../fluid/viscosity-index-line.js';
-import { fitWaltherLine } from '../fluid/walther-line.js';
 import type { Finding } from './finding.js';
 import { mustBe } from './wording.js';
 
@@ -34,16 +32,32 @@ export function viscosityDefinition(oil: ViscosityEntry): Result {
     return fault(`has more than one way to know its viscosity, ${given.join(' and ')}; keep one`);
   const stray = strayKey(oil, way);
   if (stray !== undefined) return fault(`does not go with "${way}"; leave it out`, stray);
+  const definition = definitionBy(way, oil);
+  return isFinding(definition) ? definition : (lawFault(oil, definition) ?? definition);
+}
+
+/** Whether a result is a fault. */
+export function isFinding(result: Result): result is Finding {
+  return 'message' in result;
+}
+
+function definitionBy(way: (typeof ways)[number], oil: ViscosityEntry): Result {
   switch (way) {
     case 'viscosity':
       return fromOnePoint(oil);
-    case 'points':
-      return fromPoints(oil.points ?? []);
+    case 'points': {
+      const points = oil.points ?? [];
+      return { kind: 'points', points: points.map((point) => fluidPoint(point.at, point.viscosity)) };
+    }
     case 'iso-grade':
       return fromGrade(oil, oil['iso-grade'] ?? 0);
     case 'trade-weight':
       return fromWeight(oil, oil['trade-weight'] ?? 0);
   }
+}
+
+function fluidPoint(temperature: number, kinematicViscosity: number): ViscosityPoint {
+  return { temperature, kinematicViscosity };
 }
 
 function fault(message: string, ...path: string[]): Finding {
@@ -63,52 +77,24 @@ function fromOnePoint(oil: ViscosityEntry): Result {
     return fault('is missing; write the viscosity, for example "350 cSt"', 'viscosity');
   if (oil.at === undefined)
     return fault('is missing; write the temperature of the viscosity, for example "25 °C"', 'at');
-  const point: ViscosityPoint = { temperature: oil.at, kinematicViscosity: oil.viscosity };
-  const index = oil['viscosity-index'];
+  const point = fluidPoint(oil.at, oil.viscosity);
+  const viscosityIndex = oil['viscosity-index'];
   const coefficient = oil['viscosity-temperature-coefficient'];
-  if (index !== undefined && coefficient !== undefined)
+  if (viscosityIndex !== undefined && coefficient !== undefined)
     return fault(
-      'goes beside "viscosity-temperature-coefficient" only as a contradiction; keep one',
+      'says the same as "viscosity-temperature-coefficient" in another way; keep one',
       'viscosity-index',
     );
-  if (coefficient !== undefined) {
-    if (oil.base !== 'silicone')
-      return fault(
-        'is for silicone; write "viscosity-index" for petroleum',
-        'viscosity-temperature-coefficient',
-      );
-    return { kind: 'viscosity-temperature-coefficient', point, coefficient };
-  }
-  if (index !== undefined) return fromIndex(point, index);
+  if (viscosityIndex !== undefined) return { kind: 'viscosity-index', point, viscosityIndex };
+  if (coefficient !== undefined && oil.base !== 'silicone')
+    return fault(
+      'is for silicone; write "viscosity-index" for petroleum',
+      'viscosity-temperature-coefficient',
+    );
+  if (coefficient !== undefined) return { kind: 'viscosity-temperature-coefficient', point, coefficient };
   if (oil.base === 'silicone') return { kind: 'silicone', point };
   return fault(
     'a petroleum oil with one viscosity needs more: add its "viscosity-index" (on the data sheet), or write "points" with a second temperature',
-  );
-}
-
-function fromIndex(point: ViscosityPoint, viscosityIndex: number): Result {
-  return (
-    refusedBy(
-      () => waltherLineFromViscosityIndex(point, viscosityIndex),
-      () =>
-        fault(
-          'is not defined for an oil of this viscosity (2 to 2000 cSt at 100 °C); write "points" instead',
-          'viscosity-index',
-        ),
-    ) ?? { kind: 'viscosity-index', point, viscosityIndex }
-  );
-}
-
-function fromPoints(entries: NonNullable<ViscosityEntry['points']>): Result {
-  const points = entries.map(({ at, viscosity }) => ({ temperature: at, kinematicViscosity: viscosity }));
-  return (
-    refusedBy(
-      () => fitWaltherLine(points),
-      ({ accepted }) => fault(`must be ${accepted}`, 'points'),
-    ) ?? {
-      kind: 'points',
-      points,
-    }
   );
 }
 
@@ -116,16 +102,7 @@ function fromGrade(oil: ViscosityEntry, grade: number): Result {
   if (oil.base !== 'petroleum')
     return fault('is for petroleum; write "viscosity" and "at" for silicone', 'iso-grade');
   const index = oil['viscosity-index'];
-  return (
-    refusedBy(
-      () => isoGradeViscosity(grade),
-      ({ accepted }) => fault(mustBe(accepted, grade), 'iso-grade'),
-    ) ?? {
-      kind: 'iso-grade',
-      grade,
-      ...(index === undefined ? {} : { viscosityIndex: index }),
-    }
-  );
+  return { kind: 'iso-grade', grade, ...(index === undefined ? {} : { viscosityIndex: index }) };
 }
 
 function fromWeight(oil: ViscosityEntry, weight: number): Result {
@@ -134,13 +111,34 @@ function fromWeight(oil: ViscosityEntry, weight: number): Result {
   return { kind: 'trade-weight', weight };
 }
 
-/** Asks the fluid laws themselves, so that their ranges are written once. */
-function refusedBy(law: () => unknown, words: (error: InputError) => Finding): Finding | undefined {
+/** Asks the fluid laws themselves, so that a file that is read can also be computed with. */
+function lawFault(oil: ViscosityEntry, viscosity: ViscosityDefinition): Finding | undefined {
   try {
-    law();
+    createOil({ base: oil.base, viscosity });
     return undefined;
   } catch (error) {
-    if (error instanceof InputError) return words(error);
+    if (error instanceof InputError) return lawWords(viscosity, error);
     throw error;
+  }
+}
+
+function lawWords(viscosity: ViscosityDefinition, error: InputError): Finding {
+  switch (viscosity.kind) {
+    case 'points':
+      return fault(
+        'must be at different temperatures, with a viscosity that falls as it gets warmer',
+        'points',
+      );
+    case 'viscosity-index':
+      return fault(
+        'is not defined for an oil of this viscosity (it must have 2 to 2000 cSt at 100 °C); write "points" instead',
+        'viscosity-index',
+      );
+    case 'iso-grade':
+      return error.field === 'grade'
+        ? fault(mustBe(error.accepted, viscosity.grade), 'iso-grade')
+        : fault('is too thin for a viscosity index; write "points" instead', 'iso-grade');
+    default:
+      return fault(`must be ${error.accepted} for ${error.field}`);
   }
 }

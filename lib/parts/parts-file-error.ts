@@ -14,7 +14,8 @@ export interface PartsFileProblem {
   readonly message: string;
 }
 
-const mostReported = 20;
+/** How many problems are written out. */
+export const mostReported = 20;
 
 /**
  * Says everything that is wrong with a parts file. Its message has one line for each problem,

@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { assemble, type PartList } from './assemble.js';
 import { buildSchema } from './build-schema.js';
+import { located } from './field-place.js';
 import { fileSchema } from './file-schema.js';
 import type { Finding } from './finding.js';
 import { oilSchema } from './oil-schema.js';
@@ -10,7 +11,7 @@ import { pistonSchema } from './piston-schema.js';
 import { schemaFindings } from './schema-issue.js';
 import { shockSchema } from './shock-schema.js';
 import { sourceFaults } from './source-faults.js';
-import { located, type SourceTree, sourceTree } from './source-tree.js';
+import { problemAt, type SourceTree, sourceTree } from './source-tree.js';
 import { springSchema } from './spring-schema.js';
 import { syntaxFaults } from './syntax-faults.js';
 
@@ -56,20 +57,12 @@ function sizeFaults(text: string): readonly PartsFileProblem[] {
 function documentFaults(tree: SourceTree): readonly PartsFileProblem[] {
   const [document, second] = tree.documents;
   if (second !== undefined) {
-    const offset = second.range[0];
-    const { line, col } = tree.lines.linePos(offset);
-    return [
-      {
-        line,
-        column: col,
-        path: '',
-        message: 'a second document begins here; a parts file is one, without "---" in it',
-      },
-    ];
+    const message = 'a second document begins here; a parts file is one, without "---" in it';
+    return [problemAt(tree.lines, second.range[0], '', message)];
   }
   if (document === undefined || document.contents === null)
     return [{ line: 1, column: 1, path: '', message: 'the file is empty; it must begin with "dashpot: 1"' }];
-  return sourceFaults(document).map((finding) => located(tree, finding));
+  return sourceFaults(tree);
 }
 
 function checked(value: unknown): { readonly parts: Parts; readonly findings: readonly Finding[] } {

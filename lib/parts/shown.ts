@@ -1,4 +1,4 @@
-const longestShown = 60;
+const longestShown = 90;
 
 /**
  * A value as an error shows it: quoted, cut to a line's length, and with nothing in it that could move a cursor
@@ -12,8 +12,8 @@ export function shown(value: unknown): string {
 }
 
 /** A text cut to a line's length, its control and direction characters spelled out. */
-export function clean(text: string): string {
-  const start = text.length > longestShown ? `${text.slice(0, longestShown)}…` : text;
+export function clean(text: string, longest = longestShown): string {
+  const start = text.length > longest ? `${text.slice(0, longest)}…` : text;
   return start.replace(
     /[\p{Cc}\p{Cf}\p{Cs}\u2028\u2029]/gu,
     (sign) => `{U+${(sign.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}}`,
