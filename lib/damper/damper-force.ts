@@ -52,7 +52,7 @@ export function damperForce(model: DamperModel, motion: ShaftMotion): DamperForc
   requirePosition(position, damper.stroke);
 
   const flow = dampingArea * speed;
-  const { pressureDrop } = pistonFlow.pressureDrop(flow);
+  const { pressureDrop, holeSpeeds } = pistonFlow.pressureDrop(flow);
   const dampingForce = dampingArea * pressureDrop + skirtDrag * speed;
   const gas = gasPressure(damper.gas, shaftArea * position);
   const gasForce = shaftArea * (gas - damper.gas.ambientPressure);
@@ -60,8 +60,8 @@ export function damperForce(model: DamperModel, motion: ShaftMotion): DamperForc
 
   let holeReynoldsNumber = 0;
   let wallShearRate = 0;
-  for (const { diameter, resistance } of pistonFlow.paths) {
-    const holeSpeed = Math.abs(resistance.meanSpeed(pressureDrop));
+  for (const [index, { diameter }] of pistonFlow.paths.entries()) {
+    const holeSpeed = Math.abs(holeSpeeds[index] ?? 0);
     holeReynoldsNumber = Math.max(holeReynoldsNumber, (holeSpeed * diameter) / fluid.kinematicViscosity);
     wallShearRate = Math.max(wallShearRate, (8 * holeSpeed) / diameter);
   }

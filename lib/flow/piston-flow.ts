@@ -41,7 +41,9 @@ export interface PistonFlow {
 export interface PistonPressureDrop {
   /** [Pa], with the sign of the flow. */
   readonly pressureDrop: number;
-  /** Newton steps taken. */
+  /** Mean speed in the holes of each path [m/s], with the sign of the flow. */
+  readonly holeSpeeds: readonly number[];
+  /** Steps taken. */
   readonly iterations: number;
   /** Flow less the flow asked for [m³/s], at the last pressure drop tried. */
   readonly residual: number;
@@ -52,29 +54,32 @@ const stepLimit = 60;
 /** Relative change after which one more Newton step, converging quadratically, would change nothing in double precision. */
 const settled = 1e-10;
 
-function solvedPressureDrop(magnitude: number, iterations: number, residual: number, flow: number) {
-  const sign = flow < 0 ? -1 : 1;
-  return { pressureDrop: sign * magnitude, iterations, residual: sign * residual };
-}
+/** A step that shrinks less than this many times against the last one asks for a new slope. */
+const goodContraction = 100;
 
 /**
- * One hole size: the speed in the hole is the unknown. `area V + G Δp(V)` is convex and rises, and all flow through the holes is an upper
- * bound, so that Newton falls onto the root.
+ * One hole size: the speed in the hole is the unknown. `area V + G Δp(V)` is convex and rises, and all flow through the holes is an
+ * upper bound, so that each step falls towards the root, with the slope of any point above it too. The slope is kept as long as the steps
+ * shrink well, since little leaks and it hardly changes.
  */
 function pressureDropOfOnePath(path: HolePath, gapConductance: number, flow: number): PistonPressureDrop {
   const { area, resistance } = path;
   const target = Math.abs(flow);
+  const sign = flow < 0 ? -1 : 1;
   let speed = target / area;
   let drop = resistance.pressureDrop(speed);
+  let slope = area + gapConductance * resistance.slope(speed);
+  let lastStep = Number.POSITIVE_INFINITY;
   for (let iterations = 1; iterations <= stepLimit; iterations++) {
-    const excess = area * speed + gapConductance * drop - target;
-    const next = speed - excess / (area + gapConductance * resistance.slope(speed));
-    const change = Math.abs(next - speed);
-    speed = next;
+    const step = Math.abs(area * speed + gapConductance * drop - target) / slope;
+    speed -= step;
     drop = resistance.pressureDrop(speed);
-    if (change <= settled * speed) {
-      return solvedPressureDrop(drop, iterations, area * speed + gapConductance * drop - target, flow);
+    if (step <= settled * speed) {
+      const residual = sign * (area * speed + gapConductance * drop - target);
+      return { pressureDrop: sign * drop, holeSpeeds: [sign * speed], iterations, residual };
     }
+    if (step * goodContraction > lastStep) slope = area + gapConductance * resistance.slope(speed);
+    lastStep = step;
   }
   throw new ConvergenceError('pressure drop of the piston', 0, target / area);
 }
@@ -91,6 +96,7 @@ function pressureDropOfManyPaths(
   flow: number,
 ): PistonPressureDrop {
   const target = Math.abs(flow);
+  const sign = flow < 0 ? -1 : 1;
   const lowest = target / creepingConductance;
   const area = paths.reduce((sum, path) => sum + path.area, 0);
   let drop = lowest;
@@ -101,15 +107,19 @@ function pressureDropOfManyPaths(
   for (let iterations = 1; iterations <= stepLimit; iterations++) {
     let shortfall = target - gapConductance * drop;
     let conductance = gapConductance;
+    const holeSpeeds: number[] = [];
     for (const { area: pathArea, resistance } of paths) {
       const speed = resistance.meanSpeed(drop);
+      holeSpeeds.push(sign * speed);
       shortfall -= pathArea * speed;
       conductance += pathArea / resistance.slope(speed);
     }
     const next = Math.max(drop + shortfall / conductance, lowest);
     const change = Math.abs(next - drop);
     drop = next;
-    if (change <= settled * drop) return solvedPressureDrop(drop, iterations, -shortfall, flow);
+    if (change <= settled * drop) {
+      return { pressureDrop: sign * drop, holeSpeeds, iterations, residual: -sign * shortfall };
+    }
   }
   throw new ConvergenceError('pressure drop of the piston', lowest, drop);
 }
@@ -160,7 +170,7 @@ export function pistonFlow(
     flow: (drop) =>
       paths.reduce((sum, path) => sum + path.area * path.resistance.meanSpeed(drop), gapConductance * drop),
     pressureDrop: (flow) => {
-      if (flow === 0) return { pressureDrop: 0, iterations: 0, residual: 0 };
+      if (flow === 0) return { pressureDrop: 0, holeSpeeds: paths.map(() => 0), iterations: 0, residual: 0 };
       if (only !== undefined) return pressureDropOfOnePath(only, gapConductance, flow);
       return pressureDropOfManyPaths(paths, gapConductance, creepingConductance, flow);
     },

@@ -1,0 +1,125 @@
+/*
+ * The arithmetic of one damper force, as in lib/damper/damper-force.ts for a piston with holes of one size: pressure drop by Newton's
+ * method, gas, seals. Prints the nanoseconds a force takes and the sum of all forces.
+ * Build: gcc -O3 -o one-force one-force.c -lm
+ */
+#include <math.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <time.h>
+
+static const double pi = 3.14159265358979323846;
+
+typedef struct {
+  double creeping_slope, half_density, reynolds_per_speed, length_ratio, growth;
+  double area, diameter, gap_conductance, creeping_conductance;
+  double damping_area, shaft_area, skirt_drag, kinematic_viscosity;
+  double gas_volume, gas_pressure, exponent, ambient_pressure, kinetic, breakaway;
+} model;
+
+typedef struct {
+  double force, coefficient, drop, lowest_pressure, reynolds, shear, leak;
+} result;
+
+static double coefficient(const model *m, double re) {
+  double x = re / 27, y = re / 3000, laminar = re / sqrt(1 + y * y);
+  double bubble = 0.1 + laminar / 2000, covered = bubble / (bubble + m->length_ratio);
+  double full = 1 + 1.25 / sqrt(1 + m->growth * laminar) + 1.68 * covered * covered;
+  return full * x / sqrt(1 + 0.25 * x + x * x);
+}
+
+static double coefficient_slope(const model *m, double re) {
+  double x = re / 27, y = re / 3000, turbulent = 1 + y * y, root = sqrt(turbulent), laminar = re / root;
+  double bubble = 0.1 + laminar / 2000, span = bubble + m->length_ratio, covered = bubble / span;
+  double grown = 1 + m->growth * laminar, developing = 1.25 / sqrt(grown), bend = 1 + 0.25 * x + x * x;
+  double full = 1 + developing + 1.68 * covered * covered;
+  double full_slope =
+      (2 * 1.68 * covered * (1.0 / 2000) * m->length_ratio / (span * span) - 0.5 * developing * m->growth / grown) /
+      (turbulent * root);
+  return full * (1 + 0.125 * x) / (27 * bend * sqrt(bend)) + full_slope * x / sqrt(bend);
+}
+
+static double drop_at(const model *m, double v) {
+  double size = fabs(v);
+  return v * (m->creeping_slope + m->half_density * size * coefficient(m, m->reynolds_per_speed * size));
+}
+
+static double slope_at(const model *m, double v) {
+  double size = fabs(v), re = m->reynolds_per_speed * size;
+  return m->creeping_slope + m->half_density * size * (2 * coefficient(m, re) + re * coefficient_slope(m, re));
+}
+
+/* Returns the drop and leaves the speed in the holes behind. */
+static double piston_drop(const model *m, double flow, double *hole_speed) {
+  *hole_speed = 0;
+  if (flow == 0) return 0;
+  double target = fabs(flow), v = target / m->area, drop = drop_at(m, v), last = INFINITY;
+  double slope = m->area + m->gap_conductance * slope_at(m, v);
+  for (int iteration = 0; iteration < 60; iteration++) {
+    double step = fabs(m->area * v + m->gap_conductance * drop - target) / slope;
+    v -= step;
+    drop = drop_at(m, v);
+    if (step <= 1e-10 * v) break;
+    if (step * 100 > last) slope = m->area + m->gap_conductance * slope_at(m, v);
+    last = step;
+  }
+  *hole_speed = v;
+  return flow < 0 ? -drop : drop;
+}
+
+static result force_at(const model *m, double speed, double position) {
+  result r;
+  double flow = m->damping_area * speed, v;
+  r.drop = piston_drop(m, flow, &v);
+  double damping = m->damping_area * r.drop + m->skirt_drag * speed;
+  double gas = m->gas_pressure * pow(m->gas_volume / (m->gas_volume - m->shaft_area * position), m->exponent);
+  double stribeck = (m->breakaway - m->kinetic) * exp(-(speed / 0.01) * (speed / 0.01));
+  double seal = (m->kinetic + stribeck) * tanh(speed / 0.001);
+  r.force = damping + m->shaft_area * (gas - m->ambient_pressure) + seal;
+  r.reynolds = v * m->diameter / m->kinematic_viscosity;
+  r.shear = 8 * v / m->diameter;
+  r.lowest_pressure = gas - fmax(r.drop, 0);
+  r.coefficient = speed == 0 ? m->damping_area * m->damping_area / m->creeping_conductance + m->skirt_drag
+                             : damping / speed;
+  r.leak = flow == 0 ? m->gap_conductance / m->creeping_conductance : m->gap_conductance * r.drop / flow;
+  return r;
+}
+
+int main(int argc, char **argv) {
+  int repeats = argc > 1 ? atoi(argv[1]) : 2000;
+  double bore = 0.012, piston = 0.01195, thickness = 0.0025, d = 0.0013, shaft = 0.003, nu = 3.5e-4, rho = 970;
+  int count = 4;
+  double mu = rho * nu, h = (bore - piston) / 2, circumference = pi * (bore - h);
+  model m = {0};
+  m.length_ratio = thickness / d;
+  m.creeping_slope = mu * (0.99 * 6 * pi + 32 * m.length_ratio) / d;
+  m.half_density = rho / 2;
+  m.reynolds_per_speed = d / nu;
+  m.growth = (1.25 / 13.76) * (1.25 / 13.76) / m.length_ratio;
+  m.area = count * pi / 4 * d * d;
+  m.diameter = d;
+  m.gap_conductance = circumference * h * h * h / (12 * mu * thickness);
+  m.creeping_conductance = m.gap_conductance + m.area / m.creeping_slope;
+  m.shaft_area = pi / 4 * shaft * shaft;
+  m.damping_area = pi / 4 * piston * piston + circumference * h / 2 - m.shaft_area;
+  m.skirt_drag = mu * circumference * thickness / h;
+  m.kinematic_viscosity = nu;
+  m.gas_volume = 1e-6, m.gas_pressure = 101325, m.exponent = 1.4, m.ambient_pressure = 101325;
+  m.kinetic = 0.4, m.breakaway = 0.6;
+
+  struct timespec start, end;
+  volatile double sink = 0;
+  double sum = 0;
+  clock_gettime(CLOCK_MONOTONIC, &start);
+  for (int repeat = 0; repeat < repeats; repeat++)
+    for (int i = 0; i <= 200; i++) {
+      result r = force_at(&m, -2 + 0.02 * i, 0.014);
+      sum += r.force;
+      sink = r.reynolds + r.shear + r.lowest_pressure + r.coefficient + r.leak;
+    }
+  clock_gettime(CLOCK_MONOTONIC, &end);
+  (void)sink;
+  double nanoseconds = (end.tv_sec - start.tv_sec) * 1e9 + (end.tv_nsec - start.tv_nsec);
+  printf("{\"nanoseconds\": %.17g, \"sum\": %.17g}\n", nanoseconds / (repeats * 201.0), sum / repeats);
+  return 0;
+}
