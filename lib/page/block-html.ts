@@ -49,7 +49,7 @@ function figureHtml({ figure }: FigureBlock, number: number, pictures: Pictures)
 <figcaption><strong>Figure ${number}.</strong> ${prose(figure.alt)}</figcaption>
 <details><summary>Numbers of figure ${number}${part}</summary>
 ${tableHtml(table, figure.title)}
-<p class="note">All rows are in ${figure.id}.csv beside this page.</p>
+<p class="file">All rows are in ${figure.id}.csv beside this page.</p>
 </details>
 </figure>`;
 }

@@ -1,4 +1,5 @@
-import type { Figure } from '../plot/figure.js';
+import { InputError } from '../base/input-error.js';
+import { type Figure, requireId } from '../plot/figure.js';
 import type { Table } from '../plot/table.js';
 
 /**
@@ -133,4 +134,21 @@ export function pagePassed(page: Page): boolean {
  */
 export function pageFigures(page: Page): readonly Figure[] {
   return page.blocks.flatMap((block) => (block.kind === 'figure' ? [block.figure] : []));
+}
+
+/**
+ * Checks that each figure and table has an id of its own, fit for a file name.
+ *
+ * @throws InputError for an id that is no file name or that two blocks have
+ */
+export function requirePageIds(page: Page): void {
+  const seen = new Set<string>();
+  for (const block of page.blocks) {
+    if (block.kind !== 'figure' && block.kind !== 'table') continue;
+    const id = block.kind === 'figure' ? block.figure.id : block.id;
+    requireId(id);
+    if (seen.has(id))
+      throw new InputError({ field: 'id', value: id, accepted: 'that of one figure or table only' });
+    seen.add(id);
+  }
 }

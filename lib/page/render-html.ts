@@ -1,7 +1,7 @@
 import { blockHtml, type Pictures } from './block-html.js';
 import { sha256Base64 } from './digest.js';
 import { type Html, html, trusted } from './html.js';
-import type { Page } from './page.js';
+import { type Page, requirePageIds } from './page.js';
 import { type Provenance, pageFooter } from './page-footer.js';
 import type { ParameterText } from './parameter-text.js';
 import { prose } from './prose.js';
@@ -41,11 +41,12 @@ export interface PageContent {
  *
  * @param content - the page with its pictures, fonts and provenance
  * @returns HTML text
- * @throws TypeError where a figure of the page has no picture
+ * @throws InputError for an id that is no file name or that two blocks have; TypeError where a figure has no picture
  *
  * @public
  */
 export async function renderHtml(content: PageContent): Promise<string> {
+  requirePageIds(content.page);
   const style = content.fonts.map(fontFace).join('') + styleSheet;
   const policy = await securityPolicy(style);
   return `${

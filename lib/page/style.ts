@@ -72,7 +72,7 @@ thead th{border-bottom:1px solid var(--rule);color:var(--muted);vertical-align:b
 .unit{white-space:nowrap}
 tbody th{min-width:6.5rem;position:sticky;left:0;background:var(--paper)}
 td.number{text-align:right;white-space:nowrap}
-.note{color:var(--muted);font-size:.9rem}
+.note,.file{color:var(--muted);font-size:.9rem}
 .check,.caution{padding:.6rem .9rem;border:1px solid;border-left-width:4px}
 .check .detail{color:var(--muted)}
 .passed{border-color:var(--passed)}
@@ -103,7 +103,7 @@ header,main,footer{max-width:none;padding:0}
 figure,.check,.caution,.answer,tr{break-inside:avoid}
 h2,caption{break-after:avoid}
 .table{overflow:visible}
-details:not([open]),footer details,.note{display:none}
+details:not([open]),footer details,.file{display:none}
 }
 `;
 

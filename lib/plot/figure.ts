@@ -87,8 +87,7 @@ export interface FigureText {
  * @throws InputError for an id that is no file name, an empty title, or an empty alternative text
  */
 export function requireFigureText({ id, title, alt }: FigureText): void {
-  if (!/^[a-z0-9]+(-[a-z0-9]+)*$/u.test(id))
-    throw new InputError({ field: 'id', value: id, accepted: 'small letters, digits and single hyphens' });
+  requireId(id);
   if (title.trim() === '')
     throw new InputError({ field: `title of figure ${id}`, value: title, accepted: 'a few words' });
   if (alt.trim() === '')
@@ -97,4 +96,10 @@ export function requireFigureText({ id, title, alt }: FigureText): void {
       value: alt,
       accepted: 'one sentence with the key numbers',
     });
+}
+
+/** Checks an id that becomes a file name and an anchor. */
+export function requireId(id: string): void {
+  if (!/^[a-z0-9]+(-[a-z0-9]+)*$/u.test(id))
+    throw new InputError({ field: 'id', value: id, accepted: 'small letters, digits and single hyphens' });
 }

@@ -1,0 +1,126 @@
+import { describe, expect, it } from 'vitest';
+import { InputError } from '../../lib/base/input-error.js';
+import { dotChart, lineChart } from '../../lib/plot/index.js';
+import { dots, lines, names } from './sample-figures.js';
+
+const speed = { label: 'Speed', unit: 'mm/s', dimension: 'speed' } as const;
+const force = { label: 'Force', unit: 'N' };
+const line = (name: string, ...points: readonly (readonly [number, number])[]) => ({
+  name,
+  points: points.map(([x, y]) => ({ x, y })),
+});
+
+describe('a line chart', () => {
+  it('draws in the unit of its axes and keeps SI in its table', () => {
+    const figure = lineChart({ ...lines, x: speed, y: force, series: [line('a', [0, 1], [0.5, 17])] });
+    expect(figure.drawings.wide.data['lines']).toMatchObject([
+      { x: 0, y: 1 },
+      { x: 500, y: 17 },
+    ]);
+    expect(figure.table.rows).toEqual([
+      [0, 1],
+      [0.5, 17],
+    ]);
+  });
+
+  it('has a table with a column for each line and for the ends of its band', () => {
+    const { table } = lineChart(lines);
+    const [first, second] = names;
+    expect(table.columns.map(({ label }) => label).slice(0, 5)).toEqual([
+      'Shaft speed',
+      first,
+      second,
+      `${second}, low`,
+      `${second}, high`,
+    ]);
+    expect(table.rows[0]?.slice(0, 5)).toEqual([-1, -40, -60, -65, -52]);
+  });
+
+  it('leaves a cell empty where a line has no point', () => {
+    const figure = lineChart({ ...lines, series: [line('a', [0, 1], [2, 3]), line('b', [0, 5], [1, 6])] });
+    expect(figure.table.rows).toEqual([
+      [0, 1, 5],
+      [1, null, 6],
+      [2, 3, null],
+    ]);
+  });
+
+  it('ends at the data across and at round numbers upwards, or where it is told', () => {
+    const plain = {
+      ...lines,
+      x: { label: 'x', unit: '' },
+      y: force,
+      startingCase: [],
+      points: [],
+      rules: [],
+    };
+    const free = lineChart({ ...plain, series: [line('a', [8, -3], [38, 17.3])] });
+    expect(free.drawings.wide.signals).toEqual({ xLow: 8, xHigh: 38, yLow: -5, yHigh: 20 });
+    const fixed = lineChart({
+      ...plain,
+      y: { ...force, domain: [0, 42] },
+      series: [line('a', [8, -3], [38, 17.3])],
+    });
+    expect(fixed.drawings.narrow.signals).toMatchObject({ yLow: 0, yHigh: 42 });
+  });
+
+  it('converts a given domain', () => {
+    const figure = lineChart({ ...lines, x: { ...speed, domain: [-0.5, 0.5] }, y: force });
+    expect(figure.drawings.wide.signals).toMatchObject({ xLow: -500, xHigh: 500 });
+  });
+
+  it('shows the starting case in grey, behind and named', () => {
+    const { data } = lineChart(lines).drawings.wide;
+    expect(data['start']?.length).toBe(lines.startingCase?.[0]?.points.length);
+    expect(data['texts']?.map(({ text }) => text)).toContain('starting case');
+    expect(data['start']?.[0]?.['colour']).not.toBe(data['lines']?.[0]?.['colour']);
+  });
+
+  it('keeps one specification whatever the data', () => {
+    const other = lineChart({ ...lines, series: [line('a', [0, 1], [2, 3])] });
+    expect(other.drawings.wide.spec).toBe(lineChart(lines).drawings.wide.spec);
+    expect(JSON.stringify(other.drawings.wide.spec)).not.toContain('thin');
+  });
+
+  it('refuses what it cannot draw', () => {
+    const wrong = [
+      { ...lines, series: [] },
+      { ...lines, series: Array.from({ length: 13 }, (_line, index) => line(`${index}`, [0, 0], [1, 1])) },
+      { ...lines, series: [line('a', [0, 0], [1, 1]), line('a', [0, 0], [1, 1])] },
+      { ...lines, series: [line('a', [0, 0])] },
+      { ...lines, series: [line('a', [0, 0], [1, Number.NaN])] },
+      { ...lines, series: [line('a', [0, 0], [Number.POSITIVE_INFINITY, 1])] },
+      { ...lines, y: { ...force, domain: [1, 1] as const } },
+    ];
+    for (const chart of wrong) expect(() => lineChart(chart)).toThrow(InputError);
+  });
+});
+
+describe('a dot chart', () => {
+  it('reaches zero and has a row for each category', () => {
+    const figure = dotChart(dots);
+    expect(figure.drawings.wide.signals['xLow']).toBe(0);
+    expect(figure.table.columns.map(({ label }) => label)).toEqual([
+      'Oil',
+      ...['8 °C', '20 °C', '38 °C'].flatMap((name) => [name, `${name}, low`, `${name}, high`]),
+    ]);
+    expect(figure.table.rows[1]?.slice(0, 4)).toEqual([names[1], 35, 32, 44]);
+    expect(figure.table.rows[0]?.slice(0, 4)).toEqual(['thin', 25, null, null]);
+  });
+
+  it('grows with its rows', () => {
+    const short = dotChart({ ...dots, categories: ['thin'], series: [{ name: 'a', dots: [] }] });
+    expect(dotChart(dots).drawings.narrow.height).toBeGreaterThan(short.drawings.narrow.height);
+  });
+
+  it('refuses what it cannot draw', () => {
+    const wrong = [
+      { ...dots, categories: [] },
+      { ...dots, categories: ['thin', 'thin'] },
+      { ...dots, series: [{ name: 'a', dots: [{ category: 'unknown', value: 1 }] }] },
+      { ...dots, series: [{ name: 'a', dots: [{ category: 'thin', value: Number.NaN }] }] },
+      { ...dots, series: [] },
+    ];
+    for (const chart of wrong) expect(() => dotChart(chart)).toThrow(InputError);
+  });
+});
