@@ -1,0 +1,122 @@
+import { describe, expect, test } from 'vitest';
+import { creepingDampingCoefficient, damperForce } from '../../lib/damper/damper-force.js';
+import { closeShock } from '../../lib/fill/closed-shock.js';
+import { creepSpeed, pullOutTime } from '../../lib/fill/creep-speed.js';
+import { airPassageTravel, deadBand } from '../../lib/fill/dead-band.js';
+import { frictionFromScale, frictionRulesBelow, rideHeightBand } from '../../lib/fill/seal-measurement.js';
+import { frictionFromTwoWeights } from '../../lib/fill/two-weights.js';
+import { model } from './damper.js';
+import { atmosphere, chamber, closedAt } from './shock.js';
+
+const roomy = closeShock({ ...chamber, capVolume: 1 }, { kind: 'air-pocket', volume: 0.9 }, closedAt(28e-3));
+
+describe('creep', () => {
+  test('slow creep is the net force over the creeping coefficient', () => {
+    const slow = creepSpeed(model, 0.2 + 1e-6);
+    expect(slow).toBeCloseTo(1e-6 / creepingDampingCoefficient(model), 14);
+  });
+
+  test('damping balances the net force, outward and inward', () => {
+    const out = creepSpeed(model, 3);
+    expect(out).toBeGreaterThan(0);
+    expect(damperForce(model, { speed: -out, position: 0 }).dampingForce).toBeCloseTo(-2.8, 9);
+    expect(creepSpeed(model, -3)).toBeCloseTo(-out, 12);
+  });
+
+  test('friction holds the shaft', () => {
+    expect(creepSpeed(model, 0.2)).toBe(0);
+    expect(creepSpeed(model, -0.1)).toBe(0);
+    expect(() => creepSpeed(model, Number.NaN)).toThrow(/force/u);
+  });
+
+  test('time over a stretch without gas force is the stretch over the speed', () => {
+    const time = pullOutTime(model, roomy, { pull: 2, from: 26e-3, to: 2e-3 });
+    expect(time).toBeCloseTo(24e-3 / creepSpeed(model, 2), 6);
+  });
+
+  test('a gas force along the way: half the stretch with each mean force, within 1 %', () => {
+    const shock = closeShock(chamber, { kind: 'air-pocket', volume: 0.4e-6 }, closedAt(14e-3));
+    const whole = pullOutTime(model, shock, { pull: 2, from: 26e-3, to: 2e-3 });
+    const parts =
+      pullOutTime(model, shock, { pull: 2, from: 26e-3, to: 14e-3 }) +
+      pullOutTime(model, shock, { pull: 2, from: 14e-3, to: 2e-3 });
+    expect(whole / parts).toBeCloseTo(1, 6);
+  });
+
+  test('a weight too light for the way says so', () => {
+    expect(() => pullOutTime(model, roomy, { pull: 0.15, from: 26e-3, to: 2e-3 })).toThrow(
+      /pull must be more than 0\.2/u,
+    );
+    expect(() => pullOutTime(model, roomy, { pull: 1, from: 2e-3, to: 26e-3 })).toThrow(/to must be/u);
+  });
+});
+
+describe('friction measured', () => {
+  test('two weights and a stopwatch give back friction and damping', () => {
+    const timed = (pull: number) => ({ pull, time: 24e-3 / ((pull - 0.3) / 60) });
+    const { friction, dampingCoefficient } = frictionFromTwoWeights(timed(0.6), timed(1.2), 24e-3);
+    expect(friction).toBeCloseTo(0.3, 9);
+    expect(dampingCoefficient).toBeCloseTo(60, 9);
+    expect(() => frictionFromTwoWeights(timed(1.2), timed(0.6), 24e-3)).toThrow(/heavier\.time/u);
+  });
+
+  test('scale: half the sum is gas, half the difference friction', () => {
+    expect(frictionFromScale(0.9, -0.1)).toEqual({ gasForce: 0.4, friction: 0.5 });
+    expect(() => frictionFromScale(0.1, 0.2)).toThrow(/lettingOut/u);
+  });
+
+  test('below a speed friction rules: there the damping force equals it', () => {
+    const speed = frictionRulesBelow(model, 0.5) ?? Number.NaN;
+    expect(damperForce(model, { speed, position: 0 }).dampingForce).toBeCloseTo(0.5, 9);
+    expect(frictionRulesBelow(model, 0)).toBe(0);
+    expect(() => frictionRulesBelow(model, -1)).toThrow(/friction/u);
+  });
+
+  test('ride height band by hand: both ways of 0.3 N at a lever of 0.6 over 600 N/m', () => {
+    expect(rideHeightBand(0.3, { wheelRate: 600, motionRatio: 0.6 })).toBeCloseTo(0.6e-3, 12);
+    expect(() => rideHeightBand(0.3, { wheelRate: 0, motionRatio: 1 })).toThrow(/wheelRate/u);
+  });
+});
+
+describe('dead band', () => {
+  const airy = (airFraction: number) => ({
+    volume: 1.5e-6,
+    oil: {
+      liquidBulkModulus: 0.87e9,
+      airFraction,
+      referencePressure: atmosphere,
+      polytropicExponent: 1,
+    },
+  });
+
+  test('slow in creeping flow: V α/(A p) · Δp_steady · ln(1/(1 − s)) for a small pressure drop', () => {
+    // dV/dp = V α/p; A − Q/v = A (1 − p/p_steady): x = V α Δp/(A p) ∫ ds/(1 − s). Oil itself adds p/(α K) = 0.012 %.
+    const speed = 1e-6;
+    const steady = model.pistonFlow.pressureDrop(model.dampingArea * speed).pressureDrop;
+    const expected = ((1.5e-6 * 0.1 * steady) / (model.dampingArea * atmosphere)) * Math.LN10;
+    expect(deadBand(model, airy(0.1), -speed) / expected).toBeCloseTo(1, 2);
+    expect(deadBand(model, airy(0.1), speed) / expected).toBeCloseTo(1, 2);
+  });
+
+  test('pulled, air stretches more than it shrinks when pushed: compression loses more travel', () => {
+    expect(deadBand(model, airy(0.05), 0.05)).toBeGreaterThan(1.5 * deadBand(model, airy(0.05), -0.05));
+  });
+
+  test('in proportion to the air, and next to nothing without', () => {
+    const ratio = deadBand(model, airy(0.1), -0.05) / deadBand(model, airy(0.05), -0.05);
+    expect(ratio).toBeCloseTo(2, 1);
+    expect(deadBand(model, airy(0), -0.05)).toBeLessThan(2e-6);
+  });
+
+  test('a compression that would tear the oil is refused with the speed at which it begins', () => {
+    expect(() => deadBand(model, airy(0.05), 0.3)).toThrow(
+      /speed must be below 0\.1\d+, where the oil tears/u,
+    );
+    expect(() => deadBand(model, airy(0.05), 0)).toThrow(/speed/u);
+    expect(() => deadBand(model, airy(0.05), 0.05, 1)).toThrow(/share/u);
+  });
+
+  test('a pocket that passes the piston costs its volume over the damping area', () => {
+    expect(airPassageTravel(model, 50e-9)).toBeCloseTo(50e-9 / model.dampingArea, 12);
+  });
+});
