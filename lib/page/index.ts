@@ -35,6 +35,7 @@ export {
   type Parameters,
   type ParameterValue,
   type ParameterValues,
+  type ParameterWords,
   type PartList,
   type PartParameter,
   type QuantityParameter,

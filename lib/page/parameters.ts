@@ -8,7 +8,12 @@ import type { Dimension } from '../units/index.js';
  */
 export type PartList = 'oils' | 'pistons' | 'shocks' | 'springs' | 'builds';
 
-interface Described {
+/**
+ * How a parameter is named and explained to a user.
+ *
+ * @public
+ */
+export interface ParameterWords {
   /** Two or three words, for example `Oil temperature`. */
   readonly label: string;
   /** One sentence: what it does to the page. */
@@ -20,7 +25,7 @@ interface Described {
  *
  * @public
  */
-export interface QuantityParameter extends Described {
+export interface QuantityParameter extends ParameterWords {
   readonly kind: 'quantity';
   readonly dimension: Dimension;
   readonly unit: string;
@@ -36,7 +41,7 @@ export interface QuantityParameter extends Described {
  *
  * @public
  */
-export interface IntegerParameter extends Described {
+export interface IntegerParameter extends ParameterWords {
   readonly kind: 'integer';
   readonly default: number;
   readonly min: number;
@@ -48,7 +53,7 @@ export interface IntegerParameter extends Described {
  *
  * @public
  */
-export interface ChoiceParameter<Option extends string = string> extends Described {
+export interface ChoiceParameter<Option extends string = string> extends ParameterWords {
   readonly kind: 'choice';
   readonly options: readonly Option[];
   readonly default: Option;
@@ -59,7 +64,7 @@ export interface ChoiceParameter<Option extends string = string> extends Describ
  *
  * @public
  */
-export interface PartParameter<List extends PartList = PartList> extends Described {
+export interface PartParameter<List extends PartList = PartList> extends ParameterWords {
   readonly kind: 'part';
   readonly list: List;
 }
@@ -69,7 +74,7 @@ export interface PartParameter<List extends PartList = PartList> extends Describ
  *
  * @public
  */
-export interface SeveralPartsParameter<List extends PartList = PartList> extends Described {
+export interface SeveralPartsParameter<List extends PartList = PartList> extends ParameterWords {
   readonly kind: 'parts';
   readonly list: List;
   /** Most parts that can be chosen, 1 or more. */

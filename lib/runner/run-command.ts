@@ -82,7 +82,8 @@ function summary(page: Page): string {
   const figures = page.blocks.filter(({ kind }) => kind === 'figure').length;
   const checks = page.blocks.filter((block) => block.kind === 'check');
   const failed = checks.filter((check) => !check.passed).map(({ claim }) => `\n  check failed: ${claim}`);
-  return `${figures} figures, ${checks.length - failed.length} of ${checks.length} checks passed${failed.join('')}`;
+  const passed = `${checks.length - failed.length} of ${checks.length} checks passed`;
+  return `${figures} ${figures === 1 ? 'figure' : 'figures'}, ${passed}${failed.join('')}`;
 }
 
 const reasons: Readonly<Record<string, string>> = {

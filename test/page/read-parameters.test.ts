@@ -1,0 +1,133 @@
+import { describe, expect, expectTypeOf, it } from 'vitest';
+import {
+  choice,
+  integer,
+  onePart,
+  ParameterError,
+  type ParameterValues,
+  parameterTexts,
+  quantity,
+  readParameterValues,
+  severalParts,
+} from '../../lib/page/index.js';
+import type { OilPart, PistonPart } from '../../lib/parts/index.js';
+import { parts } from './sample-page.js';
+
+const words = { label: 'Label', help: 'Help.' };
+const declaration = {
+  holeDiameter: quantity({
+    ...words,
+    dimension: 'length',
+    unit: 'mm',
+    default: 1.5,
+    min: 0.5,
+    max: 3,
+    step: 0.1,
+  }),
+  temperature: quantity({
+    ...words,
+    dimension: 'temperature',
+    unit: '°C',
+    default: 20,
+    min: -10,
+    max: 60,
+    step: 1,
+  }),
+  count: integer({ ...words, default: 4, min: 1, max: 24 }),
+  law: choice({ ...words, options: ['default', 'thick edge'], default: 'default' }),
+  piston: onePart({ ...words, list: 'pistons' }),
+  oils: severalParts({ ...words, list: 'oils', atMost: 2 }),
+};
+
+const read = (texts: Readonly<Record<string, string | readonly string[]>>) =>
+  readParameterValues(declaration, texts, parts);
+
+const problemOf = (texts: Readonly<Record<string, string | readonly string[]>>): string => {
+  try {
+    read(texts);
+  } catch (error) {
+    if (error instanceof ParameterError) return error.message;
+  }
+  return 'no ParameterError';
+};
+
+describe('values of parameters', () => {
+  it('are what is declared where nothing is given', () => {
+    const values = read({});
+    expect(values.holeDiameter).toBeCloseTo(1.5e-3, 12);
+    expect(values.temperature).toBe(293.15);
+    expect(values.count).toBe(4);
+    expect(values.law).toBe('default');
+    expect(values.piston.name).toBe('two holes');
+    expect(values.oils.map(({ name }) => name)).toEqual(['thin', 'middle']);
+  });
+
+  it('have the types of their declaration', () => {
+    expectTypeOf<ParameterValues<typeof declaration>>().toEqualTypeOf<{
+      readonly holeDiameter: number;
+      readonly temperature: number;
+      readonly count: number;
+      readonly law: 'default' | 'thick edge';
+      readonly piston: PistonPart;
+      readonly oils: readonly OilPart[];
+    }>();
+  });
+
+  it('are read in any accepted unit, under either spelling of the name', () => {
+    expect(read({ 'hole-diameter': '0.1 in' }).holeDiameter).toBeCloseTo(2.54e-3, 12);
+    expect(read({ holeDiameter: '1200 µm' }).holeDiameter).toBeCloseTo(1.2e-3, 12);
+    expect(read({ oils: ['thick', 'thin'] }).oils.map(({ name }) => name)).toEqual(['thick', 'thin']);
+    expect(read({ oils: 'thick' }).oils.length).toBe(1);
+    expect(read({ law: 'thick edge', count: '7' })).toMatchObject({ law: 'thick edge', count: 7 });
+  });
+
+  it('reach the limit of their range in another unit', () => {
+    expect(read({ temperature: '140 °F' }).temperature).toBeCloseTo(333.15, 9);
+    expect(problemOf({ temperature: '140.1 °F' })).toContain('out of range');
+  });
+
+  it('are written as a reader sees them', () => {
+    const texts = parameterTexts(declaration, read({ temperature: '12 °C', oils: ['thick', 'thin'] }));
+    expect(texts.map(({ name, text }) => `${name}: ${text}`)).toEqual([
+      'hole-diameter: 1.5 mm',
+      'temperature: 12 °C',
+      'count: 4',
+      'law: default',
+      'piston: two holes',
+      'oils: thick, thin',
+    ]);
+  });
+});
+
+describe('a wrong value', () => {
+  it.each([
+    [{ temprature: '12 °C' }, 'no parameter "temprature"; did you mean "temperature"?'],
+    [{ holediameter: '1 mm' }, 'no parameter "holediameter"; did you mean "hole-diameter"?'],
+    [{ temperature: '80 °C' }, 'temperature: "80 °C" is out of range; accepted is −10 °C to 60 °C'],
+    [{ temperature: '12' }, 'temperature: "12" has no unit'],
+    [{ temperature: '12 mm' }, 'temperature: '],
+    [{ count: '2.5' }, 'count: "2.5" is not accepted; write a whole number from 1 to 24'],
+    [{ count: '25' }, 'a whole number from 1 to 24'],
+    [{ law: 'thick-edge' }, 'law: "thick-edge" is not accepted; did you mean "thick edge"?'],
+    [
+      { piston: 'two hole' },
+      'piston: no "two hole" among the pistons of the parts file; did you mean "two holes"?',
+    ],
+    [{ piston: ['a', 'b'] }, 'piston: is given more than once'],
+    [{ oils: ['thin', 'thin'] }, 'oils: "thin" is chosen twice'],
+    [{ oils: ['thin', 'middle', 'thick'] }, 'oils: 3 are chosen, at most 2 are accepted'],
+  ])('%j is told', (texts, message) => {
+    expect(problemOf(texts)).toContain(message);
+  });
+
+  it('is told with all others at once, a line each', () => {
+    expect(problemOf({ temperature: '80 °C', count: 'many', unknown: '1' }).split('\n').length).toBe(3);
+  });
+
+  it('is told where the parts file has none of a list', () => {
+    const none = { ...parts, pistons: [], oils: [] };
+    expect(() => readParameterValues(declaration, {}, none)).toThrow(
+      'piston: the parts file has no pistons\noils: the parts file has no oils',
+    );
+  });
+});

@@ -1,0 +1,1 @@
+export { notebook } from '../../page/sample-page.js';

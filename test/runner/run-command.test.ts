@@ -1,0 +1,144 @@
+import { execFileSync } from 'node:child_process';
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { Resvg } from '@resvg/resvg-js';
+import { describe, expect, it } from 'vitest';
+import { contents, run } from './sample-run.js';
+
+describe('a run', () => {
+  it('writes page, data and pictures, and says where', async () => {
+    const { exitCode, printed, errors, folder } = await run(
+      'sample',
+      '--temperature',
+      '12 °C',
+      '--oils',
+      'thick',
+    );
+    expect(errors).toBe('');
+    expect(exitCode).toBe(0);
+    const out = path.join(folder, 'out', 'sample');
+    expect(readdirSync(out).sort()).toEqual([
+      'force.csv',
+      'force.png',
+      'force.svg',
+      'names.csv',
+      'sample.html',
+      'sample.json',
+    ]);
+    expect(printed.split('\n')).toEqual([
+      'sample: 1 figure, 1 of 1 checks passed',
+      path.join(out, 'sample.html'),
+    ]);
+    const html = readFileSync(path.join(out, 'sample.html'), 'utf8');
+    expect(html).toContain('<dt>Oil temperature</dt><dd>12\u00a0°C</dd>');
+    expect(html).toContain('<dt>Oils</dt><dd>thick</dd>');
+    expect(html).toContain('SIL OPEN FONT LICENSE');
+    expect(html.length).toBeLessThan(300_000);
+  });
+
+  it('reads a parts file and fills a folder from where the user stands', async () => {
+    const { exitCode, folder } = await run('sample', '--parts', 'parts.json', '--out', 'elsewhere');
+    expect(exitCode).toBe(0);
+    expect(existsSync(path.join(folder, 'elsewhere', 'sample', 'sample.html'))).toBe(true);
+    expect(existsSync(path.join(folder, 'out'))).toBe(false);
+  });
+
+  it('ends with 1 where a check of a page fails, and writes the page that says so', async () => {
+    const { exitCode, printed, folder } = await run('sample', '--temperature', '60 °C');
+    expect(exitCode).toBe(1);
+    expect(printed).toContain('check failed: It holds');
+    expect(readFileSync(path.join(folder, 'out', 'sample', 'sample.html'), 'utf8')).toContain(
+      'Check failed.',
+    );
+  });
+
+  it('leaves the same bytes in another process, time zone and locale', async () => {
+    const { folder } = await run('sample', '--temperature', '12 °C');
+    const script = fileURLToPath(new URL('./print-contents.ts', import.meta.url));
+    const environment = {
+      PATH: process.env['PATH'],
+      TZ: 'Asia/Tokyo',
+      LANG: 'tr_TR.UTF-8',
+      LC_ALL: 'tr_TR.UTF-8',
+    };
+    const there = execFileSync(process.execPath, ['--import', 'tsx', script], {
+      env: environment,
+      encoding: 'utf8',
+      maxBuffer: 1e8,
+    });
+    expect(JSON.parse(there)).toEqual(contents(path.join(folder, 'out', 'sample')));
+  }, 60_000);
+
+  it('draws letters into the PNG: without a font there is less ink', async () => {
+    const { folder } = await run('sample');
+    const out = path.join(folder, 'out', 'sample');
+    const svg = readFileSync(path.join(out, 'force.svg'), 'utf8');
+    const silent = new Resvg(svg, {
+      background: '#ffffff',
+      fitTo: { mode: 'zoom', value: 2 },
+      font: { loadSystemFonts: false },
+    });
+    const drawn = readFileSync(path.join(out, 'force.png'));
+    // Width in the header chunk of PNG (ISO/IEC 15948, 11.2.2): twice the wide layout.
+    expect(drawn.readUInt32BE(16)).toBe(2 * 680);
+    expect(drawn.length).toBeGreaterThan(1.2 * silent.render().asPng().length);
+  });
+});
+
+describe('help', () => {
+  it('lists the notebooks in their order', async () => {
+    const { exitCode, printed } = await run('--help');
+    expect(exitCode).toBe(0);
+    expect(printed).toMatch(/sample {4}What does it show\?\n {2}refusing {2}What does it say\?/u);
+  });
+
+  it('lists the parameters of a notebook with units, ranges and what they are unless given', async () => {
+    const { exitCode, printed } = await run('sample', '-h');
+    expect(exitCode).toBe(0);
+    expect(printed).toContain('--temperature  Oil temperature. Temperature of the oil.');
+    expect(printed).toContain('−10 °C to 60 °C; 20 °C unless given');
+    expect(printed).toContain('names of oils in the parts file, at most 4 (repeat the option for several)');
+  });
+});
+
+describe('bad input', () => {
+  it.each([
+    [['sampel'], 'no notebook "sampel"; did you mean "sample"?'],
+    [['nothing-like-it'], 'no notebook "nothing-like-it"; there are "sample", "refusing"'],
+    [['sample', '--temprature', '12 °C'], 'no option --temprature; did you mean --temperature?'],
+    [['--temperature', '12 °C'], 'Parameters come after the name of a notebook'],
+    [['--out', 'x', 'sample'], 'write the notebook first: sample'],
+    [['sample', '--temperature', '12', '°C'], '"°C" belongs to no option'],
+    [['sample', '--temperature'], '--temperature needs a value'],
+    [['sample', '--temperature', '--out', 'x'], '--temperature needs a value'],
+    [
+      ['sample', '--temperature', '-20 °C'],
+      'temperature: "-20 °C" is out of range; accepted is −10 °C to 60 °C',
+    ],
+    [['sample', '--temperature', '12 °C', '--temperature', '13 °C'], 'temperature: is given more than once'],
+    [['sample', '--parts', 'none.yaml'], 'cannot read none.yaml: there is no such file'],
+    [['sample', '--parts', '.'], 'cannot read .: it is a folder'],
+    [['sample', '--out', 'parts.json'], 'cannot write into'],
+    [['refusing'], 'speed must be greater than 0 m/s, got -1 m/s'],
+  ])('%j ends with 2 and one message, and writes nothing', async (args, message) => {
+    const { exitCode, printed, errors, folder } = await run(...args);
+    expect(exitCode).toBe(2);
+    expect(errors).toContain(message);
+    expect(errors).not.toMatch(/\n\s+at /u);
+    expect(printed).toBe('');
+    expect(readdirSync(folder)).toEqual(['parts.json']);
+  });
+
+  it('in a parts file is told by its lines and nothing else', async () => {
+    const { folder } = await run('--help');
+    const file = path.join(folder, 'wrong.yaml');
+    writeFileSync(file, 'dashpot: 1\nabout: Invented.\noils:\n  - name: thin\n    base: silicon\n');
+    const { exitCode, printed, errors } = await run('sample', '--parts', file);
+    expect(exitCode).toBe(2);
+    expect(printed).toBe('');
+    expect(errors.split('\n').length).toBeGreaterThan(0);
+    for (const line of errors.split('\n')) expect(line.startsWith(`${file}:`)).toBe(true);
+    expect(errors).toContain(`${file}:5:`);
+  });
+});

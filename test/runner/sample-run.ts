@@ -1,0 +1,43 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { runCommand } from '../../lib/runner/run-command.js';
+import { partsText } from '../page/sample-page.js';
+
+/** What a run left and said. */
+export interface Run {
+  readonly exitCode: number;
+  readonly printed: string;
+  readonly errors: string;
+  /** The empty folder it ran in, with its parts file. */
+  readonly folder: string;
+}
+
+/** Runs the command on the notebooks of the tests in a new folder. */
+export async function run(...args: readonly string[]): Promise<Run> {
+  const folder = mkdtempSync(path.join(tmpdir(), 'dashpot-test-'));
+  process.once('exit', () => rmSync(folder, { recursive: true, force: true }));
+  writeFileSync(path.join(folder, 'parts.json'), partsText);
+  const printed: string[] = [];
+  const errors: string[] = [];
+  const exitCode = await runCommand(args, {
+    workingFolder: folder,
+    notebookFolder: fileURLToPath(new URL('./notebooks', import.meta.url)),
+    demoParts: path.join(folder, 'parts.json'),
+    outFolder: path.join(folder, 'out'),
+    version: '1.2.3',
+    print: (line) => printed.push(line),
+    printError: (line) => errors.push(line),
+  });
+  return { exitCode, printed: printed.join('\n'), errors: errors.join('\n'), folder };
+}
+
+/** The files of a folder by name, in base 64. */
+export function contents(folder: string): Readonly<Record<string, string>> {
+  return Object.fromEntries(
+    readdirSync(folder)
+      .sort()
+      .map((name) => [name, readFileSync(path.join(folder, name), 'base64')]),
+  );
+}
