@@ -36,16 +36,21 @@ export function sourceTree(text: string): SourceTree {
     refused.push(problemAt(lines, offset, '', message));
   };
   let previous = '';
+  let faults = 0;
   for (const lexeme of new Lexer().lex(text)) {
     // What follows the scalar mark is the text of a value, whatever it looks like.
     const type = previous === CST.SCALAR ? null : CST.tokenType(lexeme);
     const words = type === null ? undefined : refusedTokens[type];
     if (words !== undefined) refuse(parser.offset, words);
     previous = lexeme;
-    tokens.push(...parser.next(lexeme));
+    for (const token of parser.next(lexeme)) {
+      tokens.push(token);
+      // A second document is a fault too, and every further one.
+      if (token.type === 'error' || token.type === 'document') faults += 1;
+    }
     const overflow = overflowFault(parser);
     if (overflow !== undefined) refuse(overflow.offset, overflow.message);
-    if (overflow !== undefined || refused.length >= mostFaults || faultCount(tokens) >= mostFaults) break;
+    if (overflow !== undefined || refused.length + faults >= mostFaults) break;
   }
   if (refused.length > 0) return { lines, documents: [], refused };
   tokens.push(...parser.end());
@@ -77,14 +82,6 @@ function longestSideRun(token: CST.Token): number {
   const end = 'end' in token ? (token.end?.length ?? 0) : 0;
   const last = 'items' in token ? token.items.at(-1) : undefined;
   return Math.max(end, last?.start.length ?? 0, last?.sep?.length ?? 0);
-}
-
-/** Errors and whole documents that the parser has given so far. */
-function faultCount(tokens: readonly CST.Token[]): number {
-  // Only the last token can be new, and comments before the first document are tokens too.
-  const last = tokens.at(-1);
-  if (last?.type !== 'error' && last?.type !== 'document') return 0;
-  return tokens.filter(({ type }) => type === 'error' || type === 'document').length;
 }
 
 /** Puts line and column to a place in the text. */
