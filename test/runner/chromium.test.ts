@@ -3,7 +3,7 @@ import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { type Browser, chromium } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { run } from './sample-run.js';
+import { removeFolders, run } from './sample-run.js';
 
 const executablePath = '/usr/bin/chromium';
 const missing = !existsSync(executablePath);
@@ -30,6 +30,7 @@ describe.skipIf(missing)(`a page in a browser${missing ? ` (skipped: no ${execut
 
   afterAll(async () => {
     await browser.close();
+    removeFolders();
   });
 
   it.each([

@@ -1,6 +1,7 @@
 import path from 'node:path';
-import { contents, run } from './sample-run.js';
+import { contents, removeFolders, run } from './sample-run.js';
 
 // Run in a process of its own by the test of the bytes.
 const { folder } = await run('sample', '--temperature', '12 °C');
 process.stdout.write(JSON.stringify(contents(path.join(folder, 'out', 'sample'))));
+removeFolders();

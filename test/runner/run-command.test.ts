@@ -3,8 +3,10 @@ import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Resvg } from '@resvg/resvg-js';
-import { describe, expect, it } from 'vitest';
-import { contents, run } from './sample-run.js';
+import { afterAll, describe, expect, it } from 'vitest';
+import { contents, removeFolders, run } from './sample-run.js';
+
+afterAll(removeFolders);
 
 describe('a run', () => {
   it('writes page, data and pictures, and says where', async () => {

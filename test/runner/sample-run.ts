@@ -14,10 +14,12 @@ export interface Run {
   readonly folder: string;
 }
 
+const folders: string[] = [];
+
 /** Runs the command on the notebooks of the tests in a new folder. */
 export async function run(...args: readonly string[]): Promise<Run> {
   const folder = mkdtempSync(path.join(tmpdir(), 'dashpot-test-'));
-  process.once('exit', () => rmSync(folder, { recursive: true, force: true }));
+  folders.push(folder);
   writeFileSync(path.join(folder, 'parts.json'), partsText);
   const printed: string[] = [];
   const errors: string[] = [];
@@ -40,4 +42,9 @@ export function contents(folder: string): Readonly<Record<string, string>> {
       .sort()
       .map((name) => [name, readFileSync(path.join(folder, name), 'base64')]),
   );
+}
+
+/** Removes what the runs of this process left. */
+export function removeFolders(): void {
+  for (const folder of folders.splice(0)) rmSync(folder, { recursive: true, force: true });
 }
