@@ -132,20 +132,33 @@ function planOf(problem: OrderProblem, demands: readonly Demand[], set: Smallest
     ...(Number.isNaN(price) ? {} : { price }),
     fills,
     ...summary(fills),
-    further: furtherBottles(problem, demands, set.bottles),
+    further: furtherBottles(problem, demands, set.bottles, fills),
   };
+}
+
+/** A blend costs work, so that any bottle alone comes before it. */
+function isBetter(a: ServingFill, b: ServingFill | undefined): boolean {
+  if (b === undefined || a.bottles.length !== b.bottles.length)
+    return b === undefined || a.bottles.length < b.bottles.length;
+  return a.distance < b.distance;
 }
 
 /** The fill of a demand from bottles at hand: one alone where one serves, else the blend nearest to the wanted damping. */
 function bestFill({ fills }: Demand, bottles: readonly number[]): ServingFill | undefined {
-  const cost = ({ choice, distance }: ServingFill): number =>
-    distance + (choice.second === undefined ? 0 : 1e3);
-  return fills
-    .filter(
-      ({ choice: { first, second } }) =>
-        bottles.includes(first) && (second === undefined || bottles.includes(second)),
-    )
-    .sort((a, b) => cost(a) - cost(b))[0];
+  let best: ServingFill | undefined;
+  for (const fill of fills) {
+    if (isBetter(fill, best) && fill.bottles.every((bottle) => bottles.includes(bottle))) best = fill;
+  }
+  return best;
+}
+
+function planned(
+  problem: OrderProblem,
+  { build, temperature }: Demand,
+  { choice }: ServingFill,
+): PlannedFill {
+  const mismatch = mismatchOf(problem, build, choice, temperature);
+  return { build: build.name, temperature, choice, mismatch };
 }
 
 function plannedFills(
@@ -155,10 +168,7 @@ function plannedFills(
 ): readonly PlannedFill[] {
   return demands.flatMap((demand): PlannedFill[] => {
     const fill = bestFill(demand, bottles);
-    if (fill === undefined) return [];
-    const { build, temperature } = demand;
-    const mismatch = mismatchOf(problem, build, fill.choice, temperature);
-    return [{ build: build.name, temperature, choice: fill.choice, mismatch }];
+    return fill === undefined ? [] : [planned(problem, demand, fill)];
   });
 }
 
@@ -205,14 +215,26 @@ function summary(fills: readonly PlannedFill[]) {
   };
 }
 
+/** For each bottle that is not in the order, the fills that it would improve are looked at and no others. */
 function furtherBottles(
   problem: OrderProblem,
   demands: readonly Demand[],
   bottles: readonly number[],
+  fills: readonly PlannedFill[],
 ): readonly FurtherBottle[] {
+  const improved = problem.bottles.map(() => [...fills]);
+  for (const [place, demand] of demands.entries()) {
+    const now = bestFill(demand, bottles);
+    const best = new Map<number, ServingFill>();
+    for (const fill of demand.fills) {
+      const [extra, second] = fill.bottles.filter((bottle) => !bottles.includes(bottle));
+      if (extra === undefined || second !== undefined) continue;
+      if (isBetter(fill, best.get(extra) ?? now)) best.set(extra, fill);
+    }
+    for (const [extra, fill] of best) improved[extra]?.splice(place, 1, planned(problem, demand, fill));
+  }
   return problem.bottles
-    .map((_, bottle) => bottle)
-    .filter((bottle) => !bottles.includes(bottle))
-    .map((bottle) => ({ bottle, ...summary(plannedFills(problem, demands, [...bottles, bottle])) }))
+    .map((_, bottle) => ({ bottle, ...summary(improved[bottle] ?? fills) }))
+    .filter(({ bottle }) => !bottles.includes(bottle))
     .sort((a, b) => b.aloneShare - a.aloneShare || a.meanMismatch - b.meanMismatch);
 }
