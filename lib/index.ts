@@ -11,9 +11,11 @@ export {
   type OilBase,
   type OilDefinition,
   type OilState,
+  type ShearThinning,
   temperatureAt,
   type ViscosityDefinition,
   type ViscosityLine,
   type ViscosityPoint,
   viscosityAt,
+  viscosityRatio,
 } from './fluid/index.js';

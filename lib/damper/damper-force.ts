@@ -4,7 +4,12 @@ import { requirePosition, type ShaftMotion } from './damper.js';
 import type { DamperModel } from './damper-model.js';
 import { damperWarnings } from './damper-warnings.js';
 import { gasPressure } from './gas.js';
+import { oilForce } from './oil-force.js';
+import { pressureDropLimit } from './pressure-drop-limit.js';
 import { sealFrictionForce } from './seal-friction.js';
+
+/** Specific heat capacity of a silicone oil [J/(kg·K)]; 1460 to 1550 is usual, petroleum oil has about 1900 (from memory). */
+const specificHeatCapacity = 1500;
 
 /**
  * What a damper does at one speed and position. Compression is positive; a positive force pushes the shaft out.
@@ -16,7 +21,7 @@ export interface DamperForce {
   readonly speed: number;
   /** Force of the shaft on what it pushes [N]: damping, gas and seals. */
   readonly force: number;
-  /** Part of the force that the oil makes [N]: pressure drop on the damping area, and rim drag. */
+  /** Part of the force that the oil makes [N]: pressure drop on the damping area less the recoil of the jets, and rim drag. */
   readonly dampingForce: number;
   /** Part that the gas makes by pressing on the shaft [N]. */
   readonly gasForce: number;
@@ -26,14 +31,26 @@ export interface DamperForce {
   readonly dampingCoefficient: number;
   /** Pressure drop over the piston [Pa], with the sign of the speed. */
   readonly pressureDrop: number;
-  /** Lowest absolute pressure in the oil next to the piston [Pa]; below 0 the oil would have torn. */
+  /** Lowest absolute pressure in the oil next to the piston [Pa]; it never falls below the air-release pressure. */
   readonly lowestPressure: number;
+  /** Whether the oil behind the piston tears, so that pressure drop and force stay where they are. */
+  readonly cavitating: boolean;
+  /** How fast the cavity grows while the oil tears [m³/s]; what happens to it over a stroke is no part of a steady curve. */
+  readonly cavityGrowth: number;
+  /** Part of the pressure force that the jets take back [N], 0 or more; already taken off the damping force. */
+  readonly jetRecoil: number;
+  /** How much warmer the oil leaves the holes [K], all loss turned to heat: `Δp / (ρ c)`. */
+  readonly jetTemperatureRise: number;
   /** Largest Reynolds number of the holes. */
   readonly holeReynoldsNumber: number;
   /** Largest shear rate at a hole wall [1/s], of a parabolic profile, `8 V/d`. */
   readonly wallShearRate: number;
   /** Part of the flow that leaks past the rim, 0 to 1. */
   readonly leakShare: number;
+  /** Steps of the pressure solver. */
+  readonly iterations: number;
+  /** Flow that the solved pressure drop passes, less the flow asked for [m³/s]. */
+  readonly residual: number;
   readonly warnings: readonly Warning[];
 }
 
@@ -46,14 +63,14 @@ export interface DamperForce {
  * @public
  */
 export function damperForce(model: DamperModel, motion: ShaftMotion): DamperForce {
-  const { damper, fluid, pistonFlow, dampingArea, shaftArea, skirtDrag } = model;
+  const { damper, fluid, pistonFlow, dampingArea, shaftArea } = model;
   const { speed, position } = motion;
   requireFinite(speed, 'speed', 'm/s');
   requirePosition(position, damper.stroke);
 
-  const flow = dampingArea * speed;
-  const { pressureDrop, holeSpeeds } = pistonFlow.pressureDrop(flow);
-  const dampingForce = dampingArea * pressureDrop + skirtDrag * speed;
+  const largestDrop = pressureDropLimit(model, position, speed);
+  const oil = oilForce(model, speed, largestDrop);
+  const { pressureDrop, cavitating } = oil;
   const gas = gasPressure(damper.gas, shaftArea * position);
   const gasForce = shaftArea * (gas - damper.gas.ambientPressure);
   const sealForce = sealFrictionForce(damper.seal, speed);
@@ -61,31 +78,38 @@ export function damperForce(model: DamperModel, motion: ShaftMotion): DamperForc
   let holeReynoldsNumber = 0;
   let wallShearRate = 0;
   for (const [index, { diameter }] of pistonFlow.paths.entries()) {
-    const holeSpeed = Math.abs(holeSpeeds[index] ?? 0);
+    const holeSpeed = Math.abs(oil.holeSpeeds[index] ?? 0);
     holeReynoldsNumber = Math.max(holeReynoldsNumber, (holeSpeed * diameter) / fluid.kinematicViscosity);
     wallShearRate = Math.max(wallShearRate, (8 * holeSpeed) / diameter);
   }
-  // The blind side keeps the gas pressure, so that only compression lowers a pressure: that of the shaft side.
-  const lowestPressure = gas - Math.max(pressureDrop, 0);
+  const swept = dampingArea * speed;
+  const through = cavitating ? pistonFlow.flow(pressureDrop) : swept;
+  const behind = speed > 0 ? model.blindShare : 1 - model.blindShare;
   return {
     speed,
-    force: dampingForce + gasForce + sealForce,
-    dampingForce,
+    force: oil.force + gasForce + sealForce,
+    dampingForce: oil.force,
     gasForce,
     sealForce,
-    dampingCoefficient: speed === 0 ? creepingDampingCoefficient(model) : dampingForce / speed,
+    dampingCoefficient: speed === 0 ? creepingDampingCoefficient(model) : oil.force / speed,
     pressureDrop,
-    lowestPressure,
+    lowestPressure: gas - behind * Math.abs(pressureDrop),
+    cavitating,
+    cavityGrowth: Math.abs(swept - through),
+    jetRecoil: oil.jetRecoil,
+    jetTemperatureRise: Math.abs(pressureDrop) / (fluid.density * specificHeatCapacity),
     holeReynoldsNumber,
     wallShearRate,
-    leakShare: leakShare(model, flow, pressureDrop),
-    warnings: damperWarnings(model, { holeReynoldsNumber, wallShearRate, lowestPressure }),
+    leakShare: leakShare(model, through, pressureDrop),
+    iterations: oil.iterations,
+    residual: oil.residual,
+    warnings: damperWarnings(model, { holeReynoldsNumber, wallShearRate, cavitating, largestDrop }),
   };
 }
 
 function leakShare({ pistonFlow }: DamperModel, flow: number, pressureDrop: number): number {
-  const { gapConductance, creepingConductance } = pistonFlow;
-  return flow === 0 ? gapConductance / creepingConductance : (gapConductance * pressureDrop) / flow;
+  const { gapFlow, gapConductance, creepingConductance } = pistonFlow;
+  return flow === 0 ? gapConductance / creepingConductance : gapFlow(pressureDrop) / flow;
 }
 
 /**

@@ -4,6 +4,8 @@ import { type PistonFlow, pistonFlow } from '../flow/piston-flow.js';
 import { sharpHoleLaw } from '../flow/sharp-hole.js';
 import { type FluidState, requireFluidState } from '../fluid/fluid-state.js';
 import { type Damper, requireDamper, shaftArea } from './damper.js';
+import { blindShare } from './gas.js';
+import { requireValvesOpen } from './valve-opening.js';
 
 /**
  * A damper filled with one fluid, checked once and ready to compute many forces.
@@ -16,21 +18,23 @@ export interface DamperModel {
   readonly pistonFlow: PistonFlow;
   /**
    * Area on which the pressure drop acts and with which the piston displaces oil [m²]: the piston out to the middle of its gap, less the
-   * shaft.
+   * part of the shaft whose room the gas on the blind side makes.
    */
   readonly dampingArea: number;
+  /** That part: 1 with the gas on the blind side, 0 on the shaft side, one half mixed through. */
+  readonly blindShare: number;
   /** Cross-section of the shaft [m²]. */
   readonly shaftArea: number;
-  /** Viscous drag of the piston rim per speed [N·s/m]. */
+  /** Viscous drag of the piston rim per speed, of the oil at rest [N·s/m]. */
   readonly skirtDrag: number;
 }
 
 /**
  * Binds a damper to a fluid.
  *
- * The flow through piston and gap is `(A_m − A_s) v` and the force `(A_m − A_s) Δp`, with `A_m` the area to the middle of the gap: the
- * oil dragged along by the moving bore is exactly what `A_m` adds to the piston area, and power closes,
- * `F v = Δp Q + drag v²`. With the gas on the blind side both directions work on `A_m − A_s`.
+ * The flow through piston and gap is `(A_m − f A_s) v` and the pressure force `(A_m − f A_s) Δp`, with `A_m` the area to the middle of
+ * the gap: the oil dragged along by the moving bore is exactly what `A_m` adds to the piston area. `f` is the part of the gas on
+ * the blind side; the chambers stand at `p_gas + (1 − f) Δp` and `p_gas − f Δp`.
  *
  * @param damper - sizes above 0 m that fit into each other, gas and seal in their ranges
  * @param fluid - density above 0 kg/m³, kinematic viscosity above 0 m²/s
@@ -52,12 +56,16 @@ export function damperModel(damper: Damper, fluid: FluidState, law: HoleLaw = sh
   };
   const halfGapArea = (gapCircumference(gap) * gapHeight(gap)) / 2;
   const rod = shaftArea(damper);
-  return {
+  const share = blindShare(damper.gas);
+  const model = {
     damper,
     fluid,
     pistonFlow: flow,
-    dampingArea: (Math.PI / 4) * piston.diameter ** 2 + halfGapArea - rod,
+    dampingArea: (Math.PI / 4) * piston.diameter ** 2 + halfGapArea - share * rod,
+    blindShare: share,
     shaftArea: rod,
     skirtDrag: annularGapDrag(gap, fluid),
   };
+  requireValvesOpen(model);
+  return model;
 }

@@ -10,29 +10,33 @@ const largestHoleAreaRatio = 0.16;
 interface Extremes {
   readonly holeReynoldsNumber: number;
   readonly wallShearRate: number;
-  readonly lowestPressure: number;
+  readonly cavitating: boolean;
+  /** Pressure drop at which the oil tears [Pa]. */
+  readonly largestDrop: number;
 }
 
 /** Every warning that one computed force carries. */
 export function damperWarnings(model: DamperModel, extremes: Extremes): readonly Warning[] {
   const warnings = [...holeWarnings(model, extremes.holeReynoldsNumber)];
-  if (extremes.lowestPressure < 0) {
+  if (extremes.cavitating) {
     warnings.push({
       code: 'cavitation',
       message:
-        'The oil on the shaft side would fall below absolute zero pressure: real oil tears first, and the true force is smaller',
-      value: extremes.lowestPressure,
-      limit: 0,
+        'The oil behind the piston tears: the force stays where it is, however fast the shaft or thick the oil, and some of the next stroke is lost',
+      value: extremes.largestDrop,
+      limit: extremes.largestDrop,
     });
   }
-  const shear = extremes.wallShearRate * (model.fluid.relaxationTime ?? 0);
+  // A measured thinning curve is in the force already.
+  const relaxationTime = model.fluid.shearThinning === undefined ? (model.fluid.relaxationTime ?? 0) : 0;
+  const shear = extremes.wallShearRate * relaxationTime;
   if (shear > shearThinningLimit) {
     warnings.push({
       code: 'shear-thinning',
       message:
         'The oil is sheared so fast in the holes that it is likely to thin: the true force may be smaller',
       value: extremes.wallShearRate,
-      limit: shearThinningLimit / (model.fluid.relaxationTime ?? Number.POSITIVE_INFINITY),
+      limit: shearThinningLimit / relaxationTime,
     });
   }
   return warnings.length === 0 ? noWarnings : warnings;

@@ -2,7 +2,21 @@ import { requirePositive, requireWithin } from '../base/checks.js';
 import { InputError } from '../base/input-error.js';
 
 /**
- * The gas that makes room for the shaft, on the blind side of the piston.
+ * Where the gas is: behind the blind side of the piston (bladder, or air above a piston that faces up), behind its shaft side, or
+ * mixed through the oil of both.
+ *
+ * @public
+ */
+export type GasLayout = 'blind-side' | 'shaft-side' | 'emulsion';
+
+/** Part of the shaft that the gas of the blind side takes up; it decides on which area oil and pressure work. */
+export function blindShare(gas: GasSide): number {
+  // Mixed through, the gas is taken at half stroke, with like amounts on both sides.
+  return { 'blind-side': 1, 'shaft-side': 0, emulsion: 0.5 }[gas.layout ?? 'blind-side'];
+}
+
+/**
+ * The gas that makes room for the shaft.
  *
  * @public
  */
@@ -15,7 +29,17 @@ export interface GasSide {
   readonly polytropicExponent: number;
   /** Absolute pressure of the air outside [Pa], above 0. */
   readonly ambientPressure: number;
+  /** Where it is; `blind-side` by default. */
+  readonly layout?: GasLayout;
+  /**
+   * Absolute pressure at which air comes out of the oil and it tears [Pa], 0 (the default: the most any oil holds) to 20 000. Oil left
+   * standing in air is likely to be near the upper end (common practice, no source).
+   */
+  readonly airReleasePressure?: number;
 }
+
+/** Highest air-release pressure accepted [Pa]. */
+const highestAirReleasePressure = 20_000;
 
 /** Throws unless volume, pressures and exponent are in their ranges. */
 export function requireGasSide(gas: GasSide): void {
@@ -23,6 +47,16 @@ export function requireGasSide(gas: GasSide): void {
   requirePositive(gas.pressure, 'gas.pressure', 'Pa');
   requireWithin(gas.polytropicExponent, 1, 1.4, 'gas.polytropicExponent', '');
   requirePositive(gas.ambientPressure, 'gas.ambientPressure', 'Pa');
+  const release = gas.airReleasePressure ?? 0;
+  requireWithin(release, 0, highestAirReleasePressure, 'gas.airReleasePressure', 'Pa');
+  if (release >= gas.pressure) {
+    throw new InputError({
+      field: 'gas.airReleasePressure',
+      value: release,
+      unit: 'Pa',
+      accepted: `below the gas pressure of ${gas.pressure}`,
+    });
+  }
 }
 
 /**

@@ -12,6 +12,8 @@ export interface InertialLossShares {
   readonly development: number;
   /** Loss of a jet that contracts at the entrance and never touches the wall again; 1.68 for a sharp edge. */
   readonly contraction: number;
+  /** Reynolds number at which inertia sets in; 27 for a sharp straight hole. */
+  readonly onset: number;
 }
 
 /** Developed profile of a round tube: Shah, J. Fluids Eng. 100 (1978) 177. */
@@ -24,14 +26,19 @@ export const freeJetLoss = 1.68;
 const boundaryLayerLoss = 13.76;
 
 // The five numbers below are fitted to the numerical reference (docs/hole-law.md); rounding them to these digits costs nothing.
-const onsetReynoldsNumber = 27;
+/** Reynolds number at which inertia sets in, `x = Re / 27`. */
+export const sharpOnset = 27;
 const onsetBend = 0.25;
 const bubbleAtRest = 0.1;
 const bubblePerReynoldsNumber = 1 / 2000;
 /** Above this the jet is turbulent and its lengths no longer grow with the Reynolds number. */
 const turbulentReynoldsNumber = 3000;
 
-/** Loss coefficient and its slope over the Reynolds number. */
+/**
+ * Loss coefficient and its slope over the Reynolds number.
+ *
+ * @public
+ */
 export interface InertialLoss {
   readonly coefficient: (reynoldsNumber: number) => number;
   readonly slope: (reynoldsNumber: number) => number;
@@ -41,7 +48,7 @@ export interface InertialLoss {
  * Loss coefficient by inertia of a hole,
  * `ζ = F(Re) · [exit + K(x⁺) + contraction / (1 + (L/d)/ℓ)²]`, each term a mechanism:
  *
- * - `F = x / sqrt(1 + x/4 + x²)`, `x = Re/27`: the onset. In creeping flow the oil closes up behind the hole as it
+ * - `F = x / sqrt(1 + x/4 + x²)`, `x = Re/onset`: the onset. In creeping flow the oil closes up behind the hole as it
  *   opened before it, and nothing is lost by inertia;
  * - exit: the kinetic energy of the jet, lost in the chamber behind;
  * - `K = K_d / sqrt(1 + (K_d/13.76)² / x⁺)`, `x⁺ = (L/d)/Re`: the profile develops from flat to parabolic;
@@ -53,15 +60,11 @@ export interface InertialLoss {
  * @param shares - length ratio above 0, losses 0 or more
  * @public
  */
-export function inertialLoss({
-  lengthRatio,
-  exit,
-  development,
-  contraction,
-}: InertialLossShares): InertialLoss {
+export function inertialLoss(shares: InertialLossShares): InertialLoss {
+  const { lengthRatio, exit, development, contraction } = shares;
   const growth = (development / boundaryLayerLoss) ** 2 / lengthRatio;
   const coefficient = (reynoldsNumber: number): number => {
-    const x = reynoldsNumber / onsetReynoldsNumber;
+    const x = reynoldsNumber / shares.onset;
     const y = reynoldsNumber / turbulentReynoldsNumber;
     const laminar = reynoldsNumber / Math.sqrt(1 + y * y);
     const bubble = bubbleAtRest + bubblePerReynoldsNumber * laminar;
@@ -70,7 +73,7 @@ export function inertialLoss({
     return (full * x) / Math.sqrt(1 + onsetBend * x + x * x);
   };
   const slope = (reynoldsNumber: number): number => {
-    const x = reynoldsNumber / onsetReynoldsNumber;
+    const x = reynoldsNumber / shares.onset;
     const y = reynoldsNumber / turbulentReynoldsNumber;
     const turbulent = 1 + y * y;
     const root = Math.sqrt(turbulent);
@@ -87,7 +90,7 @@ export function inertialLoss({
         (0.5 * developing * growth) / grown) /
       (turbulent * root);
     const onset = x / Math.sqrt(bend);
-    const onsetSlope = (1 + (onsetBend / 2) * x) / (onsetReynoldsNumber * bend * Math.sqrt(bend));
+    const onsetSlope = (1 + (onsetBend / 2) * x) / (shares.onset * bend * Math.sqrt(bend));
     return full * onsetSlope + fullSlope * onset;
   };
   return { coefficient, slope };

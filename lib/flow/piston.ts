@@ -1,5 +1,8 @@
 import { requireCount, requirePositive, requireWithin } from '../base/checks.js';
 import { largestEccentricity } from './annular-gap.js';
+import type { DiscValve } from './disc-valve.js';
+import { requireHolePitch } from './hole-pitch.js';
+import { type HoleShape, requireHoleShape, throatArea } from './hole-shape.js';
 
 /**
  * Holes of one size in a piston.
@@ -9,8 +12,12 @@ import { largestEccentricity } from './annular-gap.js';
 export interface HoleGroup {
   /** How many holes of this size, 1 or more. */
   readonly count: number;
-  /** Hole diameter [m], above 0. */
+  /** Hole diameter [m], above 0; of a tapered or stepped hole the diameter at the blind side, of a slot its width. */
   readonly diameter: number;
+  /** Shape; straight with sharp edges by default. */
+  readonly shape?: HoleShape;
+  /** Diameter of the circle on which the centres lie [m]; needed under a disc valve, and to find holes that overlap. */
+  readonly pitchDiameter?: number;
 }
 
 /**
@@ -27,6 +34,8 @@ export interface Piston {
   readonly holes: readonly HoleGroup[];
   /** How far the piston stands off centre, as a fraction of the radial gap, 0 (centred) to 0.99 (all but touching). */
   readonly eccentricity: number;
+  /** Thin discs that shut some of the holes in one direction. */
+  readonly valves?: readonly DiscValve[];
 }
 
 /** Throws unless each size of the piston is in its range. */
@@ -38,10 +47,12 @@ export function requirePiston(piston: Piston): void {
     requireCount(group.count, `piston.holes[${index}].count`);
     requirePositive(group.diameter, `piston.holes[${index}].diameter`, 'm');
     requireWithin(group.diameter, 0, piston.diameter, `piston.holes[${index}].diameter`, 'm');
+    requireHoleShape(group, piston.thickness, `piston.holes[${index}]`);
   });
+  requireHolePitch(piston);
 }
 
-/** Area of all holes together [m²]. */
+/** Area of all holes together, each at its narrowest [m²]. */
 export function totalHoleArea(piston: Piston): number {
-  return piston.holes.reduce((sum, { count, diameter }) => sum + count * (Math.PI / 4) * diameter ** 2, 0);
+  return piston.holes.reduce((sum, group) => sum + group.count * throatArea(group), 0);
 }

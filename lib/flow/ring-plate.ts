@@ -1,4 +1,8 @@
-/** A ring clamped at its hole and free at its rim. */
+/**
+ * A ring clamped at its hole and free at its rim.
+ *
+ * @public
+ */
 export interface RingPlate {
   /** Radius of the clamped inner edge [m], above 0. */
   readonly innerRadius: number;

@@ -1,5 +1,5 @@
 import type { HoleLaw } from './hole-law.js';
-import { developedExcessLoss, freeJetLoss } from './inertial-loss.js';
+import { developedExcessLoss, freeJetLoss, sharpOnset } from './inertial-loss.js';
 import { laminarHoleResistance } from './laminar-hole.js';
 import { holeRangeWarnings } from './range-warnings.js';
 
@@ -22,7 +22,7 @@ const range = {
  * The default law, for a sharp-edged hole between two wide chambers:
  *
  * `Δp = (μ V / d) (0.99 · 6π + 32 L/d) + ½ ρ V² ζ(Re, L/d)`, `ζ` from {@link inertialLoss} with exit 1, development 1.25,
- * contraction 1.68.
+ * contraction 1.68, onset 27.
  *
  * The pressure drop is that between the chamber before the hole and the face behind it; what the jet gives back further
  * downstream is not in it. Smooth, odd and convex, so that both directions and the inverse are safe. Range: L/d 0.5 to 5,
@@ -43,6 +43,7 @@ export const sharpHoleLaw: HoleLaw = {
         exit: 1,
         development: developedExcessLoss,
         contraction: freeJetLoss,
+        onset: sharpOnset,
       },
       fluid,
     );

@@ -29,6 +29,7 @@ export type { OilBase, OilDefinition, ViscosityDefinition, ViscosityPoint } from
 export { kinematicViscosityOfSayboltUniversal, sayboltUniversalSeconds } from './saybolt.js';
 export { type PolymerState, rouseRelaxationTime, shearThinningWarnings } from './shear-thinning.js';
 export { siliconeMolarMass, siliconeViscosityOfMolarMass } from './silicone-molar-mass.js';
+export { localExponent, type ShearThinning, viscosityRatio } from './thinning-viscosity.js';
 export { tradeWeightViscosity } from './trade-weight.js';
 export { viscosityIndex } from './viscosity-index.js';
 export { waltherLineFromViscosityIndex } from './viscosity-index-line.js';

@@ -26,9 +26,11 @@ describe('force of a small damper', () => {
     { speed: 0.5, drop: 2.83e5, force: 30, reynoldsNumber: 37 },
     { speed: 2, drop: 21.7e5, force: 232, reynoldsNumber: 148 },
   ])('$speed m/s', ({ speed, drop, force, reynoldsNumber }) => {
-    const point = damperForce(damperModel(damper, oil, oneConstantHoleLaw), { speed, position: 0 });
-    expect(Math.abs(point.pressureDrop / drop - 1)).toBeLessThan(0.05);
-    expect(Math.abs(point.force / force - 1)).toBeLessThan(0.05);
+    // In rebound the gas stands behind the piston, so that no oil tears. The program left out the recoil of the jets.
+    const model = damperModel(damper, oil, oneConstantHoleLaw);
+    const point = damperForce(model, { speed: -speed, position: 0 });
+    expect(Math.abs(point.pressureDrop / -drop - 1)).toBeLessThan(0.05);
+    expect(Math.abs((point.force - point.jetRecoil) / -force - 1)).toBeLessThan(0.05);
     expect(Math.abs(point.holeReynoldsNumber / reynoldsNumber - 1)).toBeLessThan(0.02);
     expect(point.leakShare).toBeLessThan(0.002);
   });
@@ -46,7 +48,7 @@ describe('force of a small damper', () => {
     const model = damperModel(tight, { kinematicViscosity: 1e-12, density: 970 });
     const speed = model.pistonFlow.flow(inputs.dp) / model.dampingArea;
     const point = damperForce(model, { speed, position: 0 });
-    const withoutRim = point.force - model.skirtDrag * speed;
+    const withoutRim = point.force + point.jetRecoil - model.skirtDrag * speed;
     expect(Math.abs(withoutRim / Number(row?.expected) - 1)).toBeLessThan(1e-8);
   });
 

@@ -1,0 +1,110 @@
+import { ConvergenceError } from '../base/root-finding.js';
+import type { HolePath } from './hole-path.js';
+import { monotoneRoot } from './monotone-root.js';
+import type { ValvePath } from './valve-path.js';
+
+/**
+ * A solved pressure drop.
+ *
+ * @public
+ */
+export interface PistonPressureDrop {
+  /** [Pa], with the sign of the flow. */
+  readonly pressureDrop: number;
+  /** Mean speed in the open holes of each path [m/s], with the sign of the flow. */
+  readonly holeSpeeds: readonly number[];
+  /** Steps taken. */
+  readonly iterations: number;
+  /** Flow less the flow asked for [m³/s], at the last pressure drop tried. */
+  readonly residual: number;
+}
+
+const stepLimit = 60;
+
+/** Relative change after which one more Newton step, converging quadratically, would change nothing in double precision. */
+const settled = 1e-10;
+
+/** A step that shrinks less than this many times against the last one asks for a new slope. */
+const goodContraction = 100;
+
+/**
+ * One hole size: the speed in the hole is the unknown. `area V + G Δp(V)` is convex and rises, and all flow through the holes is an
+ * upper bound, so that each step falls towards the root, with the slope of any point above it too. The slope is kept as long as the steps
+ * shrink well, since little leaks and it hardly changes.
+ */
+export function pressureDropOfOnePath(
+  path: HolePath,
+  gapConductance: number,
+  flow: number,
+): PistonPressureDrop {
+  const { area, resistance } = path;
+  const target = Math.abs(flow);
+  const sign = flow < 0 ? -1 : 1;
+  let speed = target / area;
+  let drop = sign * resistance.pressureDrop(sign * speed);
+  let slope = area + gapConductance * resistance.slope(sign * speed);
+  let lastStep = Number.POSITIVE_INFINITY;
+  for (let iterations = 1; iterations <= stepLimit; iterations++) {
+    const step = Math.abs(area * speed + gapConductance * drop - target) / slope;
+    speed -= step;
+    drop = sign * resistance.pressureDrop(sign * speed);
+    if (step <= settled * speed) {
+      const residual = sign * (area * speed + gapConductance * drop - target);
+      return { pressureDrop: sign * drop, holeSpeeds: [sign * speed], iterations, residual };
+    }
+    if (step * goodContraction > lastStep) slope = area + gapConductance * resistance.slope(sign * speed);
+    lastStep = step;
+  }
+  throw new ConvergenceError('pressure drop of the piston', 0, target / area);
+}
+
+/** Everything that lets oil through a piston. */
+export interface ParallelPaths {
+  readonly paths: readonly HolePath[];
+  readonly valves: readonly ValvePath[];
+  readonly gapFlow: (pressureDrop: number) => number;
+  /** Flow per pressure drop of the gap at rest [m³/(s·Pa)]. */
+  readonly gapConductance: number;
+  /** Flow per pressure drop of gap and open holes in the creeping limit [m³/(s·Pa)]. */
+  readonly creepingConductance: number;
+}
+
+/**
+ * Several ways through: the pressure drop is the unknown, and the flow rises with it. The start takes one speed for all open holes, or
+ * viscosity alone where that asks for more; a rough start only costs steps.
+ */
+export function pressureDropOfManyPaths(ways: ParallelPaths, flow: number): PistonPressureDrop {
+  const { paths, valves, gapFlow, gapConductance, creepingConductance } = ways;
+  const sign = flow < 0 ? -1 : 1;
+  const area = paths.reduce((sum, path) => sum + path.area, 0);
+  const throughHoles = (1 - gapConductance / creepingConductance) * flow;
+  let start = Math.abs(flow) / creepingConductance;
+  for (const { resistance } of paths) {
+    start = Math.max(start, Math.abs(resistance.pressureDrop(throughHoles / area)));
+  }
+  const excess = (size: number) => {
+    const drop = sign * size;
+    const step = 1e-4 * size;
+    let through = gapFlow(drop);
+    let slope = (gapFlow(drop + step) - gapFlow(drop - step)) / (2 * step);
+    for (const path of paths) {
+      const speed = path.resistance.meanSpeed(drop);
+      through += path.area * speed;
+      slope += path.area / path.resistance.slope(speed);
+    }
+    for (const valve of valves) {
+      through += valve.flow(drop);
+      slope += valve.slope(drop);
+    }
+    return { value: sign * (through - flow), slope };
+  };
+  const { root, iterations, residual } = monotoneRoot(
+    excess,
+    start,
+    0,
+    Number.POSITIVE_INFINITY,
+    'pressure drop of the piston',
+  );
+  const holeSpeeds = paths.map(({ resistance }) => resistance.meanSpeed(sign * root));
+  return { pressureDrop: sign * root, holeSpeeds, iterations, residual: sign * residual };
+}
