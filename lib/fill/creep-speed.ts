@@ -1,11 +1,14 @@
 import { requireFinite, requireWithin } from '../base/checks.js';
 import { InputError } from '../base/input-error.js';
-import { bracketedRoot } from '../base/root-finding.js';
+import { bracketedRoot, ConvergenceError } from '../base/root-finding.js';
 import { creepingDampingCoefficient, damperForce } from '../damper/damper-force.js';
 import type { DamperModel } from '../damper/damper-model.js';
 import type { ClosedShock } from './closed-shock.js';
 import { asClosed, type FillCondition } from './pressure-inside.js';
 import { staticForce } from './static-force.js';
+
+/** Fastest shaft speed searched [m/s], far above any shock. */
+const fastestSearched = 1e3;
 
 /**
  * Steady speed of a shaft that a force pushes or pulls out against oil and seals [m/s, outward]; 0 where the moving friction holds it.
@@ -14,7 +17,7 @@ import { staticForce } from './static-force.js';
  *
  * @param model - from {@link damperModel}; its seal gives the moving friction
  * @param force - force that drives the shaft out [N], either sign; the result has its sign
- * @throws InputError for a force that is not finite
+ * @throws InputError for a force that is not finite; ConvergenceError for a force that drives the shaft in harder than oil can hold
  * @public
  */
 export function creepSpeed(model: DamperModel, force: number): number {
@@ -27,7 +30,11 @@ export function creepSpeed(model: DamperModel, force: number): number {
     Math.abs(damperForce(model, { speed: outward * speed, position: 0 }).dampingForce) - net;
   const slowest = net / creepingDampingCoefficient(model);
   let fastest = slowest;
-  while (excess(fastest) < 0) fastest *= 2;
+  while (excess(fastest) < 0) {
+    // Inward the oil tears at some force, and no speed makes more.
+    if (fastest > fastestSearched) throw new ConvergenceError('creep speed', slowest, fastest);
+    fastest *= 2;
+  }
   return -outward * bracketedRoot(excess, 0, fastest, 'creep speed').root;
 }
 

@@ -1,4 +1,4 @@
-import { fitFault } from './build-fit.js';
+import { closingFault, fitFault } from './build-fit.js';
 import type { BuildEntry } from './build-schema.js';
 import { type Finding, pathText } from './finding.js';
 import type { Build, OilPart, Parts, PistonPart, ShockPart, SpringPart } from './parts.js';
@@ -82,8 +82,18 @@ function assembled(
   if (shock === undefined || piston === undefined || oil === undefined) return undefined;
   const fault = fitFault(shock, piston);
   if (fault !== undefined) findings.push({ path: [...path, 'piston'], message: fault });
-  const { name, quantity = 1 } = entry;
-  return { name, shock, piston, oil, ...(spring === undefined ? {} : { spring }), quantity };
+  const { name, quantity = 1, 'close-at': closeAt } = entry;
+  const late = closeAt === undefined ? undefined : closingFault(shock, closeAt);
+  if (late !== undefined) findings.push({ path: [...path, 'close-at'], message: late });
+  return {
+    name,
+    shock,
+    piston,
+    oil,
+    ...(spring === undefined ? {} : { spring }),
+    quantity,
+    ...(closeAt === undefined ? {} : { closeAt }),
+  };
 }
 
 function unknownReference(key: string, name: string, list: PartList<unknown>, earlier: number): string {

@@ -6,6 +6,13 @@ import { shown } from './shown.js';
 /** A piston this much smaller than the bore was taken for another shock: the gap would carry most of the oil. */
 const loosest = 0.9;
 
+/** Says why a cap cannot be closed at a position of the shaft, or nothing. */
+export function closingFault(shock: ShockPart, closeAt: number): string | undefined {
+  if (closeAt <= shock.stroke) return undefined;
+  const millimetres = (value: number): string => formatQuantity(value, 'length', 'mm', 4);
+  return `must be at most the stroke of ${millimetres(shock.stroke)} of ${shown(shock.name)}, got ${millimetres(closeAt)}`;
+}
+
 /** Says why a piston does not go into a shock, or nothing. */
 export function fitFault(shock: ShockPart, part: PistonPart): string | undefined {
   const { diameter, holes } = part.piston;

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { countField, nameField } from './plain-field.js';
+import { quantityField } from './quantity-field.js';
 import { record } from './record.js';
 
 /** A build as the file has it: parts by name. */
@@ -12,6 +13,15 @@ export const buildSchema = record(
     spring: z.optional(nameField({ description: 'Name of a spring under "springs".' })),
     quantity: z.optional(
       countField(100, { description: 'How many shocks are built like this.', default: 1, examples: [2] }),
+    ),
+    'close-at': z.optional(
+      quantityField({
+        dimension: 'length',
+        from: '0 mm',
+        to: '200 mm',
+        example: '12 mm',
+        description: 'How far the shaft is pushed in as the cap or the bleed is closed',
+      }),
     ),
   },
   { description: 'One shock put together from the parts above.' },

@@ -1,5 +1,7 @@
 import type { GasSide } from '../damper/gas.js';
 import type { SealFriction } from '../damper/seal-friction.js';
+import type { Compensator } from '../fill/compensator.js';
+import type { ShockLengths } from '../fill/shock-length.js';
 import type { Piston } from '../flow/piston.js';
 import type { OilDefinition } from '../fluid/oil-definition.js';
 
@@ -53,7 +55,37 @@ export interface ShockPart {
   readonly oilVolume: number;
   readonly gas: GasSide;
   readonly seal: SealFriction;
+  /** The inside of the body, where the file says so. */
+  readonly inside?: ShockInside;
+  /** What makes room for the shaft, where the file says so. */
+  readonly compensator?: Compensator;
+  /** Lengths from eyelet to eyelet, where the file says so. */
+  readonly lengths?: ShockPartLengths;
 }
+
+/**
+ * The inside of a shock body, of the parts file.
+ *
+ * @public
+ */
+export interface ShockInside {
+  /** From the seal seat to the rim under the cap [m]. */
+  readonly length: number;
+  /** Hollow of the cap above the rim, with whatever sits in it [m³]. */
+  readonly capVolume: number;
+  /** Solid volume of piston, nut and spacers [m³]; that of the piston alone where the file leaves it out. */
+  readonly solidVolume?: number;
+}
+
+/**
+ * The lengths of a shock, of the parts file.
+ *
+ * @public
+ */
+export type ShockPartLengths = Omit<ShockLengths, 'pistonTravel'> & {
+  /** Free travel of the piston inside [m]; the inner length less the piston where the file leaves it out. */
+  readonly pistonTravel?: number;
+};
 
 /**
  * A spring of the parts file.
@@ -81,6 +113,8 @@ export interface Build {
   readonly spring?: SpringPart;
   /** How many shocks of the car are built like this, 1 or more. */
   readonly quantity: number;
+  /** How far the shaft is pushed in as the cap is closed [m], where the file says so. */
+  readonly closeAt?: number;
 }
 
 /**

@@ -1,20 +1,19 @@
 import * as z from 'zod/mini';
 import { standardAtmosphere } from '../base/constants.js';
 import type { GasSide } from '../damper/gas.js';
-import type { SealFriction } from '../damper/seal-friction.js';
 import { formatQuantity } from '../units/index.js';
+import { compensatorSchema } from './compensator-schema.js';
+import { insideFaults } from './inside-faults.js';
+import { insideSchema, lengthsSchema } from './lengths-schema.js';
 import type { ShockPart } from './parts.js';
 import { nameField, numberField } from './plain-field.js';
 import { quantityField } from './quantity-field.js';
 import { record } from './record.js';
 import { report } from './schema-issue.js';
+import { guessedSeal, sealSchema } from './seal-schema.js';
 
 /** Air in a pocket that a stroke leaves no time to shed its heat: adiabatic, 1.4. */
 const defaultExponent = 1.4;
-
-/** A guess until it is measured: two soft O-rings wet with silicone, 0.5 N each, half as much again at breakaway. */
-const defaultMovingFriction = 1;
-const breakawayRatio = 1.5;
 
 const gasSchema = record(
   {
@@ -56,20 +55,6 @@ const gasSchema = record(
   { description: 'The gas that makes room for the shaft: an air pocket, or what a bladder or foam holds.' },
 );
 
-const friction = (description: string, example: string) =>
-  z.optional(quantityField({ dimension: 'force', from: '0 N', to: '50 N', example, description }));
-
-const sealSchema = record(
-  {
-    'moving-friction': friction('Friction of the shaft seals while moving; by default 1 N, a guess', '0.8 N'),
-    'breakaway-friction': friction(
-      'Friction to overcome after rest; by default 1.5 times the moving friction, a guess',
-      '1.2 N',
-    ),
-  },
-  { description: 'Friction of the shaft seals: measure it, since no law predicts it for small rings.' },
-);
-
 const shockShape = {
   name: nameField({ description: 'Name by which a build refers to this shock.', examples: ['rear 16 mm'] }),
   bore: quantityField({
@@ -102,6 +87,9 @@ const shockShape = {
   }),
   gas: gasSchema,
   seal: z.optional(sealSchema),
+  inside: z.optional(insideSchema),
+  compensator: z.optional(compensatorSchema),
+  lengths: z.optional(lengthsSchema),
 };
 
 /** A shock body with its shaft, gas and seals. */
@@ -109,7 +97,7 @@ export const shockSchema = z.pipe(
   record(shockShape, { description: 'A shock body with its shaft, gas and seals, without piston and oil.' }),
   z.transform((entry, payload): ShockPart => {
     const gas = gasSide(entry.gas);
-    const seal = sealFriction(entry.seal ?? {});
+    const { seal = guessedSeal, inside, compensator, lengths } = entry;
     const shock = {
       name: entry.name,
       bore: entry.bore,
@@ -118,6 +106,9 @@ export const shockSchema = z.pipe(
       oilVolume: entry['oil-volume'],
       gas,
       seal,
+      ...(inside === undefined ? {} : { inside }),
+      ...(compensator === undefined ? {} : { compensator }),
+      ...(lengths === undefined ? {} : { lengths }),
     };
     for (const [path, message] of shockFaults(shock)) report(payload, path, message);
     return shock;
@@ -131,11 +122,6 @@ function gasSide(entry: z.output<typeof gasSchema>): GasSide {
     polytropicExponent: entry.exponent ?? defaultExponent,
     ambientPressure: entry['ambient-pressure'] ?? standardAtmosphere,
   };
-}
-
-function sealFriction(entry: z.output<typeof sealSchema>): SealFriction {
-  const kineticForce = entry['moving-friction'] ?? defaultMovingFriction;
-  return { kineticForce, breakawayForce: entry['breakaway-friction'] ?? breakawayRatio * kineticForce };
 }
 
 function shockFaults(shock: ShockPart): readonly (readonly [readonly string[], string])[] {
@@ -164,5 +150,5 @@ function shockFaults(shock: ShockPart): readonly (readonly [readonly string[], s
       `must be at least the moving friction of ${newtons(seal.kineticForce)}, got ${newtons(seal.breakawayForce)}`,
     ]);
   }
-  return faults;
+  return [...faults, ...insideFaults(shock)];
 }

@@ -22,6 +22,7 @@ const dimensionNames: Readonly<Record<Dimension, string>> = {
   force: 'a force',
   speed: 'a speed',
   springRate: 'a spring rate',
+  volumeStiffness: 'a pressure per volume',
   mass: 'a mass',
   time: 'a time',
   angle: 'an angle',

@@ -95,6 +95,11 @@ const table = {
     { symbol: 'N/m', factor: 1 },
     { symbol: 'lbf/in', factor: poundForce / inch },
   ],
+  volumeStiffness: [
+    { symbol: 'kPa/ml', factor: 1e9 },
+    { symbol: 'bar/ml', factor: 1e11 },
+    { symbol: 'Pa/m³', factor: 1 },
+  ],
   mass: [
     { symbol: 'g', factor: 1, divisor: 1e3 },
     { symbol: 'kg', factor: 1 },

@@ -70,6 +70,22 @@ const piston = fc.record(
   { requiredKeys: ['diameter', 'thickness', 'holes'] },
 );
 
+const compensatorVolume = text(0.05, 1, 'ml');
+const compensator = fc.oneof(
+  fc.record({ kind: fc.constantFrom('air-pocket', 'bladder'), volume: compensatorVolume }),
+  fc.record({
+    kind: fc.constantFrom('bladder', 'vented-bladder'),
+    volume: compensatorVolume,
+    stiffness: fc.oneof(text(1, 1000, 'kPa/ml'), text(0.1, 10, 'bar/ml')),
+  }),
+  fc.record({
+    kind: fc.constant('foam'),
+    volume: compensatorVolume,
+    'gas-fraction': fc.double({ min: 0.1, max: 0.98, noNaN: true }),
+  }),
+  fc.constant({ kind: 'none' }),
+);
+
 const shock = fc.record(
   {
     bore: fc.constantFrom('12 mm', '1.2 cm', '0.012 m'),
@@ -85,7 +101,27 @@ const shock = fc.record(
       },
       { requiredKeys: ['volume', 'pressure'] },
     ),
-    seal: fc.record({ 'moving-friction': text(0, 2, 'N'), 'breakaway-friction': text(2, 4, 'N') }),
+    seal: fc.oneof(
+      fc.record({ 'moving-friction': text(0, 2, 'N'), 'breakaway-friction': text(2, 4, 'N') }),
+      fc.record({ scale: fc.record({ 'pushing-in': text(0, 2, 'N'), 'letting-out': text(-2, 0, 'N') }) }),
+    ),
+    inside: fc.record(
+      { length: size(40, 60), 'cap-volume': text(0, 2, 'ml'), 'solid-volume': text(0.1, 1, 'ml') },
+      { requiredKeys: ['length'] },
+    ),
+    compensator,
+    lengths: fc.record(
+      {
+        'body-eyelet': size(30, 60),
+        shaft: size(40, 60),
+        'seal-stack': size(5, 12),
+        'rod-end': size(0, 10),
+        'droop-spacers': size(0, 5),
+        'bump-stop': size(0, 5),
+        'piston-travel': size(10, 30),
+      },
+      { requiredKeys: ['body-eyelet', 'shaft', 'seal-stack', 'rod-end'] },
+    ),
   },
   { requiredKeys: ['bore', 'shaft', 'stroke', 'oil-volume', 'gas'] },
 );

@@ -62,6 +62,7 @@ describe('docs/parts-file.md', () => {
       'pressure',
       'force',
       'springRate',
+      'volumeStiffness',
     ] as const;
     const symbols = dimensions.flatMap((dimension) => unitTable[dimension].map(({ symbol }) => symbol));
     // "mL" and "L" are read as well; one spelling is enough for a page.

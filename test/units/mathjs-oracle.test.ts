@@ -39,6 +39,7 @@ const namesInMathjs: Readonly<Record<string, string>> = {
   // mathjs's own psi is 6e-11 off the exact quotient, so the quotient is asked for.
   psi: 'lbf/in^2',
   µs: 'us',
+  'Pa/m³': 'Pa/m^3',
   '°': 'deg',
 };
 
@@ -54,6 +55,7 @@ const siUnits: Readonly<Record<Exclude<Dimension, 'ratio'>, string>> = {
   force: 'N',
   speed: 'm/s',
   springRate: 'N/m',
+  volumeStiffness: 'Pa/m^3',
   mass: 'kg',
   time: 's',
   angle: 'rad',
