@@ -1,5 +1,7 @@
 import { InputError } from '../base/input-error.js';
 import type { DamperModel } from '../damper/damper-model.js';
+import { oilForce } from '../damper/oil-force.js';
+import { pressureDropLimit } from '../damper/pressure-drop-limit.js';
 import { requireSpeedWeights, type SpeedWeights } from './speed-weights.js';
 
 /**
@@ -27,10 +29,12 @@ export interface DampingMismatch {
   readonly ratios: readonly number[];
 }
 
-/** Force that the oil makes at a speed [N]: the damping force of `damperForce` without its other answers. */
-export function oilForce(model: DamperModel, speed: number): number {
-  const { dampingArea, pistonFlow, skirtDrag } = model;
-  return dampingArea * pistonFlow.pressureDrop(dampingArea * speed).pressureDrop + skirtDrag * speed;
+/**
+ * Force that the oil makes at a speed with the shaft half way in [N]: the damping force of `damperForce`, its limit by cavitation
+ * included, without the other answers.
+ */
+export function dampingForceAt(model: DamperModel, speed: number): number {
+  return oilForce(model, speed, pressureDropLimit(model, model.damper.stroke / 2, speed)).force;
 }
 
 /**
@@ -43,7 +47,7 @@ export function oilForce(model: DamperModel, speed: number): number {
  */
 export function dampingOf(model: DamperModel, weights: SpeedWeights): WantedDamping {
   requireSpeedWeights(weights);
-  return { weights, forces: weights.map(({ speed }) => oilForce(model, speed)) };
+  return { weights, forces: weights.map(({ speed }) => dampingForceAt(model, speed)) };
 }
 
 /**
@@ -81,7 +85,7 @@ export function logMismatch(
   let mean = 0;
   let squares = 0;
   wanted.weights.forEach(({ speed, weight }, index) => {
-    const logRatio = Math.log(oilForce(model, speed) / (wanted.forces[index] ?? Number.NaN));
+    const logRatio = Math.log(dampingForceAt(model, speed) / (wanted.forces[index] ?? Number.NaN));
     sum += weight;
     mean += weight * logRatio;
     squares += weight * logRatio * logRatio;
@@ -104,7 +108,7 @@ export function dampingMismatch(model: DamperModel, wanted: WantedDamping): Damp
     typical: Math.expm1(rootMeanSquare),
     meanRatio: Math.exp(mean),
     ratios: wanted.weights.map(
-      ({ speed }, index) => oilForce(model, speed) / (wanted.forces[index] ?? Number.NaN),
+      ({ speed }, index) => dampingForceAt(model, speed) / (wanted.forces[index] ?? Number.NaN),
     ),
   };
 }
