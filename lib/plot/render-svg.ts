@@ -1,5 +1,3 @@
-import { compileDrawing } from './compile-drawing.js';
-import { drawSvg } from './draw-svg.js';
 import type { Figure, LayoutName } from './figure.js';
 
 /**
@@ -13,6 +11,11 @@ import type { Figure, LayoutName } from './figure.js';
  * @public
  */
 export async function renderSvg(figure: Figure, layout: LayoutName): Promise<string> {
+  // Loaded on first use: who only builds figures, or only asks for help, does not wait for Vega.
+  const [{ compileDrawing }, { drawSvg }] = await Promise.all([
+    import('./compile-drawing.js'),
+    import('./draw-svg.js'),
+  ]);
   const drawing = figure.drawings[layout];
   const name = `${figure.id}-${layout}`;
   const svg = await drawSvg(drawing, compileDrawing(drawing), name);

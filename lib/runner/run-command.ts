@@ -7,10 +7,9 @@ import { PartsFileError, readParts } from '../parts/index.js';
 import { QuantityError } from '../units/index.js';
 import { CommandError } from './command-error.js';
 import { type Command, readCommandLine } from './command-line.js';
-import { fontNotice } from './fonts.js';
 import { generalHelp, notebookHelp } from './help.js';
 import { listNotebooks } from './notebook-list.js';
-import { type PartsFile, type RunFacts, renderNotebook } from './render-notebook.js';
+import type { PartsFile, RunFacts } from './render-notebook.js';
 import { writeFiles } from './write-files.js';
 
 /** Where a run finds and leaves things, and where it speaks. */
@@ -52,6 +51,9 @@ async function renderAll(
   around: Surroundings,
 ): Promise<ExitCode> {
   const partsFile = await readPartsFile(command, around);
+  // Loaded once there is something to draw, so that help and errors come at once.
+  const { renderNotebook } = await import('./render-notebook.js');
+  const { fontNotice } = await import('./fonts.js');
   const facts: RunFacts = { version: around.version, notices: [await fontNotice()] };
   const out =
     command.outFolder === undefined

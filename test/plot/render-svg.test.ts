@@ -2,10 +2,13 @@ import { execFileSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { fileURLToPath } from 'node:url';
 import { Resvg } from '@resvg/resvg-js';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { type Figure, type LayoutName, renderSvg } from '../../lib/plot/index.js';
 import { fontFiles } from '../../lib/runner/fonts.js';
 import { sampleFigures } from './sample-figures.js';
+
+// Loading Vega, fonts and compilers takes seconds on a busy machine.
+vi.setConfig({ testTimeout: 60_000 });
 
 const layouts = ['wide', 'narrow'] as const;
 const cases = sampleFigures.flatMap((figure) =>
@@ -68,7 +71,7 @@ describe('drawing', () => {
       encoding: 'utf8',
     });
     expect(there.trim()).toBe(here);
-  }, 30_000);
+  });
 
   it('writes names as text', async () => {
     const [figure] = sampleFigures as [Figure];

@@ -3,8 +3,11 @@ import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Resvg } from '@resvg/resvg-js';
-import { afterAll, describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it, vi } from 'vitest';
 import { contents, removeFolders, run } from './sample-run.js';
+
+// Loading Vega, fonts and compilers takes seconds on a busy machine.
+vi.setConfig({ testTimeout: 60_000 });
 
 afterAll(removeFolders);
 
@@ -70,7 +73,7 @@ describe('a run', () => {
       maxBuffer: 1e8,
     });
     expect(JSON.parse(there)).toEqual(contents(path.join(folder, 'out', 'sample')));
-  }, 60_000);
+  });
 
   it('draws letters into the PNG: without a font there is less ink', async () => {
     const { folder } = await run('sample');
