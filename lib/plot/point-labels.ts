@@ -37,7 +37,7 @@ export function pointLabels(
     const text = shortened(label, fontSize, plot.width - 2 * ring);
     const width = textWidth(text, fontSize);
     const columns = [left + ring + 1, left - ring - 1 - width, clamped(left - width / 2, plot.width - width)];
-    const places = [1, 2, 3].flatMap((rows) =>
+    const places = [1, 2, 3, 4, 5, 6, 7, 8].flatMap((rows) =>
       [-rows, rows].flatMap((row) =>
         columns.map((at) => boxAt(at, top + row * (lineHeight - 3), width, lineHeight)),
       ),

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { InputError } from '../../lib/base/input-error.js';
 import { dotChart, lineChart } from '../../lib/plot/index.js';
+import { textWidth } from '../../lib/plot/text-width.js';
 import { dots, lines, names } from './sample-figures.js';
 
 const speed = { label: 'Speed', unit: 'mm/s', dimension: 'speed' } as const;
@@ -74,6 +75,19 @@ describe('a line chart', () => {
     expect(data['start']?.length).toBe(lines.startingCase?.[0]?.points.length);
     expect(data['texts']?.map(({ text }) => text)).toContain('starting case');
     expect(data['start']?.[0]?.['colour']).not.toBe(data['lines']?.[0]?.['colour']);
+  });
+
+  it.each(['wide', 'narrow'] as const)('keeps the labels of rules and points apart, %s', (layout) => {
+    const labels = lineChart(lines).drawings[layout].data['halos'] ?? [];
+    expect(labels.length).toBe(5);
+    const boxes = labels.map(({ left, top, text }) => ({
+      left: Number(left),
+      right: Number(left) + textWidth(String(text), 12),
+      top: Number(top),
+    }));
+    for (const [index, a] of boxes.entries())
+      for (const b of boxes.slice(index + 1))
+        expect(a.right <= b.left || b.right <= a.left || Math.abs(a.top - b.top) >= 12).toBe(true);
   });
 
   it('keeps one specification whatever the data', () => {
