@@ -102,9 +102,18 @@ export async function orderPlanByProgram(
   control: SearchControl = {},
 ): Promise<OrderPlan> {
   requireOrderProblem(problem);
-  const demands = await finishInSlices(orderDemands(problem), control);
+  return orderPlanOfDemands(problem, await finishInSlices(orderDemands(problem), control), control);
+}
+
+/** The plan by integer programming where the demands are known. The solver cannot be stopped while it runs. */
+export async function orderPlanOfDemands(
+  problem: OrderProblem,
+  demands: readonly Demand[],
+  { signal }: SearchControl = {},
+): Promise<OrderPlan> {
+  signal?.throwIfAborted();
   const set = await smallestSetByProgram(neededSets(demands), pricesOf(problem));
-  control.signal?.throwIfAborted();
+  signal?.throwIfAborted();
   return planOf(problem, demands, set);
 }
 

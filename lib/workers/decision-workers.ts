@@ -1,0 +1,130 @@
+import { setMaxListeners } from 'node:events';
+import { availableParallelism } from 'node:os';
+import { Piscina } from 'piscina';
+import { requireCount } from '../base/checks.js';
+import type { DesignFront, DesignProblem } from '../decisions/design-search.js';
+import {
+  blocksOf,
+  type Drawing,
+  type ForceSpread,
+  joined,
+  sharesOf,
+  spreadOf,
+  type ToleranceShare,
+} from '../decisions/force-spread.js';
+import { mergedFronts } from '../decisions/merged-fronts.js';
+import { type OrderPlan, orderPlanOfDemands } from '../decisions/order-plan.js';
+import { type OrderProblem, requireOrderProblem } from '../decisions/order-problem.js';
+import type { SearchControl } from '../decisions/search.js';
+import { requireTolerancedBuild, type TolerancedBuild } from '../decisions/tolerances.js';
+import { doJob, type JobMessage, type Jobs } from './jobs.js';
+
+/**
+ * The long searches, spread over worker threads. Results are those of the searches without workers, to the last bit, whatever the
+ * number of workers: the pieces are always the same ones and come together in the same order.
+ *
+ * @public
+ */
+export interface DecisionWorkers {
+  readonly forceSpread: (
+    build: TolerancedBuild,
+    drawing: Drawing,
+    control?: SearchControl,
+  ) => Promise<readonly ForceSpread[]>;
+  readonly toleranceShares: (
+    build: TolerancedBuild,
+    points: number,
+    seed: number,
+    control?: SearchControl,
+  ) => Promise<readonly (readonly ToleranceShare[])[]>;
+  readonly designSearch: (problem: DesignProblem, control?: SearchControl) => Promise<DesignFront>;
+  readonly orderPlan: (problem: OrderProblem, control?: SearchControl) => Promise<OrderPlan>;
+  /** Ends the threads. */
+  readonly close: () => Promise<void>;
+}
+
+function startPool(count: number): Piscina {
+  const source = import.meta.url.endsWith('.ts');
+  const filename = new URL(source ? './jobs.ts' : './jobs.js', import.meta.url).href;
+  return new Piscina({
+    filename,
+    name: doJob.name,
+    minThreads: count,
+    maxThreads: count,
+    // From source, a thread needs the loader that reads TypeScript.
+    ...(source ? { execArgv: ['--import', 'tsx'] } : {}),
+  });
+}
+
+/**
+ * Starts worker threads for the long searches; Node only.
+ *
+ * @param count - threads, 1 or more; by default one for each core
+ * @throws InputError for a count outside its range
+ * @public
+ */
+export function startDecisionWorkers(count: number = availableParallelism()): DecisionWorkers {
+  requireCount(count, 'count');
+  const pool = startPool(count);
+
+  async function all<Name extends keyof Jobs>(
+    messages: readonly (JobMessage & { readonly name: Name })[],
+    { signal, onProgress }: SearchControl = {},
+  ): Promise<readonly Jobs[Name]['output'][]> {
+    signal?.throwIfAborted();
+    // Every piece listens to a signal of our own, so that the caller's does not warn of many listeners.
+    const stop = signal === undefined ? undefined : AbortSignal.any([signal]);
+    if (stop !== undefined) setMaxListeners(0, stop);
+    let done = 0;
+    const run = async (message: JobMessage): Promise<Jobs[Name]['output']> => {
+      const output: Jobs[Name]['output'] = await pool.run(
+        message,
+        stop === undefined ? {} : { signal: stop },
+      );
+      done += 1;
+      onProgress?.(done / messages.length);
+      return output;
+    };
+    try {
+      return await Promise.all(messages.map(run));
+    } catch (error) {
+      // The pool has an error of its own for a stop; callers get the reason of their signal.
+      signal?.throwIfAborted();
+      throw error;
+    }
+  }
+
+  return {
+    forceSpread: async (build, drawing, control) => {
+      requireTolerancedBuild(build);
+      requireCount(drawing.count, 'count');
+      const messages = blocksOf(drawing.count).map(
+        (range) => ({ name: 'forces', input: { build, drawing, range } }) as const,
+      );
+      return spreadOf(build.speeds, joined(await all(messages, control)));
+    },
+    toleranceShares: async (build, points, seed, control) => {
+      requireTolerancedBuild(build);
+      requireCount(points, 'points');
+      const messages = blocksOf(points).map(
+        (range) => ({ name: 'sums', input: { build, seed, range } }) as const,
+      );
+      return sharesOf(build, await all(messages, control));
+    },
+    designSearch: async (problem, control) => {
+      const messages = problem.oils.map(
+        (oil) => ({ name: 'design', input: { ...problem, oils: [oil] } }) as const,
+      );
+      return mergedFronts(await all(messages, control));
+    },
+    orderPlan: async (problem, control) => {
+      requireOrderProblem(problem);
+      const messages = problem.temperatures.map(
+        (temperature) => ({ name: 'demands', input: { ...problem, temperatures: [temperature] } }) as const,
+      );
+      const demands = (await all(messages, control)).flat();
+      return orderPlanOfDemands(problem, demands, control);
+    },
+    close: () => pool.destroy(),
+  };
+}

@@ -1,0 +1,1 @@
+export { type DecisionWorkers, startDecisionWorkers } from './decision-workers.js';

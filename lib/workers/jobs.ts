@@ -1,0 +1,48 @@
+import { type DesignFront, type DesignProblem, designSearch } from '../decisions/design-search.js';
+import { type Drawing, drawnForces } from '../decisions/force-spread.js';
+import { type Demand, orderDemands } from '../decisions/order-coverage.js';
+import type { OrderProblem } from '../decisions/order-problem.js';
+import { finish } from '../decisions/search.js';
+import { type SensitivitySums, sensitivitySums } from '../decisions/sensitivity-indices.js';
+import { type TolerancedBuild, toleranceModel } from '../decisions/tolerances.js';
+
+/** A piece of work as plain data, and what it gives. */
+export interface Jobs {
+  readonly forces: {
+    readonly input: { readonly build: TolerancedBuild; readonly drawing: Drawing; readonly range: Range };
+    readonly output: Float64Array;
+  };
+  readonly sums: {
+    readonly input: { readonly build: TolerancedBuild; readonly seed: number; readonly range: Range };
+    readonly output: SensitivitySums;
+  };
+  readonly design: { readonly input: DesignProblem; readonly output: DesignFront };
+  readonly demands: { readonly input: OrderProblem; readonly output: readonly Demand[] };
+}
+
+/** First index, and the index after the last. */
+export type Range = readonly [from: number, to: number];
+
+/** The piece of work that a message to a worker asks for. */
+export type JobMessage = {
+  readonly [Name in keyof Jobs]: { readonly name: Name; readonly input: Jobs[Name]['input'] };
+}[keyof Jobs];
+
+/** Does one piece of work. */
+export function doJob(message: JobMessage): Jobs[keyof Jobs]['output'] {
+  switch (message.name) {
+    case 'forces': {
+      const { build, drawing, range } = message.input;
+      return drawnForces(build, drawing, ...range);
+    }
+    case 'sums': {
+      const { build, seed, range } = message.input;
+      const [from, to] = range;
+      return sensitivitySums(toleranceModel(build), { from, to, seed, sampling: 'low-discrepancy' });
+    }
+    case 'design':
+      return finish(designSearch(message.input));
+    case 'demands':
+      return finish(orderDemands(message.input));
+  }
+}

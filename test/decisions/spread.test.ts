@@ -1,0 +1,214 @@
+import { afterAll, describe, expect, it } from 'vitest';
+import { damperForce } from '../../lib/damper/damper-force.js';
+import { damperModel } from '../../lib/damper/damper-model.js';
+import { dampingForceAt } from '../../lib/decisions/damping-mismatch.js';
+import { type DesignProblem, designSearch } from '../../lib/decisions/design-search.js';
+import { forceSpread, toleranceShares } from '../../lib/decisions/force-spread.js';
+import { paretoFront } from '../../lib/decisions/pareto-front.js';
+import { finish } from '../../lib/decisions/search.js';
+import { type TolerancedBuild, toleranceModel } from '../../lib/decisions/tolerances.js';
+import { fluidAt } from '../../lib/fluid/fluid-at.js';
+import { createOil } from '../../lib/fluid/oil.js';
+import { startDecisionWorkers } from '../../lib/workers/index.js';
+import { shockWith, silicone } from './demo.js';
+
+const uniform = (halfWidth: number) => ({ kind: 'uniform', halfWidth }) as const;
+
+const build: TolerancedBuild = {
+  damper: shockWith(4, 1.2e-3),
+  oil: createOil(silicone(350)),
+  temperature: 298.15,
+  position: 0.0125,
+  // Rebound: in compression the oil tears at 0.1 m/s, and the gas decides.
+  speeds: [-0.05, -0.3],
+  tolerances: {
+    holeDiameter: { kind: 'normal', standardDeviation: 0.02e-3 },
+    holeTaper: uniform(0.02e-3),
+    thickness: uniform(0.05e-3),
+    bore: uniform(0.02e-3),
+    gap: uniform(0.01e-3),
+    viscosity: uniform(0.05),
+    temperature: uniform(3),
+    gasVolume: uniform(0.2e-6),
+  },
+};
+
+describe('spread of the force', () => {
+  it('has no spread without tolerances: the force of the damper itself', () => {
+    const [spread] = finish(
+      forceSpread({ ...build, tolerances: {} }, { count: 8, seed: 1, sampling: 'random' }),
+    );
+    const whole = damperForce(damperModel(build.damper, fluidAt(build.oil, 298.15)), {
+      speed: -0.05,
+      position: 0.0125,
+    });
+    expect(spread?.mean).toBeCloseTo(whole.dampingForce + whole.gasForce, 12);
+    expect(spread?.high).toBe(spread?.low);
+  });
+
+  it('creeping and viscous, a label off by 5 % makes the force off by 5 %: h/√3 as standard deviation', () => {
+    const slow = { ...build, speeds: [-1e-6], tolerances: { viscosity: uniform(0.05) } };
+    const gasOff = finish(
+      forceSpread({ ...slow, tolerances: {} }, { count: 1, seed: 1, sampling: 'random' }),
+    )[0];
+    const damping = dampingForceAt(damperModel(build.damper, fluidAt(build.oil, 298.15)), -1e-6);
+    const [spread] = finish(forceSpread(slow, { count: 4096, seed: 1, sampling: 'low-discrepancy' }));
+    expect((spread?.standardDeviation ?? 0) / Math.abs(damping)).toBeCloseTo(0.05 / Math.sqrt(3), 5);
+    expect((spread?.mean ?? 0) - (gasOff?.mean ?? 0)).toBeLessThan(Math.abs(damping) * 1e-4);
+    // Below the 5 % quantile of a uniform distribution lie 5 % of its width.
+    const low = ((gasOff?.mean ?? 0) - (spread?.low ?? 0)) / Math.abs(damping);
+    expect(low).toBeCloseTo(0.05 * 0.9, 4);
+  });
+
+  it('the shares agree with the variance of each tolerance alone, where the force is all but linear', {
+    timeout: 60_000,
+  }, () => {
+    const variance = (tolerances: TolerancedBuild['tolerances']): number => {
+      const drawing = { count: 2048, seed: 2, sampling: 'low-discrepancy' } as const;
+      return (finish(forceSpread({ ...build, tolerances }, drawing))[1]?.standardDeviation ?? 0) ** 2;
+    };
+    const whole = variance(build.tolerances);
+    for (const share of finish(toleranceShares(build, 1024, 3))[1] ?? []) {
+      const alone = variance({ [share.name]: build.tolerances[share.name] }) / whole;
+      // Shares are parts of 1; interactions of sizes that are off by a few per cent leave less than this.
+      expect(Math.abs(share.first - alone)).toBeLessThan(0.02);
+      expect(share.total).toBeGreaterThan(share.first - 0.01);
+    }
+  });
+
+  it('shares add up to 1 and the drill leads', { timeout: 60_000 }, () => {
+    for (const shares of finish(toleranceShares(build, 2048, 1))) {
+      const sum = shares.reduce((total, { first }) => total + first, 0);
+      expect(Math.abs(sum - 1)).toBeLessThan(0.02);
+      expect([...shares].sort((a, b) => b.first - a.first)[0]?.name).toBe('holeDiameter');
+    }
+  });
+
+  it('refuses a tolerance that is negative or takes all of a size, and no speed', () => {
+    const drawing = { count: 64, seed: 1, sampling: 'random' } as const;
+    const bad = (changes: Partial<TolerancedBuild>) => () =>
+      finish(forceSpread({ ...build, ...changes }, drawing));
+    expect(bad({ tolerances: { bore: uniform(-1) } })).toThrow(
+      'tolerances.bore.halfWidth must be 0 or more m',
+    );
+    expect(bad({ tolerances: { holeDiameter: uniform(2e-3) } })).toThrow('diameter must be');
+    expect(bad({ speeds: [] })).toThrow('speeds must be 1 or more');
+    expect(bad({ speeds: [0] })).toThrow('size of speeds[0] must be greater than 0');
+    expect(bad({ position: 1 })).toThrow('position must be 0 to 0.025 m');
+    expect(toleranceModel(build).inputs).toBe(8);
+  });
+});
+
+const design: DesignProblem = {
+  damper: shockWith(4, 1.2e-3),
+  counts: [2, 3, 4, 5, 6, 8],
+  drills: [1.0, 1.1, 1.2, 1.3, 1.4].map((drill) => drill * 1e-3),
+  tapers: [0, 0.1e-3],
+  thicknesses: [2e-3, 2.5e-3],
+  oils: [200, 350, 500].map((viscosity) => ({ name: `${viscosity}`, oil: createOil(silicone(viscosity)) })),
+  temperature: 298.15,
+  slow: { speed: 0.05, compression: 2, rebound: 2.5 },
+  fast: { speed: 0.5, compression: 9, rebound: 30 },
+  drillError: 0.02e-3,
+  temperatureError: 5,
+};
+
+describe('design search', () => {
+  it('finds the very piston that the wanted forces came from', () => {
+    const model = damperModel(shockWith(4, 1.2e-3), fluidAt(createOil(silicone(350)), 298.15));
+    const forces = (speed: number) => ({
+      speed,
+      compression: dampingForceAt(model, speed),
+      rebound: -dampingForceAt(model, -speed),
+    });
+    const { front, computed } = finish(designSearch({ ...design, slow: forces(0.05), fast: forces(0.5) }));
+    expect(front.length).toBe(1);
+    expect(front[0]).toMatchObject({ count: 4, drill: 1.2e-3, taper: 0, thickness: 2.5e-3, oil: '350' });
+    expect(front[0]?.slowError).toBeLessThan(1e-12);
+    expect(computed).toBeGreaterThan(200);
+  });
+
+  it('has a front that rises in one error and falls in the other, with what a small error does', () => {
+    const { front } = finish(designSearch(design));
+    expect(front.length).toBeGreaterThan(1);
+    for (const [index, one] of front.entries()) {
+      const next = front[index + 1];
+      if (next !== undefined) {
+        expect(next.slowError).toBeGreaterThan(one.slowError);
+        expect(next.fastError).toBeLessThan(one.fastError);
+      }
+      // The creeping force goes with d⁻⁴ to d⁻³: 0.02 mm of 1.0 to 1.4 mm make 4 to 9 %.
+      expect(one.drillChange).toBeGreaterThan(0.04);
+      expect(one.drillChange).toBeLessThan(0.09);
+      // Barry's law: 5 K below 25 °C make 10.6 % in viscosity, 11.1 % with the density; less in a force that is part inertia.
+      expect(one.temperatureChange).toBeGreaterThan(0.05);
+      expect(one.temperatureChange).toBeLessThan(0.111);
+    }
+  });
+
+  it('leaves out holes that find no room', () => {
+    const { unfit, computed } = finish(
+      designSearch({ ...design, counts: [12], drills: [2.2e-3], tapers: [0] }),
+    );
+    expect(unfit).toBe(6);
+    expect(computed).toBe(0);
+  });
+
+  it('the Pareto front of a handful is the one found by hand', () => {
+    const points = [
+      [3, 1],
+      [1, 3],
+      [2, 2],
+      [2, 3],
+      [3, 3],
+      [1, 3],
+    ] as const;
+    expect(paretoFront(points, (point) => point)).toEqual([
+      [1, 3],
+      [2, 2],
+      [3, 1],
+    ]);
+  });
+
+  it('refuses nothing to try', () => {
+    expect(() => finish(designSearch({ ...design, oils: [] }))).toThrow('oils must be 1 or more');
+    expect(() => finish(designSearch({ ...design, slow: { ...design.slow, rebound: 0 } }))).toThrow(
+      'slow.rebound',
+    );
+  });
+});
+
+describe('workers', () => {
+  const one = startDecisionWorkers(1);
+  const two = startDecisionWorkers(2);
+  afterAll(() => Promise.all([one.close(), two.close()]));
+
+  it('give the result without workers, whatever their number', { timeout: 60_000 }, async () => {
+    const drawing = { count: 5000, seed: 7, sampling: 'random' } as const;
+    const spread = finish(forceSpread(build, drawing));
+    const shares = finish(toleranceShares(build, 3000, 7));
+    const front = finish(designSearch(design));
+    for (const workers of [one, two]) {
+      expect(await workers.forceSpread(build, drawing)).toEqual(spread);
+      expect(await workers.toleranceShares(build, 3000, 7)).toEqual(shares);
+      expect(await workers.designSearch(design)).toEqual(front);
+    }
+  });
+
+  it('tell how far they are and stop when asked to', { timeout: 60_000 }, async () => {
+    const seen: number[] = [];
+    const drawing = { count: 4096, seed: 7, sampling: 'low-discrepancy' } as const;
+    await two.forceSpread(build, drawing, { onProgress: (done) => seen.push(done) });
+    expect(seen).toEqual([0.25, 0.5, 0.75, 1]);
+    const stop = new AbortController();
+    const running = two.forceSpread(
+      build,
+      { ...drawing, count: 400_000 },
+      {
+        signal: stop.signal,
+        onProgress: () => stop.abort(new Error('enough')),
+      },
+    );
+    await expect(running).rejects.toThrow('enough');
+  });
+});
