@@ -66,8 +66,9 @@ export function thinningResistance(
   };
   const meanSpeed = (drop: number): number => {
     if (drop === 0) return 0;
-    // The oil at rest is the thickest, so its speed is low, but for a few parts in a thousand where inertia rules.
-    const low = 0.9 * atRest.meanSpeed(drop);
+    // The oil at rest is the thickest, so its speed is low, but where it is far beyond the range of its law.
+    let low = 0.9 * atRest.meanSpeed(drop);
+    while (Math.abs(pressureDrop(low)) > Math.abs(drop)) low /= 2;
     let high = 2 * low;
     while (Math.abs(pressureDrop(high)) < Math.abs(drop)) high *= 2;
     return bracketedRoot((speed) => pressureDrop(speed) - drop, low, high, 'speed of a thinning oil').root;

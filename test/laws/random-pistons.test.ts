@@ -1,0 +1,25 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { randomDamper, randomNumbers } from '../../benchmarks/random-damper.js';
+import { damperForce } from '../../lib/damper/damper-force.js';
+import { damperModel } from '../../lib/damper/damper-model.js';
+
+describe('pistons of any holes, shapes, valves and oils', () => {
+  // The same pistons as benchmarks/random-pistons.ts, which solves a million of them.
+  test('are solved at any speed, both ways', () =>
+    fc.assert(
+      fc.property(fc.integer({ min: 1 }), (seed) => {
+        const { damper, fluid, speed } = randomDamper(randomNumbers(seed));
+        const model = damperModel(damper, fluid);
+        for (const v of [speed, -speed]) {
+          const point = damperForce(model, { speed: v, position: 0 });
+          expect(point.dampingForce * v).toBeGreaterThan(0);
+          expect(Math.abs(point.residual)).toBeLessThan(1e-8 * model.dampingArea * speed);
+          expect(Math.abs(damperForce(model, { speed: 1.02 * v, position: 0 }).pressureDrop)).toBeGreaterThan(
+            Math.abs(point.pressureDrop),
+          );
+        }
+      }),
+      { numRuns: 500 },
+    ));
+});
