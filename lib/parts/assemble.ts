@@ -1,7 +1,18 @@
 import { closingFault, fitFault } from './build-fit.js';
 import type { BuildEntry } from './build-schema.js';
 import { type Finding, pathText } from './finding.js';
-import type { Build, OilPart, Parts, PistonPart, ShockPart, SpringPart } from './parts.js';
+import type {
+  Build,
+  DayReading,
+  OilPart,
+  Parts,
+  PartTolerances,
+  PistonPart,
+  ShockPart,
+  ShopOil,
+  SpringPart,
+  TimedShockPart,
+} from './parts.js';
 import { mostReported } from './parts-file-error.js';
 import { shown } from './shown.js';
 import { unknownName } from './wording.js';
@@ -20,11 +31,20 @@ export interface PartLists {
   readonly shocks: PartList<ShockPart>;
   readonly springs: PartList<SpringPart>;
   readonly builds: PartList<BuildEntry>;
+  readonly shop: PartList<ShopOil>;
+  readonly timed: PartList<TimedShockPart>;
+}
+
+/** What a file says beside its lists of parts. */
+export interface Remarks {
+  readonly about: string;
+  readonly day?: readonly DayReading[];
+  readonly tolerances?: PartTolerances;
 }
 
 /** Puts the builds together and says what does not exist, exists twice or does not fit. */
 export function assemble(
-  about: string,
+  remarks: Remarks,
   lists: PartLists,
 ): { readonly parts: Parts; readonly findings: readonly Finding[] } {
   const findings: Finding[] = [];
@@ -35,14 +55,25 @@ export function assemble(
     return build === undefined ? [] : [build];
   });
   const parts = {
-    about,
+    ...remarks,
     oils: good(lists.oils),
     pistons: good(lists.pistons),
     shocks: good(lists.shocks),
     springs: good(lists.springs),
     builds,
+    ...(lists.shop.entries.length === 0 ? {} : { shop: good(lists.shop) }),
+    ...(lists.timed.entries.length === 0 ? {} : { timed: good(lists.timed) }),
   };
-  return { parts, findings };
+  return { parts, findings: [...findings, ...dayFindings(remarks.day ?? [])] };
+}
+
+/** Times of a day must rise, since a plan goes through them in order. */
+function dayFindings(day: readonly DayReading[]): readonly Finding[] {
+  return day.flatMap(({ time }, index): Finding[] => {
+    const before = day[index - 1];
+    if (before === undefined || time > before.time) return [];
+    return [{ path: ['day', index, 'time'], message: 'must be later than the time before it' }];
+  });
 }
 
 function good<Part>(list: PartList<Part>): readonly Part[] {
@@ -69,10 +100,17 @@ function assembled(
   path: readonly PropertyKey[],
   findings: Finding[],
 ): Build | undefined {
-  const find = <Part>(key: 'shock' | 'piston' | 'oil' | 'spring', name: string, list: PartList<Part>) => {
+  const find = <Part>(
+    key: 'shock' | 'piston' | 'oil' | 'spring' | 'wanted',
+    name: string,
+    list: PartList<Part>,
+  ) => {
     const index = list.names.indexOf(name.normalize());
-    if (index < 0)
-      findings.push({ path: [...path, key], message: unknownReference(key, name, list, findings.length) });
+    if (index < 0) {
+      const [place, what] = key === 'wanted' ? [['wanted', 'oil'], 'oil'] : [[key], key];
+      const message = unknownReference(what, name, list, findings.length);
+      findings.push({ path: [...path, ...place], message });
+    }
     return list.entries[index];
   };
   const shock = find('shock', entry.shock, lists.shocks);
@@ -82,7 +120,8 @@ function assembled(
   if (shock === undefined || piston === undefined || oil === undefined) return undefined;
   const fault = fitFault(shock, piston);
   if (fault !== undefined) findings.push({ path: [...path, 'piston'], message: fault });
-  const { name, quantity = 1, 'close-at': closeAt } = entry;
+  const { name, quantity = 1, 'close-at': closeAt, corner, wanted } = entry;
+  const wantedOil = wanted === undefined ? undefined : find('wanted', wanted.oil, lists.oils);
   const late = closeAt === undefined ? undefined : closingFault(shock, closeAt);
   if (late !== undefined) findings.push({ path: [...path, 'close-at'], message: late });
   return {
@@ -93,6 +132,10 @@ function assembled(
     ...(spring === undefined ? {} : { spring }),
     quantity,
     ...(closeAt === undefined ? {} : { closeAt }),
+    ...(corner === undefined ? {} : { corner }),
+    ...(wanted === undefined || wantedOil === undefined
+      ? {}
+      : { wanted: { oil: wantedOil, temperature: wanted.at } }),
   };
 }
 

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { countField, nameField } from './plain-field.js';
+import { cornerSchema, wantedSchema } from './plan-schema.js';
 import { quantityField } from './quantity-field.js';
 import { record } from './record.js';
 
@@ -23,6 +24,8 @@ export const buildSchema = record(
         description: 'How far the shaft is pushed in as the cap or the bleed is closed',
       }),
     ),
+    corner: z.optional(cornerSchema),
+    wanted: z.optional(wantedSchema),
   },
   { description: 'One shock put together from the parts above.' },
 );

@@ -4,6 +4,7 @@ import { type FieldHelp, fieldHelp } from './field-help.js';
 import { oilSchema } from './oil-schema.js';
 import { pistonSchema } from './piston-schema.js';
 import { noteField } from './plain-field.js';
+import { daySchema, shopSchema, timedSchema, tolerancesSchema } from './plan-schema.js';
 import { list, record } from './record.js';
 import { shockSchema } from './shock-schema.js';
 import { springSchema } from './spring-schema.js';
@@ -36,6 +37,10 @@ export const fileSchema = record(
     shocks: optionalList(shockSchema, { description: 'Shock bodies with shaft, gas and seals.' }),
     springs: optionalList(springSchema, { description: 'Springs.' }),
     builds: optionalList(buildSchema, { description: 'Shocks put together from these parts.' }),
+    shop: optionalList(shopSchema, { description: 'Bottles that could be bought: oils with their bottle.' }),
+    day: optionalList(daySchema, { description: 'Oil temperatures through a day.' }),
+    timed: optionalList(timedSchema, { description: 'Shocks timed with a stopwatch, to find pairs.' }),
+    tolerances: z.optional(tolerancesSchema),
   },
   {
     title: 'dashpot parts file',

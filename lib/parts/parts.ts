@@ -101,6 +101,61 @@ export interface SpringPart {
 }
 
 /**
+ * An oil of the shop list, which says how it is sold.
+ *
+ * @public
+ */
+export type ShopOil = OilPart & { readonly bottle: NonNullable<OilPart['bottle']> };
+
+/**
+ * Oil temperature at a time of the day.
+ *
+ * @public
+ */
+export interface DayReading {
+  /** Time since midnight [s]. */
+  readonly time: number;
+  /** [K] */
+  readonly temperature: number;
+}
+
+/**
+ * A shock timed with a stopwatch.
+ *
+ * @public
+ */
+export interface TimedShockPart {
+  readonly name: string;
+  /** Repeated times over the same travel under the same weight [s]. */
+  readonly times: readonly number[];
+}
+
+/**
+ * How far sizes may be off, plus or minus [m].
+ *
+ * @public
+ */
+export interface PartTolerances {
+  readonly holeDiameter?: number;
+  readonly holeTaper?: number;
+  readonly thickness?: number;
+  readonly bore?: number;
+  readonly gap?: number;
+}
+
+/**
+ * The corner of a car that a shock carries.
+ *
+ * @public
+ */
+export interface Corner {
+  /** Mass on the corner without wheel and arm [kg]. */
+  readonly mass: number;
+  /** Shock travel for each wheel travel. */
+  readonly motionRatio: number;
+}
+
+/**
  * One shock put together from parts of the file.
  *
  * @public
@@ -115,6 +170,10 @@ export interface Build {
   readonly quantity: number;
   /** How far the shaft is pushed in as the cap is closed [m], where the file says so. */
   readonly closeAt?: number;
+  /** The corner of the car that it carries, where the file says so. */
+  readonly corner?: Corner;
+  /** The oil and its temperature [K] on which the shock damps as wanted, where the file says so. */
+  readonly wanted?: { readonly oil: OilPart; readonly temperature: number };
 }
 
 /**
@@ -130,4 +189,12 @@ export interface Parts {
   readonly shocks: readonly ShockPart[];
   readonly springs: readonly SpringPart[];
   readonly builds: readonly Build[];
+  /** Bottles that could be bought, where the file lists some. */
+  readonly shop?: readonly ShopOil[];
+  /** Oil temperatures of a day in rising order of time, where the file lists some. */
+  readonly day?: readonly DayReading[];
+  /** Shocks timed with a stopwatch, where the file lists some. */
+  readonly timed?: readonly TimedShockPart[];
+  /** How far sizes may be off, where the file says so. */
+  readonly tolerances?: PartTolerances;
 }

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { assemble, type PartList } from './assemble.js';
+import { assemble, type PartList, type Remarks } from './assemble.js';
 import { buildSchema } from './build-schema.js';
 import { located } from './field-place.js';
 import { fileSchema } from './file-schema.js';
@@ -8,6 +8,7 @@ import { oilSchema } from './oil-schema.js';
 import type { Parts } from './parts.js';
 import { PartsFileError, type PartsFileProblem } from './parts-file-error.js';
 import { pistonSchema } from './piston-schema.js';
+import { shopSchema, timedSchema } from './plan-schema.js';
 import { schemaFindings } from './schema-issue.js';
 import { shockSchema } from './shock-schema.js';
 import { sourceFaults } from './source-faults.js';
@@ -70,15 +71,25 @@ function checked(value: unknown): { readonly parts: Parts; readonly findings: re
   const file = (typeof value === 'object' && value !== null ? value : {}) as Readonly<
     Record<string, unknown>
   >;
-  const about = whole.success ? (whole.data.about ?? '') : '';
-  const { parts, findings } = assemble(about, {
+  const remarks = whole.success ? remarksOf(whole.data) : { about: '' };
+  const { parts, findings } = assemble(remarks, {
     oils: partList('oils', file, oilSchema),
     pistons: partList('pistons', file, pistonSchema),
     shocks: partList('shocks', file, shockSchema),
     springs: partList('springs', file, springSchema),
     builds: partList('builds', file, buildSchema),
+    shop: partList('shop', file, shopSchema),
+    timed: partList('timed', file, timedSchema),
   });
   return { parts, findings: [...(whole.success ? [] : schemaFindings(whole.error.issues)), ...findings] };
+}
+
+function remarksOf({ about = '', day, tolerances }: z.output<typeof fileSchema>): Remarks {
+  return {
+    about,
+    ...(day === undefined ? {} : { day }),
+    ...(tolerances === undefined ? {} : { tolerances }),
+  };
 }
 
 /** Each entry of a list checked by itself, so that a fault in one does not hide that another does not fit. */

@@ -250,7 +250,7 @@ describe('keys, names and references', () => {
       'key of many letters',
       'about: a',
       `${'k'.repeat(90)}: a`,
-      `2:1 ["${'k'.repeat(90)}"]: unknown key; accepted are "dashpot", "about", "oils", "pistons", "shocks", "springs", "builds"`,
+      `2:1 ["${'k'.repeat(90)}"]: unknown key; accepted are "dashpot", "about", "oils", "pistons", "shocks", "springs", "builds", "shop", "day", "timed", "tolerances"`,
     ],
     [
       'missing key',
@@ -627,7 +627,7 @@ describe('YAML that is broken, or more than a parts file needs', () => {
       'merge key',
       'about: a file for tests',
       '<<: { about: x }',
-      '2:1 ["<<"]: unknown key; accepted are "dashpot", "about", "oils", "pistons", "shocks", "springs", "builds"',
+      '2:1 ["<<"]: unknown key; accepted are "dashpot", "about", "oils", "pistons", "shocks", "springs", "builds", "shop", "day", "timed", "tolerances"',
     ],
     [
       'endless nesting',
