@@ -1,31 +1,56 @@
-/** Markup whose every text was escaped on the way in. */
-export interface Html {
+import { type Piece, parsedTemplate, type TemplateNode } from './html-template.js';
+
+/** A piece of a page as plain data. Texts are texts: whoever writes markup escapes them, whoever builds nodes need not. */
+export type HtmlNode = string | HtmlElement | TrustedMarkup;
+
+/** An element with all its texts. */
+export interface HtmlElement {
+  readonly tag: string;
+  readonly attributes: Readonly<Record<string, string>>;
+  readonly children: readonly HtmlNode[];
+}
+
+/** Markup that this library wrote itself: a picture, a style sheet. A live page leaves its place alone. */
+export interface TrustedMarkup {
   readonly markup: string;
+}
+
+/** Nodes that stand next to each other. */
+export interface Html {
+  readonly nodes: readonly HtmlNode[];
 }
 
 type Part = Html | string | number | readonly Part[];
 
-/** Markup from a template: each text put in is escaped, markup and lists of markup go in as they are. */
+/** Nodes from a template: texts put in stay texts, nodes and lists of nodes go in as they are. */
 export function html(fixed: TemplateStringsArray, ...parts: readonly Part[]): Html {
-  return { markup: fixed.reduce((all, text, index) => `${all}${markupOf(parts[index - 1] ?? '')}${text}`) };
+  return { nodes: parsedTemplate(fixed).flatMap((node) => filled(node, parts)) };
 }
 
 /** Markup taken as it is: only for text that this library wrote itself. */
 export function trusted(markup: string): Html {
-  return { markup };
+  return { nodes: [{ markup }] };
 }
 
-function markupOf(part: Part): string {
-  if (typeof part === 'number') return String(part);
-  if (typeof part === 'string') return escapeText(part);
-  return 'markup' in part ? part.markup : part.map(markupOf).join('');
+function filled(node: TemplateNode, parts: readonly Part[]): readonly HtmlNode[] {
+  if (typeof node === 'string') return [node];
+  if ('hole' in node) return nodesOf(parts[node.hole] ?? '');
+  const attributes = node.attributes.map(([name, pieces]) => [name, attributeText(pieces, parts)] as const);
+  return [
+    {
+      tag: node.tag,
+      attributes: Object.fromEntries(attributes),
+      children: node.children.flatMap((child) => filled(child, parts)),
+    },
+  ];
 }
 
-function escapeText(text: string): string {
-  return text
-    .replaceAll('&', '&amp;')
-    .replaceAll('<', '&lt;')
-    .replaceAll('>', '&gt;')
-    .replaceAll('"', '&quot;')
-    .replaceAll("'", '&#39;');
+function attributeText(pieces: readonly Piece[], parts: readonly Part[]): string {
+  return pieces.map((piece) => (typeof piece === 'string' ? piece : String(parts[piece.hole]))).join('');
+}
+
+function nodesOf(part: Part): readonly HtmlNode[] {
+  if (typeof part === 'number') return [String(part)];
+  if (typeof part === 'string') return part === '' ? [] : [part];
+  return 'nodes' in part ? part.nodes : part.flatMap(nodesOf);
 }

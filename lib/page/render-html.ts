@@ -1,9 +1,10 @@
-import { blockHtml, type Pictures } from './block-html.js';
 import { sha256Base64 } from './digest.js';
-import { type Html, html, trusted } from './html.js';
-import { type Page, requirePageIds } from './page.js';
+import { html, trusted } from './html.js';
+import { htmlText } from './html-text.js';
+import { requirePageIds } from './page.js';
+import { type BodyContent, pageBody } from './page-body.js';
 import { type Provenance, pageFooter } from './page-footer.js';
-import type { ParameterText } from './parameter-text.js';
+import { type Program, programHtml, programPolicy } from './program.js';
 import { prose } from './prose.js';
 import { styleSheet } from './style.js';
 
@@ -23,21 +24,18 @@ export interface EmbeddedFont {
  *
  * @public
  */
-export interface PageContent {
+export interface PageContent extends BodyContent {
   readonly title: string;
   readonly question: string;
-  readonly page: Page;
-  /** What the parts file says of itself. */
-  readonly about: string;
-  readonly parameters: readonly ParameterText[];
-  readonly pictures: Pictures;
   readonly fonts: readonly EmbeddedFont[];
   readonly provenance: Provenance;
+  /** Makes the page live where it is given. */
+  readonly program?: Program;
 }
 
 /**
- * One self-contained HTML file: it asks the network for nothing, runs no script, and reads the same on paper. The
- * same content gives the same bytes.
+ * One self-contained HTML file: it asks the network for nothing, is whole without scripts, and reads the same on
+ * paper. The same content gives the same bytes.
  *
  * @param content - the page with its pictures, fonts and provenance
  * @returns HTML text
@@ -48,10 +46,8 @@ export interface PageContent {
 export async function renderHtml(content: PageContent): Promise<string> {
   requirePageIds(content.page);
   const style = content.fonts.map(fontFace).join('') + styleSheet;
-  const policy = await securityPolicy(style);
-  return `${
-    html`<!doctype html>
-<html lang="en">
+  const policy = await securityPolicy(style, content.program);
+  return `<!doctype html>\n${htmlText(html`<html lang="en">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${policy}">
@@ -64,54 +60,18 @@ export async function renderHtml(content: PageContent): Promise<string> {
 <h1>${content.title}</h1>
 <p class="question">${prose(content.question)}</p>
 </header>
-<main>
-<p class="answer">${prose(content.page.answer)}</p>
-${failedChecks(content.page)}${settings(content)}
-${blocks(content)}
-${sources(content.page)}
-</main>
+<main>${pageBody(content)}</main>
 ${pageFooter(content.provenance)}
-</body>
-</html>`.markup
-  }\n`;
+${content.program === undefined ? '' : programHtml(content.program)}</body>
+</html>`)}\n`;
 }
 
-/** Nothing may be loaded or run; of styles only the one of this page, by its hash (W3C CSP level 3). */
-async function securityPolicy(style: string): Promise<string> {
-  return `default-src 'none'; style-src 'sha256-${await sha256Base64(style)}'; font-src data:; base-uri 'none'; form-action 'none'`;
+/** Nothing may be loaded; of styles and scripts only those of this page, by their hashes (W3C CSP level 3). */
+async function securityPolicy(style: string, program: Program | undefined): Promise<string> {
+  const scripts = program === undefined ? '' : await programPolicy(program);
+  return `default-src 'none'; ${scripts}style-src 'sha256-${await sha256Base64(style)}'; font-src data:; base-uri 'none'; form-action 'none'`;
 }
 
 function fontFace({ weight, woff2 }: EmbeddedFont): string {
   return `@font-face{font-family:Inter;font-weight:${weight};src:url(data:font/woff2;base64,${woff2}) format("woff2")}\n`;
-}
-
-function settings({ about, parameters }: PageContent): Html {
-  return html`<dl class="settings">
-<dt>Parts</dt><dd>${prose(about)}</dd>
-${parameters.map(
-  ({ label, text }) => html`<dt>${label}</dt><dd>${prose(text)}</dd>
-`,
-)}</dl>`;
-}
-
-function failedChecks({ blocks }: Page): Html {
-  const checks = blocks.filter((block) => block.kind === 'check');
-  const failed = checks.filter(({ passed }) => !passed).length;
-  if (failed === 0) return html``;
-  return html`<p class="check failed"><strong>✗ ${failed} of ${checks.length} checks failed.</strong> Do not rely on this page before you know why; see below.</p>
-`;
-}
-
-function blocks({ page, pictures }: PageContent): readonly Html[] {
-  let figures = 0;
-  return page.blocks.map((block) => {
-    if (block.kind === 'figure') figures += 1;
-    return html`${blockHtml(block, figures, pictures)}
-`;
-  });
-}
-
-function sources({ sources }: Page): Html {
-  if (sources.length === 0) return html``;
-  return html`<section><h2>Sources</h2><ul>${sources.map((source) => html`<li>${source}</li>`)}</ul></section>`;
 }

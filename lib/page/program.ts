@@ -1,0 +1,48 @@
+import { sha256Base64 } from './digest.js';
+import { type Html, html, trusted } from './html.js';
+
+/**
+ * The program that makes a page live, and what it starts from.
+ *
+ * @public
+ */
+export interface Program {
+  /** Script text; it finds the start with the id `start`. */
+  readonly script: string;
+  /** The script as raw DEFLATE (RFC 1951) in base 64, the form in which a page carries it. */
+  readonly deflated: string;
+  /** Plain data for the script. */
+  readonly start: unknown;
+}
+
+/**
+ * Unpacks the program and runs it. The policy of the page admits this text and the program by their hashes and no other; where a
+ * browser guards scripts with trusted types, only the one rule made here can make one, and it is made once.
+ */
+const loader = `
+const packed = Uint8Array.from(atob(document.getElementById('program').textContent), (sign) => sign.charCodeAt(0));
+const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream('deflate-raw'));
+const rule = globalThis.trustedTypes?.createPolicy('program', { createScript: (text) => text });
+new Response(stream).text().then((text) => {
+  const script = document.createElement('script');
+  script.textContent = rule === undefined ? text : rule.createScript(text);
+  document.body.append(script);
+});
+`;
+
+/** The part of the content security policy that lets a program run, and nothing else. */
+export async function programPolicy({ script }: Program): Promise<string> {
+  const hashes = await Promise.all([loader, script].map(sha256Base64));
+  const named = hashes.map((hash) => `'sha256-${hash}'`).join(' ');
+  return `script-src ${named}; img-src blob:; require-trusted-types-for 'script'; trusted-types program; `;
+}
+
+/** The elements of a program, at the end of the body. */
+export function programHtml({ deflated, start }: Program): Html {
+  // Nothing but this sign can end or open an element inside a script; in JSON it may be written as an escape.
+  const data = JSON.stringify(start).replaceAll('<', '\\u003c');
+  return html`<script type="application/json" id="start">${trusted(data)}</script>
+<script type="text/plain" id="program">${trusted(deflated)}</script>
+<script>${trusted(loader)}</script>
+`;
+}
