@@ -44,7 +44,9 @@ describe('sizes', () => {
       '17 mm',
       '19:31 pistons[0].holes[0].diameter: must be 0.1 mm to 10 mm, got "17 mm"',
     ],
-    ['absurd viscosity', '350 cSt', '350 St', 'accepted'],
+    ['an oil that is thick but exists', '350 cSt', '350 St', 'accepted'],
+    ['the upper end of a range, in another unit', '45 mm', '30 cm', 'accepted'],
+    ['the lower end of a range, in another unit', '45 mm', '0.5 cm', 'accepted'],
     [
       'viscosity beyond any damper',
       '350 cSt',
@@ -540,6 +542,12 @@ describe('what does not fit', () => {
       'shaft: 3 mm\n    stroke: 24 mm',
       'shaft: 13 mm\n    stroke: 6 mm',
       '23:12 shocks[0].shaft: must be thinner than the bore of 12 mm, got 13 mm',
+    ],
+    [
+      'shaft as thick as the bore',
+      'shaft: 3 mm\n    stroke: 24 mm',
+      'shaft: 12 mm\n    stroke: 6 mm',
+      '23:12 shocks[0].shaft: must be thinner than the bore of 12 mm, got 12 mm',
     ],
     [
       'shaft thicker than the piston',
