@@ -1,4 +1,5 @@
 import type { LayoutName } from '../plot/figure.js';
+import { checklistHtml } from './checklist-html.js';
 import { type Html, html, trusted } from './html.js';
 import type { Block, CheckBlock, FigureBlock, TableBlock } from './page.js';
 import { prose } from './prose.js';
@@ -30,6 +31,8 @@ export function blockHtml(block: Block, figureNumber: number, pictures: Pictures
       return checkHtml(block);
     case 'caution':
       return html`<p class="caution"><strong>Caution.</strong> ${prose(block.text)}</p>`;
+    case 'checklist':
+      return checklistHtml(block);
     case 'assumptions':
       return html`<section class="assumptions"><h2>What this rests on</h2><ul>${items(block.items)}</ul></section>`;
   }

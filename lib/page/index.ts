@@ -1,4 +1,5 @@
 export type { Pictures } from './block-html.js';
+export type { ChecklistBlock, ChecklistStep, WriteIn } from './checklist.js';
 export { contentHash } from './digest.js';
 export { pageJson, pageTables, tableCsv } from './export.js';
 export { defineNotebook, type Notebook } from './notebook.js';
@@ -43,5 +44,6 @@ export {
   type SeveralPartsParameter,
   severalParts,
 } from './parameters.js';
+export type { Program } from './program.js';
 export { type ParameterTexts, readParameterValues } from './read-parameters.js';
 export { type EmbeddedFont, type PageContent, renderHtml } from './render-html.js';

@@ -1,6 +1,7 @@
 import { InputError } from '../base/input-error.js';
 import { type Figure, requireId } from '../plot/figure.js';
 import type { Table } from '../plot/table.js';
+import type { ChecklistBlock } from './checklist.js';
 
 /**
  * One piece of a page, as plain data. All texts are plain text, never markup.
@@ -15,7 +16,8 @@ export type Block =
   | TableBlock
   | CheckBlock
   | CautionBlock
-  | AssumptionsBlock;
+  | AssumptionsBlock
+  | ChecklistBlock;
 
 /**
  * A heading between blocks.
@@ -144,11 +146,15 @@ export function pageFigures(page: Page): readonly Figure[] {
 export function requirePageIds(page: Page): void {
   const seen = new Set<string>();
   for (const block of page.blocks) {
-    if (block.kind !== 'figure' && block.kind !== 'table') continue;
+    if (block.kind !== 'figure' && block.kind !== 'table' && block.kind !== 'checklist') continue;
     const id = block.kind === 'figure' ? block.figure.id : block.id;
     requireId(id);
     if (seen.has(id))
-      throw new InputError({ field: 'id', value: id, accepted: 'that of one figure or table only' });
+      throw new InputError({
+        field: 'id',
+        value: id,
+        accepted: 'that of one figure, table or checklist only',
+      });
     seen.add(id);
   }
 }

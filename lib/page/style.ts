@@ -1,4 +1,5 @@
 import { inkColours } from '../plot/palette.js';
+import { checklistStyle } from './checklist-style.js';
 
 type ColourName = keyof typeof inkColours | 'panel' | 'passed' | 'failed' | 'caution';
 
@@ -110,4 +111,4 @@ details:not([open]),footer details,.file{display:none}
 /** The style sheet of a page; light, dark, phone and paper. Nothing moves, so reduced motion needs no rule. */
 export const styleSheet = `:root{${variables(light)}}
 ${layout}${phone}@media screen and (prefers-color-scheme:dark){:root{${variables(dark)}}${darkFigures()}}
-${print}`;
+${print}${checklistStyle}`;
