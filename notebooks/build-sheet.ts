@@ -1,0 +1,193 @@
+import { InputError } from '../lib/base/input-error.js';
+import { type Block, type ChecklistBlock, defineNotebook, onePart, quantity } from '../lib/page/index.js';
+import { behaviour, oilSentence } from './build-sheet/behaviour.js';
+import { lockCheck, sheetChecks } from './build-sheet/checks.js';
+import { deviationTable } from './build-sheet/deviations.js';
+import { heatSentences, heatTable } from './build-sheet/heat-table.js';
+import { bubbleRadii, drawnInShare, type SheetNumbers, sheetNumbers } from './build-sheet/numbers.js';
+import { stepsBeforeOil } from './build-sheet/steps-before-oil.js';
+import { stepsOfChecking } from './build-sheet/steps-checks.js';
+import { stepsWithOil } from './build-sheet/steps-with-oil.js';
+import { duration, grams, millilitres, millimetres } from './shared/bench-wording.js';
+import { benchCautions, fillAssumptions, fillSources } from './shared/fill-basis.js';
+import { celsius } from './shared/wording.js';
+
+const temperature = { dimension: 'temperature', unit: '°C', min: -20, max: 80, step: 1 } as const;
+const mass = { dimension: 'mass', unit: 'g', min: 10, max: 2000, step: 10 } as const;
+
+export const notebook = defineNotebook({
+  name: 'build-sheet',
+  order: 60,
+  title: 'Build sheet',
+  question:
+    'How do I build this shock so that it comes out the same every time, and how do I know that it did?',
+  parameters: {
+    build: onePart({
+      list: 'builds',
+      label: 'Build',
+      help: 'The build to make sheets for, one for each shock.',
+    }),
+    bench: quantity({
+      ...temperature,
+      label: 'Bench',
+      help: 'Temperature of oil and parts while you fill and check.',
+      default: 20,
+    }),
+    coldest: quantity({ ...temperature, label: 'Coldest', help: 'Coldest oil of the day.', default: 8 }),
+    hottest: quantity({ ...temperature, label: 'Hottest', help: 'Hottest oil of the day.', default: 45 }),
+    smallestBubble: quantity({
+      dimension: 'length',
+      unit: 'mm',
+      label: 'Largest bubble',
+      help: 'Largest bubble diameter that may stay in the oil; it sets the wait.',
+      default: 0.4,
+      min: 0.05,
+      max: 2,
+      step: 0.05,
+    }),
+    airAtFill: quantity({
+      dimension: 'volume',
+      unit: 'ml',
+      label: 'Air after filling',
+      help: 'Free air in the oil after filling; an assumption.',
+      default: 0.05,
+      min: 0,
+      max: 0.5,
+      step: 0.01,
+    }),
+    weight: quantity({
+      ...mass,
+      label: 'Weight',
+      help: 'Hung on the shaft and timed; shaft and rod end counted in.',
+      default: 100,
+    }),
+    lighterWeight: quantity({
+      ...mass,
+      label: 'Lighter weight',
+      help: 'The second weight; with it friction and oil are told apart.',
+      default: 50,
+    }),
+    holeTolerance: quantity({
+      dimension: 'length',
+      unit: 'mm',
+      label: 'Hole tolerance',
+      help: 'How far each hole may be off, either way.',
+      default: 0.02,
+      min: 0,
+      max: 0.05,
+      step: 0.005,
+    }),
+    temperatureTolerance: quantity({
+      // A difference of temperatures has no unit of its own on the list; kelvin has no offset.
+      dimension: 'temperature',
+      unit: 'K',
+      label: 'Thermometer tolerance',
+      help: 'How far the oil temperature may be off, either way.',
+      default: 2,
+      min: 0,
+      max: 10,
+      step: 0.5,
+    }),
+    lengthTolerance: quantity({
+      dimension: 'length',
+      unit: 'mm',
+      label: 'Length tolerance',
+      help: 'How far left and right may differ from eyelet to eyelet.',
+      default: 0.2,
+      min: 0.05,
+      max: 2,
+      step: 0.05,
+    }),
+    motionRatio: quantity({
+      dimension: 'ratio',
+      unit: '',
+      label: 'Motion ratio',
+      help: 'Shaft travel for each wheel travel.',
+      default: 0.6,
+      min: 0.2,
+      max: 1.5,
+      step: 0.05,
+    }),
+  },
+  run(_parts, values) {
+    if (!(values.lighterWeight < values.weight)) {
+      throw new InputError({
+        field: 'lighterWeight',
+        value: values.lighterWeight,
+        unit: 'kg',
+        accepted: `below the weight of ${values.weight}`,
+      });
+    }
+    const numbers = sheetNumbers(values.build, values);
+    const steps = [
+      ...stepsBeforeOil(numbers, values.lengthTolerance),
+      ...stepsWithOil(numbers, values),
+      ...stepsOfChecking(numbers, values),
+    ];
+    const sheets = Array.from({ length: values.build.quantity }, (_, index) =>
+      sheet(numbers, index + 1, steps),
+    );
+    const blocks: readonly Block[] = [
+      ...benchCautions.map((text) => ({ kind: 'caution', text }) as const),
+      lockCheck(numbers, values),
+      { kind: 'heading', text: 'What this build does' },
+      {
+        kind: 'list',
+        items: [oilSentence(numbers), ...behaviour(numbers), ...heatSentences(numbers, values)],
+      },
+      heatTable(numbers, values),
+      ...sheets,
+      deviationTable(),
+      ...sheetChecks(numbers, values),
+      { kind: 'assumptions', items: assumptions(numbers) },
+    ];
+    return { answer: answer(numbers, values.bench, values.weight), blocks, sources: fillSources };
+  },
+});
+
+function sheet(numbers: SheetNumbers, number: number, steps: ChecklistBlock['steps']): ChecklistBlock {
+  const { build } = numbers.built;
+  const { quantity: count, shock, piston, oil, spring } = build;
+  const parts = [shock.name, piston.name, oil.name, ...(spring === undefined ? [] : [spring.name])];
+  return {
+    kind: 'checklist',
+    id: `sheet-${number}`,
+    title: `${build.name}, shock ${number} of ${count}`,
+    about: `Body, piston, oil${spring === undefined ? '' : ', spring'}: ${parts.join(' · ')}. The maker’s instructions come first.`,
+    writeIns: [
+      { label: 'Place on the car', unit: '' },
+      { label: 'Date', unit: '' },
+      { label: 'Built by', unit: '' },
+    ],
+    steps,
+  };
+}
+
+function answer(numbers: SheetNumbers, bench: number, weight: number): string {
+  const { built, oil, wait, pushAtEnd, hung } = numbers;
+  const push =
+    pushAtEnd.bench === undefined
+      ? 'the shaft then locks before the end of its stroke'
+      : `at the stop the gas then pushes with ${grams(pushAtEnd.bench)}`;
+  const time =
+    typeof hung === 'string'
+      ? ''
+      : `, and ${Math.round(1e3 * weight)} g pull the shaft out in ${duration(hung.typical)} (${duration(hung.low)} to ${duration(hung.high)})`;
+  return `${built.build.name}: pour ${millilitres(oil.poured)} at ${celsius(bench)}, wait ${duration(wait)}, close with the shaft ${millimetres(built.closing.position)} in; ${push}${time}.`;
+}
+
+function assumptions({ built, bleeds }: SheetNumbers): readonly string[] {
+  const { smallest, largest } = bubbleRadii;
+  return [
+    ...(built.closingChosen
+      ? [
+          'The parts file has no "close-at": the cap is closed where the gas force over the middle 80 % of the stroke is smallest.',
+        ]
+      : []),
+    ...built.fill.assumptions,
+    ...built.oil.assumptions,
+    `Bleeding: air after filling as set above, in bubbles from ${2e3 * smallest} to ${2e3 * largest} mm across, spread evenly over the logarithm of size; each opening draws in ${Math.round(100 * drawnInShare)} % of the first air again; bleed ${Math.max(bleeds, 1)} is the last that wins back 0.1 mm of travel.`,
+    'The interval of a time comes from the tolerances of holes and thermometer, and from the oil where its label is an interval. Friction is taken as the parts file has it. A hand on a stopwatch is good to about 0.2 s: common practice, no source.',
+    ...fillAssumptions,
+  ];
+}

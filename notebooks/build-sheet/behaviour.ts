@@ -1,0 +1,61 @@
+import { restBand } from '../../lib/fill/rest-band.js';
+import { millilitres, millimetres } from '../shared/bench-wording.js';
+import { newtons, shaftSpeed } from '../shared/wording.js';
+import type { SheetNumbers } from './numbers.js';
+
+/** What the closed shock does when it is left alone, in words. */
+export function behaviour(numbers: SheetNumbers): readonly string[] {
+  const { built, creep, frictionSpeed, rideBand } = numbers;
+  const { shock } = built.build;
+  const { kineticForce, breakawayForce } = shock.seal;
+  return [
+    ...restSentences(numbers),
+    creep > 0
+      ? `Pushed fully in and let go, it first comes out at ${shaftSpeed(creep)}.`
+      : `Pushed fully in and let go, it stays: the gas is weaker than the seal friction of ${newtons(kineticForce)}.`,
+    frictionSpeed === undefined
+      ? 'Seal friction is larger than damping at every speed.'
+      : `Below ${shaftSpeed(frictionSpeed)} seal friction is larger than damping.`,
+    ...(rideBand === undefined
+      ? []
+      : [
+          `Breakaway friction of ${newtons(breakawayForce)} lets the car stop anywhere within ${millimetres(rideBand)} of ride height at the wheel.`,
+        ]),
+    ...lengthSentences(numbers),
+  ];
+}
+
+function restSentences({ built }: SheetNumbers): readonly string[] {
+  if (built.shock.gasRooms.length === 0)
+    return [
+      `Nothing makes room for the shaft: it locks at ${millimetres(built.closing.position)} in, where the cap was closed.`,
+    ];
+  const { fromExtension, fromCompression } = restBand(built.shock, built.build.shock.seal.kineticForce);
+  const { stroke } = built.build.shock;
+  if (fromExtension <= 0 && fromCompression >= stroke)
+    return ['It is dead: it rests wherever it is put, over the whole stroke.'];
+  return [
+    `Let go after a push it rests ${millimetres(fromCompression)} in, let go after a pull ${millimetres(fromExtension)} in.`,
+  ];
+}
+
+function lengthSentences({ built, length }: SheetNumbers): readonly string[] {
+  if (length === undefined) return [];
+  const { stroke } = built.build.shock;
+  const unlike = Math.abs(length.usableStroke - stroke) > 0.5e-3;
+  const said = unlike
+    ? ` The parts file says ${millimetres(stroke)}: measure which is right.`
+    : ' The parts file agrees.';
+  return [
+    `Its lengths leave a stroke of ${millimetres(length.usableStroke)}, ended by the ${length.stoppedBy}.${said}`,
+  ];
+}
+
+/** Oil of the whole build, in words. */
+export function oilSentence({ built, oil }: SheetNumbers): string {
+  const { quantity, oil: part } = built.build;
+  const all = oil.poured * quantity;
+  const share =
+    part.bottle === undefined ? '' : `, ${Math.round((100 * all) / part.bottle.volume)} % of a bottle`;
+  return `${millilitres(oil.poured)} to pour and ${millilitres(oil.kept)} kept in each shock; ${millilitres(all)} for all ${quantity}${share}, spills not counted.`;
+}

@@ -1,0 +1,171 @@
+import { bubblePassage } from '../../lib/fill/bubble-passage.js';
+import { closeShock } from '../../lib/fill/closed-shock.js';
+import { creepSpeed } from '../../lib/fill/creep-speed.js';
+import { airPassageTravel } from '../../lib/fill/dead-band.js';
+import { coldestFillTemperature, lockTemperature } from '../../lib/fill/heat.js';
+import { type OilOut, oilOutOnClosing } from '../../lib/fill/oil-out.js';
+import { lockPosition } from '../../lib/fill/pressure-inside.js';
+import { airAfterBleeds, worthwhileBleeds } from '../../lib/fill/repeated-bleeding.js';
+import { frictionRulesBelow, rideHeightBand } from '../../lib/fill/seal-measurement.js';
+import { type ShockLength, shockLength } from '../../lib/fill/shock-length.js';
+import { staticForce } from '../../lib/fill/static-force.js';
+import { typicalSurfaceTension } from '../../lib/fill/typical-oil.js';
+import { waitingTime } from '../../lib/fill/waiting-time.js';
+import { fluidAt } from '../../lib/fluid/fluid-at.js';
+import { lengthsOf } from '../../lib/parts/fill-of.js';
+import type { Build } from '../../lib/parts/parts.js';
+import { type BuiltShock, builtShock, damperAt, densityOf, riseSpeedIn, warmedTo } from './built-shock.js';
+import { type HangTime, hangTime, type NoTime } from './hang-test.js';
+
+/** What the builder chooses; SI. */
+export interface Choices {
+  readonly bench: number;
+  readonly coldest: number;
+  readonly hottest: number;
+  readonly smallestBubble: number;
+  readonly airAtFill: number;
+  readonly weight: number;
+  readonly lighterWeight: number;
+  readonly holeTolerance: number;
+  readonly temperatureTolerance: number;
+  readonly motionRatio: number;
+}
+
+/** Push of the resting shaft at one place. */
+export interface Push {
+  readonly position: number;
+  readonly gas: number;
+}
+
+/** All numbers of one sheet; SI. */
+export interface SheetNumbers {
+  readonly built: BuiltShock;
+  readonly oil: OilOut;
+  readonly length: ShockLength | undefined;
+  readonly wait: number;
+  readonly airLeft: readonly number[];
+  readonly bleeds: number;
+  /** Travel lost for each volume of free air that passes the piston [m/m³]. */
+  readonly travelPerAir: number;
+  /** Radius from which a bubble stays under the smallest hole, and the shaft speed that frees it. */
+  readonly stuckFrom: number | undefined;
+  readonly freeingSpeed: number;
+  readonly pushes: readonly Push[];
+  /** Push at full compression, on the bench, coldest and hottest; undefined where the shaft locks before. */
+  readonly pushAtEnd: { readonly bench: Edge; readonly coldest: Edge; readonly hottest: Edge };
+  readonly lockAt: number;
+  readonly locksFrom: number | undefined;
+  readonly coldestFill: number | undefined;
+  readonly hung: HangTime | NoTime;
+  readonly hungLighter: HangTime | NoTime;
+  /** Speed at which the gas pushes the shaft out from full compression [m/s]; 0 where friction holds it. */
+  readonly creep: number;
+  readonly frictionSpeed: number | undefined;
+  readonly rideBand: number | undefined;
+}
+
+type Edge = number | undefined;
+
+/** Travel that a further bleed must win back to be worth the work [m]. */
+export const worthTravel = 0.1e-3;
+
+/** Bubble radii that a fill leaves, from the finest seen to as large as a hole; an assumption. */
+export const bubbleRadii = { smallest: 0.05e-3, largest: 1e-3 } as const;
+
+/** Part of the air at fill that each opening draws in again; an assumption. */
+export const drawnInShare = 0.1;
+
+/** Gas that shall be left at the bump stop on the hottest oil, as a part of the gas at closing. */
+export const reserveShare = 0.1;
+
+/** Computes the sheet of a build. */
+export function sheetNumbers(build: Build, choices: Choices): SheetNumbers {
+  const { bench } = choices;
+  const built = builtShock(build, bench, 0);
+  const { fill, shock, closing } = built;
+  const { chamber, compensator } = fill;
+  const model = damperAt(built, bench);
+  const travelPerAir = airPassageTravel(model, 1);
+  const airLeft = airAfterBleeds(bleeding(built, choices), 5);
+  const passage = smallestPassage(built, bench);
+  const tolerances = { hole: choices.holeTolerance, temperature: choices.temperatureTolerance };
+  const { stroke } = chamber;
+  const endPush = pushAt(built, stroke, bench);
+  const lengths = lengthsOf(build.shock, build.piston);
+  const { spring, shock: body } = build;
+  return {
+    built,
+    oil: oilOutOnClosing(chamber, compensator, closing, 0),
+    length: lengths === undefined ? undefined : shockLength(lengths),
+    wait: waitingTime(choices.smallestBubble / 2, chamber.length, riseSpeedIn(built, bench)),
+    airLeft,
+    bleeds: worthwhileBleeds(airLeft, worthTravel / travelPerAir),
+    travelPerAir,
+    stuckFrom: passage?.stuckFrom,
+    freeingSpeed:
+      passage === undefined ? 0 : model.pistonFlow.flow(passage.pressureNeeded) / model.dampingArea,
+    pushes: [0.25, 0.5, 0.75].flatMap((part): Push[] => {
+      const gas = pushAt(built, part * stroke, bench);
+      return gas === undefined ? [] : [{ position: part * stroke, gas }];
+    }),
+    pushAtEnd: {
+      bench: endPush,
+      coldest: pushAt(built, stroke, choices.coldest),
+      hottest: pushAt(built, stroke, choices.hottest),
+    },
+    lockAt: lockPosition(shock, warmedTo(built, choices.hottest)),
+    locksFrom:
+      lockPosition(shock) > stroke ? lockTemperature(shock, stroke, densityOf(built.oil), 423.15) : bench,
+    coldestFill: coldestFill(built, choices),
+    hung: hangTime(built, bench, choices.weight, tolerances),
+    hungLighter: hangTime(built, bench, choices.lighterWeight, tolerances),
+    creep: endPush === undefined ? 0 : Math.max(creepSpeed(model, Math.max(endPush, 0)), 0),
+    frictionSpeed: frictionRulesBelow(model, body.seal.kineticForce),
+    rideBand:
+      spring === undefined
+        ? undefined
+        : rideHeightBand(body.seal.breakawayForce, {
+            wheelRate: spring.rate * choices.motionRatio ** 2,
+            motionRatio: choices.motionRatio,
+          }),
+  };
+}
+
+function bleeding(built: BuiltShock, choices: Choices) {
+  const riseSpeed = riseSpeedIn(built, choices.bench);
+  const { length } = built.fill.chamber;
+  return {
+    airAtFill: choices.airAtFill,
+    smallestRadius: bubbleRadii.smallest,
+    largestRadius: bubbleRadii.largest,
+    height: length,
+    wait: waitingTime(choices.smallestBubble / 2, length, riseSpeed),
+    airDrawnIn: drawnInShare * choices.airAtFill,
+    riseSpeed,
+  };
+}
+
+/** The smallest hole is the last to let bubbles through. */
+function smallestPassage({ build, oil }: BuiltShock, temperature: number) {
+  const diameters = build.piston.piston.holes.map(({ diameter }) => diameter);
+  if (diameters.length === 0) return undefined;
+  const { density } = fluidAt(oil, temperature);
+  return bubblePassage(Math.min(...diameters) / 2, {
+    density,
+    surfaceTension: typicalSurfaceTension[oil.base],
+  });
+}
+
+/** Push of the gas at a place and an oil temperature; `undefined` where the shaft locks before. */
+export function pushAt(built: BuiltShock, position: number, temperature: number): Edge {
+  const condition = warmedTo(built, temperature);
+  if (lockPosition(built.shock, condition) <= position) return undefined;
+  return staticForce(built.shock, position, condition);
+}
+
+function coldestFill(built: BuiltShock, { coldest, hottest }: Choices): Edge {
+  const { chamber, compensator } = built.fill;
+  const close = (temperature: number) => closeShock(chamber, compensator, { ...built.closing, temperature });
+  const reserve = reserveShare * built.shock.gasVolume;
+  return coldestFillTemperature(close, { coldest, hottest, reserve }, densityOf(built.oil));
+}

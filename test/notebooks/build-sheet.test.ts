@@ -1,0 +1,113 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { pagePassed, readParameterValues } from '../../lib/page/index.js';
+import { type Parts, readParts } from '../../lib/parts/index.js';
+import { notebook } from '../../notebooks/build-sheet.js';
+
+const demo = readFileSync(new URL('../../notebooks/demo-parts.yaml', import.meta.url), 'utf8');
+const parts = readParts(demo);
+
+function pageOf(from: Parts, texts: Readonly<Record<string, string>>) {
+  return notebook.run(from, readParameterValues(notebook.parameters, texts, from));
+}
+
+/** The demo file with one text replaced; the text must be there. */
+function demoWith(from: string, to: string): Parts {
+  if (!demo.includes(from)) throw new Error(`"${from}" is not in the demo file`);
+  return readParts(demo.replace(from, () => to));
+}
+
+const sheetsOf = (page: ReturnType<typeof pageOf>) =>
+  page.blocks.flatMap((block) => (block.kind === 'checklist' ? [block] : []));
+
+describe.each(parts.builds.map(({ name, quantity }) => ({ name, quantity })))(
+  '$name',
+  ({ name, quantity }) => {
+    const page = pageOf(parts, { build: name });
+
+    it('passes its own checks', () => expect(pagePassed(page)).toBe(true));
+
+    it('has a sheet for each shock', () => {
+      expect(sheetsOf(page).map(({ title }) => title)).toEqual(
+        Array.from({ length: quantity }, (_, index) => `${name}, shock ${index + 1} of ${quantity}`),
+      );
+    });
+
+    it('says no number that is none', () => {
+      expect(JSON.stringify(page)).not.toMatch(/NaN|Infinity|undefined/u);
+    });
+  },
+);
+
+describe('the sheet', () => {
+  const page = pageOf(parts, { build: 'buggy rear' });
+  const [sheet] = sheetsOf(page);
+  const aimOf = (title: string): string | undefined => sheet?.steps.find((step) => step.title === title)?.aim;
+
+  it('runs in the order of a careful build, each step with the fault it prevents', () => {
+    expect(sheet?.steps.map(({ title }) => title)).toEqual([
+      'Strip and inspect',
+      'Deburr the piston',
+      'Try the piston in the bore',
+      'Seals',
+      'Friction without oil',
+      'Piston and threadlocker',
+      'Length',
+      'Pour',
+      'Clear the piston',
+      'Wait',
+      'Close',
+      'Work it and bleed again',
+      'Push at three places',
+      'Hang a weight',
+      'Hang a lighter weight',
+      'Against its partner',
+    ]);
+    for (const step of sheet?.steps ?? []) expect(step.prevents).not.toBe('');
+  });
+
+  it('takes its numbers from the parts file', () => {
+    expect(aimOf('Strip and inspect')).toContain('3.00 mm');
+    expect(aimOf('Deburr the piston')).toBe('4 × 1.30 mm');
+    // 58 + (49 − 11 − 2) + 8
+    expect(aimOf('Length')).toMatch(/^102 mm/u);
+    // 49 − 11 − 2 − 14
+    expect(aimOf('Close')).toBe('Shaft 14 mm in, 22 mm showing');
+    // π/4 12² 42 − 320 − π/4 3² 2 mm³ to the rim
+    expect(aimOf('Pour')).toBe('4.42 ml at 20 °C');
+  });
+
+  it('asks to measure where nobody has a number', () => {
+    const front = sheetsOf(pageOf(parts, { build: 'buggy front' }))[0];
+    expect(front?.steps.find(({ title }) => title === 'Length')?.aim).toMatch(/Not in the parts file/u);
+  });
+
+  it('fails its check where hot oil locks the shaft, and says where', () => {
+    const tight = demoWith('kind: bladder, volume: 1.0 ml', 'kind: bladder, volume: 0.2 ml');
+    const hot = pageOf(tight, { build: 'buggy rear', hottest: '60 °C' });
+    expect(pagePassed(hot)).toBe(false);
+    expect(JSON.stringify(hot)).toContain('it would lock at');
+  });
+
+  it('still makes a sheet for a shock with nothing that makes room', () => {
+    const locked = demoWith(
+      'compensator: { kind: bladder, volume: 1.0 ml, stiffness: 15 kPa/ml }',
+      'compensator: { kind: none }',
+    );
+    const page = pageOf(locked, { build: 'buggy rear' });
+    expect(pagePassed(page)).toBe(false);
+    expect(JSON.stringify(page)).toContain('Nothing makes room for the shaft');
+  });
+
+  it('says so where a weight is too light', () => {
+    const page = pageOf(parts, { build: 'buggy rear', lighterWeight: '10 g' });
+    expect(JSON.stringify(page)).toContain('too light');
+    expect(() => pageOf(parts, { build: 'buggy rear', weight: '40 g' })).toThrow(/lighterWeight/u);
+  });
+
+  it('cautions before it begins', () => {
+    const text = page.blocks.flatMap((block) => (block.kind === 'caution' ? [block.text] : [])).join(' ');
+    for (const word of ['eye protection', 'Solvents', 'threadlocker', 'hot oil', 'springs', 'instructions'])
+      expect(text).toContain(word);
+  });
+});
