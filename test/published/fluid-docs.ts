@@ -140,6 +140,7 @@ export const computedBlocks: readonly [page: string, block: string, text: () => 
         ['reference oils, index solved backwards', /^d2270_(?:VIpoly|tab|LH|solve)/u, 'ASTM D2270'],
         ['Saybolt seconds', /^(?:d2161|hi_table)_/u, 'ASTM D2161, Hydraulic Institute'],
         ['grades', /^iso3448_/u, 'ISO 3448'],
+        ['trade weights', /^trade_weight_/u, 'common practice, no source'],
         [
           'silicone: ratio, energy, coefficient, molar mass',
           /^pdms_(?:barry|vtc|M_)/u,

@@ -24,6 +24,7 @@ import { createOil } from '../../lib/fluid/oil.js';
 import { kinematicViscosityOfSayboltUniversal, sayboltUniversalSeconds } from '../../lib/fluid/saybolt.js';
 import { rouseRelaxationTime } from '../../lib/fluid/shear-thinning.js';
 import { siliconeMolarMass } from '../../lib/fluid/silicone-molar-mass.js';
+import { tradeWeightViscosity } from '../../lib/fluid/trade-weight.js';
 import { viscosityIndex } from '../../lib/fluid/viscosity-index.js';
 import { waltherLineFromViscosityIndex } from '../../lib/fluid/viscosity-index-line.js';
 import { referenceOils } from '../../lib/fluid/viscosity-index-references.js';
@@ -83,6 +84,11 @@ function isoGrade(row: FluidRow): readonly number[] {
   const midpoint = number(row, 'vg_midpoint');
   const { low, high } = isoGradeViscosity(names[midpoint] ?? midpoint);
   return [mm2s(low), mm2s(high)];
+}
+
+function tradeWeight(row: FluidRow): readonly number[] {
+  const { low, typical, high } = tradeWeightViscosity(number(row, 'weight'));
+  return [low, typical, high].map(mm2s);
 }
 
 const blendBy =
@@ -195,6 +201,7 @@ export const fluidFunctions: readonly [
       sayboltUniversalSeconds(1e-4),
   ],
   [/^iso3448_/u, isoGrade],
+  [/^trade_weight_/u, tradeWeight],
   [/^blend_astm_/u, blendBy(astmBlend)],
   [/^blend_refutas_|^refutas_/u, blendBy(refutasBlend)],
   [/^blend_arrhenius_/u, blendBy(arrheniusBlend)],
