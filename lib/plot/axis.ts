@@ -36,6 +36,14 @@ export function axisDomain(axis: Axis, values: readonly number[], ends: AxisEnds
   return [low, high];
 }
 
+/** The least domain that holds two. */
+export function joinedDomain(
+  one: readonly [number, number],
+  other: readonly [number, number],
+): readonly [number, number] {
+  return [Math.min(one[0], other[0]), Math.max(one[1], other[1])];
+}
+
 /** The room that a number at an axis needs [px]: the longer of its ends, with a digit to spare. */
 export function tickWidth([low, high]: readonly [number, number]): number {
   return Math.max(...[low, high].map((end) => textWidth(`${roundedText(end, 3)}0`, fontSize)));

@@ -1,14 +1,15 @@
 import { InputError } from '../base/input-error.js';
-import { axisDomain } from './axis.js';
+import { axisDomain, joinedDomain } from './axis.js';
 import { drawDots } from './dot-drawing.js';
 import { dotSpec } from './dot-spec.js';
 import { dotTable } from './dot-table.js';
-import { type DotChart, dotsInUnitShown } from './dots.js';
+import { type DotChart, type DotsShown, dotsInUnitShown } from './dots.js';
 import { type Figure, requireFigureText } from './figure.js';
+import { lazyDrawings } from './lazy-drawings.js';
 import { requireSeriesNames } from './series-style.js';
 
-const wideSpec = dotSpec('wide');
-const narrowSpec = dotSpec('narrow');
+/** The specifications of a dot chart. */
+export const dotSpecs = { wide: dotSpec('wide'), narrow: dotSpec('narrow') } as const;
 
 /**
  * A dot for each value, one row for each category, with whiskers where a value is an interval. Series differ by
@@ -26,20 +27,40 @@ export function dotChart(chart: DotChart): Figure {
   const names = chart.series.map(({ name }) => name);
   requireSeriesNames(chart.id, names);
   requireCategories(chart);
+  return dotFigure(chart, dotsShown(chart));
+}
+
+/** A dot chart over the dots of an earlier case; its axis holds the axes of both. */
+export function dotsBeside(chart: DotChart, start: DotChart): Figure {
+  const [shown, before] = [dotsShown(chart), dotsShown(start)];
+  return dotFigure(chart, {
+    ...shown,
+    start: before.series,
+    domain: joinedDomain(shown.domain, before.domain),
+  });
+}
+
+function dotsShown(chart: DotChart): DotsShown {
   const series = dotsInUnitShown(chart);
   const values = series.flatMap(({ dots }) =>
     dots.flatMap(({ value, low, high }) => [value, low ?? value, high ?? value]),
   );
-  const shown = { ...chart, series, domain: axisDomain(chart.value, values, 'round with zero') };
+  return { ...chart, series, start: [], domain: axisDomain(chart.value, values, 'round with zero') };
+}
+
+function dotFigure(chart: DotChart, shown: DotsShown): Figure {
+  const { id, title, alt } = chart;
   return {
-    id: chart.id,
-    title: chart.title,
-    alt: chart.alt,
-    drawings: {
-      wide: { specName: 'dot-wide', spec: wideSpec, ...drawDots(shown, 'wide') },
-      narrow: { specName: 'dot-narrow', spec: narrowSpec, ...drawDots(shown, 'narrow') },
-    },
+    id,
+    title,
+    alt,
+    drawings: lazyDrawings((layout) => ({
+      specName: `dot-${layout}`,
+      spec: dotSpecs[layout],
+      ...drawDots(shown, layout),
+    })),
     table: dotTable(chart),
+    chart: { kind: 'dot', shows: chart },
   };
 }
 

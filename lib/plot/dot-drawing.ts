@@ -2,7 +2,8 @@ import { tickWidth } from './axis.js';
 import type { DotsShown } from './dots.js';
 import type { DataRow, Drawing, LayoutName } from './figure.js';
 import { fontSize, horizontalLabel, type PlacedText, sizes, textRow, titleTexts } from './layout.js';
-import { legend } from './legend.js';
+import { type LegendEntry, legend } from './legend.js';
+import { inkColours } from './palette.js';
 import { seriesStyle } from './series-style.js';
 import { columnHeading } from './table.js';
 import { shortened, textWidth } from './text-width.js';
@@ -25,7 +26,7 @@ export function drawDots(shown: DotsShown, layout: LayoutName): Omit<Drawing, 's
   const rowHeight = rowGap + nameRoom + dotHeight * shown.series.length;
   const plotHeight = rowHeight * shown.categories.length;
   const title = titleTexts(shown.title, '', left, layout);
-  const entries = shown.series.map(({ name }, index) => ({ name, style: seriesStyle(index) }));
+  const entries = legendEntries(shown);
   const keys = legend(entries.length > 1 ? entries : [], 8 - left, plotHeight + axisRoom, width - 12);
   const texts: PlacedText[] = [
     ...title.texts,
@@ -36,10 +37,9 @@ export function drawDots(shown: DotsShown, layout: LayoutName): Omit<Drawing, 's
     ...keys.texts,
   ];
   const padding = { left, right, top: title.room, bottom: axisRoom + keys.room };
-  const marks = dotRows(
-    shown,
-    (row, index) => row * rowHeight + rowGap / 2 + nameRoom + (index + 0.5) * dotHeight,
-  );
+  const top = (row: number, index: number): number =>
+    row * rowHeight + rowGap / 2 + nameRoom + (index + 0.5) * dotHeight;
+  const marks = dotRows(shown, top);
   return {
     width,
     height: padding.top + plotHeight + padding.bottom,
@@ -51,6 +51,7 @@ export function drawDots(shown: DotsShown, layout: LayoutName): Omit<Drawing, 's
         right: plotWidth,
         top: row * rowHeight,
       })),
+      start: startRows(shown, top),
       whiskers: marks.filter((row) => 'low' in row),
       dots: marks,
       keys: keys.keys,
@@ -69,6 +70,23 @@ function dotRows({ categories, series }: DotsShown, top: (row: number, index: nu
       ...seriesStyle(index),
     })),
   );
+}
+
+/** The dots of the starting case, where the row and the kind of value are still there. */
+function startRows(shown: DotsShown, top: (row: number, index: number) => number): DataRow[] {
+  const { categories, series, start } = shown;
+  const kept = start.slice(0, series.length).map(({ name, dots }) => ({
+    name,
+    dots: dots.filter(({ category }) => categories.includes(category)),
+  }));
+  return dotRows({ ...shown, series: kept }, top).map((row) => ({ ...row, colour: inkColours.rule }));
+}
+
+function legendEntries({ series, start }: DotsShown): readonly LegendEntry[] {
+  const named = series.map(({ name }, index) => ({ name, style: seriesStyle(index) }));
+  return start.length === 0
+    ? named
+    : [...named, { name: 'starting case', style: { ...seriesStyle(0), colour: inkColours.rule } }];
 }
 
 function longestName(names: readonly string[]): number {

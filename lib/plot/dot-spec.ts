@@ -6,7 +6,14 @@ import { inkColours } from './palette.js';
 export function dotSpec(layout: LayoutName): Specification {
   return specification(
     ['x'],
-    [rowLayer(), whiskerLayer(layout), dotLayer(layout), pointKeyLayer(), ...textLayers()],
+    [
+      rowLayer(),
+      dotLayer(layout, 'start'),
+      whiskerLayer(layout),
+      dotLayer(layout, 'dots'),
+      pointKeyLayer(),
+      ...textLayers(),
+    ],
   );
 }
 
@@ -36,10 +43,10 @@ function whiskerLayer(layout: LayoutName): Layer {
   };
 }
 
-function dotLayer(layout: LayoutName): Layer {
+function dotLayer(layout: LayoutName, name: 'start' | 'dots'): Layer {
   return {
-    data: { name: 'dots' },
-    mark: { type: 'point', filled: true, opacity: 1, size: 80 },
+    data: { name },
+    mark: { type: 'point', filled: true, opacity: 1, size: name === 'start' ? 60 : 80 },
     encoding: {
       x: scaled('x', 'x', layout),
       y: given('top', 'quantitative'),

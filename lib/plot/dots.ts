@@ -43,6 +43,8 @@ export interface DotChart extends FigureText {
 
 /** A dot chart with all numbers in the unit shown, and the ends of its axis. */
 export interface DotsShown extends DotChart {
+  /** The case before a slider was moved, drawn in grey behind the dots. */
+  readonly start: readonly DotSeries[];
   readonly domain: readonly [number, number];
 }
 

@@ -1,4 +1,6 @@
 import { InputError } from '../base/input-error.js';
+import type { DotChart } from './dots.js';
+import type { LineChart } from './lines.js';
 import type { Table } from './table.js';
 
 /**
@@ -65,7 +67,18 @@ export interface Figure extends FigureText {
   readonly drawings: Readonly<Record<LayoutName, Drawing>>;
   /** All numbers of the figure. */
   readonly table: Table;
+  /** What it was made from, so that it can be drawn again beside another case. */
+  readonly chart: Chart;
 }
+
+/**
+ * What a figure shows, by its kind.
+ *
+ * @public
+ */
+export type Chart =
+  | { readonly kind: 'line'; readonly shows: LineChart }
+  | { readonly kind: 'dot'; readonly shows: DotChart };
 
 /**
  * What every figure says of itself in words.

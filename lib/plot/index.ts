@@ -1,7 +1,17 @@
 export type { Axis } from './axis.js';
+export { besideStart } from './beside-start.js';
 export { dotChart } from './dot-chart.js';
 export type { Dot, DotChart, DotSeries } from './dots.js';
-export type { DataRow, Drawing, Figure, FigureText, LayoutName, Padding, Specification } from './figure.js';
+export type {
+  Chart,
+  DataRow,
+  Drawing,
+  Figure,
+  FigureText,
+  LayoutName,
+  Padding,
+  Specification,
+} from './figure.js';
 export { lineChart } from './line-chart.js';
 export type { LineChart, LinePoint, LineSeries, MarkedPoint, Rule } from './lines.js';
 export { renderSvg } from './render-svg.js';

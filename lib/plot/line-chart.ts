@@ -1,13 +1,15 @@
 import { InputError } from '../base/input-error.js';
+import { joinedDomain } from './axis.js';
 import { type Figure, requireFigureText } from './figure.js';
+import { lazyDrawings } from './lazy-drawings.js';
 import { drawLines } from './line-drawing.js';
 import { lineSpec } from './line-spec.js';
 import { lineTable } from './line-table.js';
-import { inUnitsShown, type LineChart } from './lines.js';
+import { inUnitsShown, type LineChart, type LinesShown } from './lines.js';
 import { requireSeriesNames } from './series-style.js';
 
-const wideSpec = lineSpec('wide');
-const narrowSpec = lineSpec('narrow');
+/** The specifications of a line chart. */
+export const lineSpecs = { wide: lineSpec('wide'), narrow: lineSpec('narrow') } as const;
 
 /**
  * A line chart of one or more series. Lines differ by colour and by dash, and carry their names.
@@ -32,15 +34,32 @@ export function lineChart(chart: LineChart): Figure {
       value: short.points.length,
       accepted: '2 or more',
     });
-  const shown = inUnitsShown(chart);
+  return lineFigure(chart, inUnitsShown(chart));
+}
+
+/** A line chart over the lines of an earlier case; its axes hold the axes of both. */
+export function linesBeside(chart: LineChart, start: LineChart): Figure {
+  const before = inUnitsShown(start);
+  const shown = inUnitsShown({ ...chart, startingCase: start.series });
+  return lineFigure(chart, {
+    ...shown,
+    xDomain: joinedDomain(shown.xDomain, before.xDomain),
+    yDomain: joinedDomain(shown.yDomain, before.yDomain),
+  });
+}
+
+function lineFigure(chart: LineChart, shown: LinesShown): Figure {
+  const { id, title, alt } = chart;
   return {
-    id: chart.id,
-    title: chart.title,
-    alt: chart.alt,
-    drawings: {
-      wide: { specName: 'line-wide', spec: wideSpec, ...drawLines(shown, 'wide') },
-      narrow: { specName: 'line-narrow', spec: narrowSpec, ...drawLines(shown, 'narrow') },
-    },
+    id,
+    title,
+    alt,
+    drawings: lazyDrawings((layout) => ({
+      specName: `line-${layout}`,
+      spec: lineSpecs[layout],
+      ...drawLines(shown, layout),
+    })),
     table: lineTable(chart),
+    chart: { kind: 'line', shows: chart },
   };
 }

@@ -1,0 +1,20 @@
+import { dotsBeside } from './dot-chart.js';
+import type { Figure } from './figure.js';
+import { linesBeside } from './line-chart.js';
+
+/**
+ * A figure with the same figure of an earlier case in grey behind it. Its axes hold both cases, so that they stand still
+ * while the new case stays within the range of the earlier one.
+ *
+ * @param figure - the figure of the case looked at
+ * @param start - the figure of the case that the eye compares with
+ * @returns the figure with both; the figure as it is where the two are of different kinds
+ *
+ * @public
+ */
+export function besideStart(figure: Figure, start: Figure): Figure {
+  const [now, before] = [figure.chart, start.chart];
+  if (now.kind === 'line' && before.kind === 'line') return linesBeside(now.shows, before.shows);
+  if (now.kind === 'dot' && before.kind === 'dot') return dotsBeside(now.shows, before.shows);
+  return figure;
+}
