@@ -1,4 +1,4 @@
-import { noWarnings, type Warning } from '../base/warning.js';
+import { distinctWarnings, noWarnings, type Warning } from '../base/warning.js';
 import type { DamperModel } from './damper-model.js';
 
 /** Shear rate times relaxation time from which a polymer oil is likely to thin (Cross model, exponent 0.7: by about 10 %). */
@@ -15,51 +15,56 @@ interface Extremes {
   readonly largestDrop: number;
 }
 
-/** Every warning that one computed force carries. */
+/** Every warning that one computed force carries. Most forces carry none, and cost no list. */
 export function damperWarnings(model: DamperModel, extremes: Extremes): readonly Warning[] {
-  const warnings = [...holeWarnings(model, extremes.holeReynoldsNumber)];
+  let warnings = holeWarnings(model, extremes.holeReynoldsNumber);
   if (extremes.cavitating) {
-    warnings.push({
-      code: 'cavitation',
-      message:
-        'The oil behind the piston tears: the force stays where it is, however fast the shaft or thick the oil, and some of the next stroke is lost',
-      value: extremes.largestDrop,
-      limit: extremes.largestDrop,
-    });
+    warnings = [
+      ...warnings,
+      {
+        code: 'cavitation',
+        message:
+          'The oil behind the piston tears: the force stays where it is, however fast the shaft or thick the oil, and some of the next stroke is lost',
+        value: extremes.largestDrop,
+        limit: extremes.largestDrop,
+      },
+    ];
   }
   // A measured thinning curve is in the force already.
   const relaxationTime = model.fluid.shearThinning === undefined ? (model.fluid.relaxationTime ?? 0) : 0;
-  const shear = extremes.wallShearRate * relaxationTime;
-  if (shear > shearThinningLimit) {
-    warnings.push({
-      code: 'shear-thinning',
-      message:
-        'The oil is sheared so fast in the holes that it is likely to thin: the true force may be smaller',
-      value: extremes.wallShearRate,
-      limit: shearThinningLimit / relaxationTime,
-    });
+  if (extremes.wallShearRate * relaxationTime > shearThinningLimit) {
+    warnings = [
+      ...warnings,
+      {
+        code: 'shear-thinning',
+        message:
+          'The oil is sheared so fast in the holes that it is likely to thin: the true force may be smaller',
+        value: extremes.wallShearRate,
+        limit: shearThinningLimit / relaxationTime,
+      },
+    ];
   }
-  return warnings.length === 0 ? noWarnings : warnings;
+  return warnings;
 }
 
 function holeWarnings(model: DamperModel, reynoldsNumber: number): readonly Warning[] {
   const { paths, law } = model.pistonFlow;
-  const warnings: Warning[] = [];
+  let warnings = noWarnings;
   let area = 0;
   for (const path of paths) {
     area += path.area;
-    for (const warning of law.rangeWarnings(path.lengthRatio, reynoldsNumber)) {
-      if (!warnings.some(({ code }) => code === warning.code)) warnings.push(warning);
-    }
+    const outside = law.rangeWarnings(path.lengthRatio, reynoldsNumber);
+    if (outside.length > 0) warnings = distinctWarnings([...warnings, ...outside]);
   }
   const ratio = area / ((Math.PI / 4) * model.damper.bore ** 2);
-  if (ratio > largestHoleAreaRatio) {
-    warnings.push({
+  if (ratio <= largestHoleAreaRatio) return warnings;
+  return [
+    ...warnings,
+    {
       code: 'hole-area-ratio-high',
       message: `The holes fill ${Math.round(100 * ratio)} % of the bore; the hole law takes them as far apart, up to 16 %`,
       value: ratio,
       limit: largestHoleAreaRatio,
-    });
-  }
-  return warnings;
+    },
+  ];
 }
