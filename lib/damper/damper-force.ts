@@ -3,9 +3,9 @@ import type { Warning } from '../base/warning.js';
 import { requirePosition, type ShaftMotion } from './damper.js';
 import type { DamperModel } from './damper-model.js';
 import { damperWarnings } from './damper-warnings.js';
-import { gasPressure } from './gas.js';
+import { compressedGasPressure } from './gas.js';
 import { oilForce } from './oil-force.js';
-import { pressureDropLimit } from './pressure-drop-limit.js';
+import { pressureDropLimitAt } from './pressure-drop-limit.js';
 import { sealFrictionForce } from './seal-friction.js';
 
 /** Specific heat capacity of a silicone oil [J/(kg·K)]; 1460 to 1550 is usual, petroleum oil has about 1900 (from memory). */
@@ -68,22 +68,22 @@ export function damperForce(model: DamperModel, motion: ShaftMotion): DamperForc
   requireFinite(speed, 'speed', 'm/s');
   requirePosition(position, damper.stroke);
 
-  const largestDrop = pressureDropLimit(model, position, speed);
+  const gas = compressedGasPressure(damper.gas, shaftArea * position);
+  const largestDrop = pressureDropLimitAt(model, gas, speed);
   const oil = oilForce(model, speed, largestDrop);
-  const { pressureDrop, cavitating } = oil;
-  const gas = gasPressure(damper.gas, shaftArea * position);
+  const { pressureDrop, cavitating, through } = oil;
   const gasForce = shaftArea * (gas - damper.gas.ambientPressure);
   const sealForce = sealFrictionForce(damper.seal, speed);
 
   let holeReynoldsNumber = 0;
   let wallShearRate = 0;
-  for (const [index, { diameter }] of pistonFlow.paths.entries()) {
-    const holeSpeed = Math.abs(oil.holeSpeeds[index] ?? 0);
+  // Counted, since an iterator of pairs would cost as much as the physics.
+  let index = 0;
+  for (const { diameter } of pistonFlow.paths) {
+    const holeSpeed = Math.abs(oil.holeSpeeds[index++] ?? 0);
     holeReynoldsNumber = Math.max(holeReynoldsNumber, (holeSpeed * diameter) / fluid.kinematicViscosity);
     wallShearRate = Math.max(wallShearRate, (8 * holeSpeed) / diameter);
   }
-  const swept = dampingArea * speed;
-  const through = cavitating ? pistonFlow.flow(pressureDrop) : swept;
   const behind = speed > 0 ? model.blindShare : 1 - model.blindShare;
   return {
     speed,
@@ -95,7 +95,7 @@ export function damperForce(model: DamperModel, motion: ShaftMotion): DamperForc
     pressureDrop,
     lowestPressure: gas - behind * Math.abs(pressureDrop),
     cavitating,
-    cavityGrowth: Math.abs(swept - through),
+    cavityGrowth: Math.abs(dampingArea * speed - through),
     jetRecoil: oil.jetRecoil,
     jetTemperatureRise: Math.abs(pressureDrop) / (fluid.density * specificHeatCapacity),
     holeReynoldsNumber,

@@ -71,6 +71,11 @@ export function requireGasSide(gas: GasSide): void {
  */
 export function gasPressure(gas: GasSide, displacedVolume: number): number {
   requireGasSide(gas);
+  return compressedGasPressure(gas, displacedVolume);
+}
+
+/** {@link gasPressure} of a gas that was checked before. */
+export function compressedGasPressure(gas: GasSide, displacedVolume: number): number {
   if (!(displacedVolume >= 0 && displacedVolume < gas.volume)) {
     throw new InputError({
       field: 'displacedVolume',

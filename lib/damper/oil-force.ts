@@ -21,6 +21,8 @@ export interface OilForce {
   readonly jetRecoil: number;
   /** Mean speed in the open holes of each path [m/s], with the sign of the speed. */
   readonly holeSpeeds: readonly number[];
+  /** Flow through piston and gap [m³/s], with the sign of the speed; less than the piston sweeps where the oil tears. */
+  readonly through: number;
   /** Whether the pressure drop is held at its limit. */
   readonly cavitating: boolean;
   /** Steps of the solver, and what its flow lacks [m³/s]. */
@@ -38,8 +40,9 @@ function jetRecoil(model: DamperModel, holeSpeeds: readonly number[], flow: numb
   const bore = (Math.PI / 4) * model.damper.bore ** 2;
   const boreSpeed = Math.abs(flow) / bore;
   let sum = 0;
-  for (const [index, { area }] of model.pistonFlow.paths.entries()) {
-    const speed = Math.abs(holeSpeeds[index] ?? 0);
+  let index = 0;
+  for (const { area } of model.pistonFlow.paths) {
+    const speed = Math.abs(holeSpeeds[index++] ?? 0);
     sum += area * speed * Math.max(jetMomentum * speed - boreSpeed, 0);
   }
   return model.fluid.density * sum;
@@ -67,13 +70,15 @@ export function oilForce(
   const holeSpeeds = cavitating
     ? pistonFlow.paths.map(({ resistance }) => resistance.meanSpeed(pressureDrop))
     : solved.holeSpeeds;
-  const recoil = jetRecoil(model, holeSpeeds, cavitating ? pistonFlow.flow(pressureDrop) : flow);
+  const through = cavitating ? pistonFlow.flow(pressureDrop) : flow;
+  const recoil = jetRecoil(model, holeSpeeds, through);
   const thinned =
     fluid.shearThinning === undefined ? 1 : gapDragViscosityRatio(pistonFlow.gap, fluid.shearThinning, speed);
   return {
     force: dampingArea * pressureDrop - sign * recoil + thinned * skirtDrag * speed,
     pressureDrop,
     jetRecoil: recoil,
+    through,
     holeSpeeds,
     cavitating,
     iterations: solved.iterations,
