@@ -102,7 +102,7 @@ export const notebook = defineNotebook({
       dimension: 'ratio',
       unit: '',
       label: 'Motion ratio',
-      help: 'Shaft travel for each wheel travel.',
+      help: 'Shaft travel for each wheel travel, where the parts file does not say it.',
       default: 0.6,
       min: 0.2,
       max: 1.5,

@@ -92,7 +92,8 @@ export function sheetNumbers(build: Build, choices: Choices): SheetNumbers {
   const { stroke } = chamber;
   const endPush = pushAt(built, stroke, bench);
   const lengths = lengthsOf(build.shock, build.piston);
-  const { spring, shock: body } = build;
+  const { corner, spring, shock: body } = build;
+  const motionRatio = corner?.motionRatio ?? choices.motionRatio;
   return {
     built,
     oil: oilOutOnClosing(chamber, compensator, closing, 0),
@@ -125,8 +126,8 @@ export function sheetNumbers(build: Build, choices: Choices): SheetNumbers {
       spring === undefined
         ? undefined
         : rideHeightBand(body.seal.breakawayForce, {
-            wheelRate: spring.rate * choices.motionRatio ** 2,
-            motionRatio: choices.motionRatio,
+            wheelRate: spring.rate * motionRatio ** 2,
+            motionRatio,
           }),
   };
 }

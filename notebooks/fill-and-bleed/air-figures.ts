@@ -1,0 +1,123 @@
+import { InputError } from '../../lib/base/input-error.js';
+import { damperForce } from '../../lib/damper/damper-force.js';
+import { deadBand } from '../../lib/fill/dead-band.js';
+import { frictionRulesBelow } from '../../lib/fill/seal-measurement.js';
+import { typicalPetroleumBulkModulus } from '../../lib/fill/typical-oil.js';
+import { compressAiryOil } from '../../lib/fluid/air-in-oil.js';
+import { siliconeBulkModulus } from '../../lib/fluid/bulk-modulus.js';
+import type { Figure, LinePoint } from '../../lib/plot/index.js';
+import { lineChart } from '../../lib/plot/index.js';
+import { type BuiltShock, damperAt } from '../build-sheet/built-shock.js';
+import { newtons, shaftSpeed } from '../shared/wording.js';
+
+const steps = 40;
+const mostAir = 0.1;
+
+/** Bulk modulus of the oil of a build without air [Pa]. */
+function bulkModulusOf({ oil }: BuiltShock, temperature: number): number {
+  return oil.base === 'silicone' ? siliconeBulkModulus(temperature) : typicalPetroleumBulkModulus;
+}
+
+/** Dead band at half stroke [m]; `undefined` where the oil tears before damping has built up. */
+export function deadBandAt(
+  built: BuiltShock,
+  temperature: number,
+  airFraction: number,
+  speed: number,
+): number | undefined {
+  const { bore, shaftDiameter, stroke } = built.build.shock;
+  const volume = (Math.PI / 4) * (bore ** 2 - shaftDiameter ** 2) * (stroke / 2);
+  const oil = {
+    liquidBulkModulus: bulkModulusOf(built, temperature),
+    airFraction,
+    referencePressure: built.closing.ambientPressure,
+    polytropicExponent: 1,
+  };
+  try {
+    return deadBand(damperAt(built, temperature), { volume, oil }, speed);
+  } catch (error) {
+    if (error instanceof InputError && error.field === 'speed') return undefined;
+    throw error;
+  }
+}
+
+/** Travel before damping has built up, against the air in the oil. */
+export function deadBandFigure(built: BuiltShock, temperature: number, speed: number): Figure {
+  const curve = (signed: number): readonly LinePoint[] =>
+    Array.from({ length: steps + 1 }, (_, step) => (mostAir * step) / steps).flatMap((x) => {
+      const y = deadBandAt(built, temperature, x, signed);
+      return y === undefined ? [] : [{ x, y }];
+    });
+  const series = [
+    { name: 'pushed in', points: curve(speed) },
+    { name: 'pulled out', points: curve(-speed) },
+  ].filter(({ points }) => points.length > 1);
+  const [pushed, pulled] = [speed, -speed].map((signed) => {
+    const lost = deadBandAt(built, temperature, mostAir / 2, signed);
+    return lost === undefined ? 'torn oil' : `${(1e3 * lost).toFixed(2)} mm`;
+  });
+  return lineChart({
+    id: 'dead-band',
+    title: `Travel before damping has built up, at ${shaftSpeed(speed)} from rest`,
+    alt: `With 5 % of air on the shaft side, damping has built up after ${pushed} pushed in and ${pulled} pulled out.`,
+    x: { label: 'Air in the oil', unit: '%', dimension: 'ratio' },
+    y: { label: 'Travel to 90 % of the damping', unit: 'mm', dimension: 'length' },
+    series,
+  });
+}
+
+const airFractions = [0.001, 0.01, 0.05] as const;
+
+/** How soft a little air makes oil. */
+export function softnessFigure(built: BuiltShock, temperature: number): Figure {
+  const liquidBulkModulus = bulkModulusOf(built, temperature);
+  const at = (airFraction: number, pressure: number): number =>
+    compressAiryOil(
+      { liquidBulkModulus, airFraction, referencePressure: 101_325, polytropicExponent: 1 },
+      pressure,
+    ).bulkModulus;
+  const atOneBar = (at(0.01, 101_325) / 1e6).toFixed(0);
+  return lineChart({
+    id: 'soft-oil',
+    title: 'Stiffness of oil with air in it',
+    alt: `Without air this oil has ${(liquidBulkModulus / 1e6).toFixed(0)} MPa; one percent of air at the pressure of the air outside leaves ${atOneBar} MPa, and pressure brings it back.`,
+    x: { label: 'Absolute pressure', unit: 'bar', dimension: 'pressure' },
+    y: { label: 'Bulk modulus', unit: 'MPa', dimension: 'pressure' },
+    series: airFractions.map((airFraction) => ({
+      name: `${100 * airFraction} % air at 1 atm`,
+      points: Array.from({ length: steps + 1 }, (_, step) => {
+        const pressure = 0.5e5 + (4.5e5 * step) / steps;
+        return { x: pressure, y: at(airFraction, pressure) };
+      }),
+    })),
+  });
+}
+
+/** Damping at walking pace against the friction of the seals. */
+export function frictionFigure(built: BuiltShock, temperature: number): Figure {
+  const model = damperAt(built, temperature);
+  const { kineticForce } = built.build.shock.seal;
+  const crossing = frictionRulesBelow(model, kineticForce);
+  const fastest = Math.max(3 * (crossing ?? 0), 0.01);
+  const said =
+    crossing === undefined
+      ? 'Friction is larger than damping at every speed.'
+      : `Below ${shaftSpeed(crossing)} friction of ${newtons(kineticForce)} is larger than damping.`;
+  return lineChart({
+    id: 'friction-or-damping',
+    title: 'Damping of a slow shaft against seal friction',
+    alt: said,
+    x: { label: 'Shaft speed', unit: 'mm/s', dimension: 'speed' },
+    y: { label: 'Force against the motion', unit: 'N', dimension: 'force' },
+    series: [
+      {
+        name: 'damping of the oil',
+        points: Array.from({ length: steps + 1 }, (_, step) => {
+          const speed = (fastest * step) / steps;
+          return { x: speed, y: Math.abs(damperForce(model, { speed: -speed, position: 0 }).dampingForce) };
+        }),
+      },
+    ],
+    rules: [{ axis: 'y', value: kineticForce, label: 'seal friction' }],
+  });
+}

@@ -1,0 +1,84 @@
+import { airPassageTravel } from '../../lib/fill/dead-band.js';
+import { airAfterBleeds } from '../../lib/fill/repeated-bleeding.js';
+import { largestBubbleLeft } from '../../lib/fill/waiting-time.js';
+import type { Figure } from '../../lib/plot/index.js';
+import { lineChart } from '../../lib/plot/index.js';
+import { type BuiltShock, damperAt, riseSpeedIn } from '../build-sheet/built-shock.js';
+import { bubbleRadii, drawnInShare } from '../build-sheet/numbers.js';
+import { duration, millimetres } from '../shared/bench-wording.js';
+import { celsius } from '../shared/wording.js';
+
+const longestWait = 1800;
+const waitSteps = 60;
+/** Bleeds drawn; what has not left by then will not. */
+const bleeds = 5;
+
+/** Largest bubble that can still be in the oil, against the wait. */
+export function waitFigure(built: BuiltShock, temperatures: readonly number[], wait: number): Figure {
+  const height = built.fill.chamber.length;
+  const left = (temperature: number, time: number): number =>
+    2 * largestBubbleLeft(time, height, riseSpeedIn(built, temperature), bubbleRadii.largest);
+  const after = temperatures.map(
+    (temperature) => `${millimetres(left(temperature, wait))} at ${celsius(temperature)}`,
+  );
+  return lineChart({
+    id: 'bubble-left',
+    title: 'Largest bubble that can still be in the oil',
+    alt: `After ${duration(wait)} upright, the largest bubble left measures ${after.join(', ')}.`,
+    x: { label: 'Waited', unit: 'min', dimension: 'time' },
+    y: { label: 'Bubble diameter', unit: 'mm', dimension: 'length' },
+    series: temperatures.map((temperature) => ({
+      name: celsius(temperature),
+      points: Array.from({ length: waitSteps }, (_, step) => {
+        const time = (longestWait * (step + 1)) / waitSteps;
+        return { x: time, y: left(temperature, time) };
+      }),
+    })),
+    rules: [{ axis: 'x', value: wait, label: 'your wait' }],
+  });
+}
+
+/** Travel lost to the air that is left after each bleed [m], first before any. */
+export function travelAfterBleeds(
+  built: BuiltShock,
+  temperature: number,
+  wait: number,
+  airAtFill: number,
+): readonly number[] {
+  const model = damperAt(built, temperature);
+  const left = airAfterBleeds(
+    {
+      airAtFill,
+      smallestRadius: bubbleRadii.smallest,
+      largestRadius: bubbleRadii.largest,
+      height: built.fill.chamber.length,
+      wait,
+      airDrawnIn: drawnInShare * airAtFill,
+      riseSpeed: riseSpeedIn(built, temperature),
+    },
+    bleeds,
+  );
+  return left.map((air) => airPassageTravel(model, air));
+}
+
+/** Bleeding again, for a short, the chosen and a long wait. */
+export function bleedFigure(built: BuiltShock, temperature: number, wait: number, airAtFill: number): Figure {
+  const waits = [wait / 5, wait, 5 * wait];
+  const cases = waits.map((each) => ({
+    wait: each,
+    travel: travelAfterBleeds(built, temperature, each, airAtFill),
+  }));
+  const chosen = cases[1]?.travel ?? [];
+  const after = [0, 1, 2, 3].map((bleed) => `${(1e3 * (chosen[bleed] ?? 0)).toFixed(2)}`);
+  return lineChart({
+    id: 'travel-after-bleeds',
+    title: 'Travel lost to air, bleed after bleed',
+    alt: `With ${duration(wait)} before each bleed, ${after[0]} mm of travel lost become ${after[1]}, ${after[2]} and ${after[3]} mm after one, two and three bleeds.`,
+    x: { label: 'Bleeds', unit: '' },
+    y: { label: 'Travel lost while the air passes the piston', unit: 'mm', dimension: 'length' },
+    series: cases.map((one) => ({
+      name: `${duration(one.wait)} each`,
+      points: one.travel.map((travel, bleed) => ({ x: bleed, y: travel })),
+    })),
+  });
+}
