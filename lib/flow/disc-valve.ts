@@ -1,6 +1,8 @@
 import { requireCount, requireNotNegative, requirePositive, requireWithin } from '../base/checks.js';
 import { InputError } from '../base/input-error.js';
+import { throatArea } from './hole-shape.js';
 import type { Piston } from './piston.js';
+import { ringPlateCompliance } from './ring-plate.js';
 
 /**
  * A thin disc, or a stack of equal ones, clamped at the shaft and lying on one face of the piston over some of its holes.
@@ -95,4 +97,33 @@ export function requireDiscValve(valve: DiscValve, piston: Piston, bore: number,
       `below ${pitch - widest}, the near edge of the holes it covers,`,
     );
   }
+}
+
+/** How far a disc lifts at its holes for each pressure under it [m/Pa]: the pressure on the area of the holes, on their circle. */
+export function discLiftPerPressure(valve: DiscValve, area: number, pitchDiameter: number): number {
+  const plate = {
+    innerRadius: valve.clampDiameter / 2,
+    outerRadius: valve.outerDiameter / 2,
+    thickness: valve.thickness,
+    elasticModulus: valve.elasticModulus,
+    poissonRatio: valve.poissonRatio,
+  };
+  return (area * ringPlateCompliance(plate, pitchDiameter / 2)) / valve.count;
+}
+
+/**
+ * Pressure drop at which a disc begins to lift [Pa], whatever the oil.
+ *
+ * @param valve - one of the piston's
+ * @param piston - with the holes that it covers
+ * @throws InputError where it covers no holes, or holes without a common pitch circle
+ * @public
+ */
+export function discOpeningPressure(valve: DiscValve, piston: Piston): number {
+  const pitch = coveredPitchDiameter(valve, piston, 'valve');
+  const area = valve.covers.reduce((sum, index) => {
+    const group = piston.holes[index];
+    return group === undefined ? sum : sum + group.count * throatArea(group);
+  }, 0);
+  return valve.preload / discLiftPerPressure(valve, area, pitch);
 }

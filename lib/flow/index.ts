@@ -4,7 +4,7 @@ export {
   annularGapDrag,
   annularGapFlow,
 } from './annular-gap.js';
-export type { DiscValve } from './disc-valve.js';
+export { type DiscValve, discOpeningPressure } from './disc-valve.js';
 export { type Hole, holeArea, holeFlow, holePressureDrop, holeReynoldsNumber } from './hole.js';
 export type { HoleLaw, HoleResistance } from './hole-law.js';
 export type { HolePath } from './hole-path.js';

@@ -14,6 +14,8 @@ export interface InertialLossShares {
   readonly contraction: number;
   /** Reynolds number at which inertia sets in; 27 for a sharp straight hole. */
   readonly onset: number;
+  /** What a widening hole loses more once the jet leaves its wall, and the Reynolds number at which half of it does. */
+  readonly separation?: { readonly loss: number; readonly reynoldsNumber: number };
 }
 
 /** Developed profile of a round tube: Shah, J. Fluids Eng. 100 (1978) 177. */
@@ -55,13 +57,13 @@ export interface InertialLoss {
  * - contraction: the jet narrows behind a sharp edge. Its bubble is `ℓ = 0.1 + Re/2000` diameters long; where the hole is
  *   longer, the jet lands on the wall and most of the loss is won back.
  *
- * `Re` in `x⁺` and `ℓ` levels off at 3000, where the jet turns turbulent.
+ * A hole that widens adds `separation / (1 + (Re_s/Re)⁴)`. `Re` in `x⁺` and `ℓ` levels off at 3000, where the jet turns turbulent.
  *
  * @param shares - length ratio above 0, losses 0 or more
  * @public
  */
 export function inertialLoss(shares: InertialLossShares): InertialLoss {
-  const { lengthRatio, exit, development, contraction } = shares;
+  const { lengthRatio, exit, development, contraction, separation } = shares;
   const growth = (development / boundaryLayerLoss) ** 2 / lengthRatio;
   const coefficient = (reynoldsNumber: number): number => {
     const x = reynoldsNumber / shares.onset;
@@ -69,7 +71,10 @@ export function inertialLoss(shares: InertialLossShares): InertialLoss {
     const laminar = reynoldsNumber / Math.sqrt(1 + y * y);
     const bubble = bubbleAtRest + bubblePerReynoldsNumber * laminar;
     const covered = bubble / (bubble + lengthRatio);
-    const full = exit + development / Math.sqrt(1 + growth * laminar) + contraction * covered * covered;
+    let full = exit + development / Math.sqrt(1 + growth * laminar) + contraction * covered * covered;
+    if (separation !== undefined) {
+      full += separation.loss / (1 + (separation.reynoldsNumber / reynoldsNumber) ** 4);
+    }
     return (full * x) / Math.sqrt(1 + onsetBend * x + x * x);
   };
   const slope = (reynoldsNumber: number): number => {
@@ -84,11 +89,18 @@ export function inertialLoss(shares: InertialLossShares): InertialLoss {
     const grown = 1 + growth * laminar;
     const developing = development / Math.sqrt(grown);
     const bend = 1 + onsetBend * x + x * x;
-    const full = exit + developing + contraction * covered * covered;
-    const fullSlope =
+    let full = exit + developing + contraction * covered * covered;
+    let fullSlope =
       ((2 * contraction * covered * bubblePerReynoldsNumber * lengthRatio) / (span * span) -
         (0.5 * developing * growth) / grown) /
       (turbulent * root);
+    if (separation !== undefined) {
+      const attached = (separation.reynoldsNumber / reynoldsNumber) ** 4;
+      full += separation.loss / (1 + attached);
+      // Far below, where the power has no number, nothing separates.
+      if (attached < 1e100)
+        fullSlope += (4 * separation.loss * attached) / (reynoldsNumber * (1 + attached) ** 2);
+    }
     const onset = x / Math.sqrt(bend);
     const onsetSlope = (1 + (onsetBend / 2) * x) / (shares.onset * bend * Math.sqrt(bend));
     return full * onsetSlope + fullSlope * onset;

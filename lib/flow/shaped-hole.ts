@@ -53,11 +53,17 @@ function edgedHole(
     creepingNumber,
     lengthRatio: thickness / diameter,
     exit: 1 - 0.16 * exitWidening,
-    development: developedExcessLoss * (1 - 0.17 * entryWidening),
+    development: developedExcessLoss * (1 - 0.22 * entryWidening),
     contraction: freeJetLoss * (1 - entryWidening) ** 2,
     onset: sharpOnset * (exit.mouth / diameter) * (entry.mouth / diameter) ** 0.15,
   };
 }
+
+/**
+ * Reynolds number times the tangent of the half angle at which the jet leaves the wall of a widening cone; laminar flow stands only a
+ * slow widening. From our numerical reference.
+ */
+const separationNumber = 50;
 
 /** A tapered hole, for flow in at one diameter and out at the other. */
 function conicalHole(thickness: number, inlet: number, outlet: number): LaminarHole {
@@ -73,9 +79,17 @@ function conicalHole(thickness: number, inlet: number, outlet: number): LaminarH
     creepingNumber,
     lengthRatio: thickness / diameter,
     exit: widening ** 4,
-    development: developedExcessLoss * narrowing ** 3,
+    development: developedExcessLoss * narrowing ** 2.5,
     contraction: freeJetLoss * narrowing ** 4,
-    onset: sharpOnset / widening,
+    onset: sharpOnset / widening ** 2,
+    ...(outlet > inlet
+      ? {
+          separation: {
+            loss: 1 - widening ** 4,
+            reynoldsNumber: (separationNumber * 2 * thickness) / (outlet - inlet),
+          },
+        }
+      : {}),
   };
 }
 

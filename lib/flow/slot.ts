@@ -8,6 +8,15 @@ function ellipsePerimeter(a: number, b: number): number {
 }
 
 /**
+ * Flow through a long slot per pressure gradient, times viscosity [m⁴]: two half tubes and a plane slit between them, less what the
+ * slit's ends hold back. The last term is fitted to our own solution of the cross-section, which it meets within 0.1 %.
+ */
+export function slotConductance(width: number, travel: number): number {
+  const stretch = travel / width;
+  return width ** 4 * (Math.PI / 128 + stretch / 12 - 0.0071 * (1 - Math.exp(-3 * stretch)));
+}
+
+/**
  * A slot with round ends, as milled: two half tubes and a plane slit between them. Its ends are those of an elliptical orifice of the
  * same area and the same length over width, `Δp = 6 μ Q E / (π a b²)`, with `4 a E` the perimeter.
  *
@@ -17,8 +26,7 @@ function ellipsePerimeter(a: number, b: number): number {
 export function slotHole(width: number, travel: number, thickness: number): LaminarHole {
   const area = (Math.PI / 4) * width ** 2 + width * travel;
   const diameter = (4 * area) / (Math.PI * width + 2 * travel);
-  // Flow per pressure gradient over viscosity.
-  const conductance = (Math.PI * width ** 4) / 128 + (travel * width ** 3) / 12;
+  const conductance = slotConductance(width, travel);
   const stretch = (width + travel) / width;
   const b = Math.sqrt(area / (Math.PI * stretch));
   const a = b * stretch;

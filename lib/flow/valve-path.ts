@@ -1,8 +1,7 @@
 import type { FluidState } from '../fluid/fluid-state.js';
-import type { DiscValve } from './disc-valve.js';
+import { type DiscValve, discLiftPerPressure } from './disc-valve.js';
 import type { HolePath } from './hole-path.js';
 import { monotoneRoot } from './monotone-root.js';
-import { ringPlateCompliance } from './ring-plate.js';
 
 /** Contraction of the sheet of oil that leaves under the disc: Kirchhoff's free jet, `π/(π + 2)`. */
 const sheetContraction = 0.611;
@@ -78,14 +77,7 @@ export function valvePath(
 ): ValvePath {
   const opens = valve.face === 'shaft-side' ? 1 : -1;
   const area = holes.reduce((sum, path) => sum + path.area, 0);
-  const plate = {
-    innerRadius: valve.clampDiameter / 2,
-    outerRadius: valve.outerDiameter / 2,
-    thickness: valve.thickness,
-    elasticModulus: valve.elasticModulus,
-    poissonRatio: valve.poissonRatio,
-  };
-  const liftPerPressure = (area * ringPlateCompliance(plate, pitch / 2)) / valve.count;
+  const liftPerPressure = discLiftPerPressure(valve, area, pitch);
   const highest = valve.largestLift ?? Number.POSITIVE_INFINITY;
   const openingPressure = valve.preload / liftPerPressure;
   const lift = (pressure: number) =>
