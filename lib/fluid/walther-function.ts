@@ -77,7 +77,7 @@ export function kinematicViscosityOfZ(z: number): number {
   requireWithin(z, waltherZRange.lowest, waltherZRange.highest, 'z', 'mm²/s');
   let viscosity = z - 0.7;
   if (viscosity > termsVanish) return fromSquareMillimetres(viscosity);
-  // Newton's steps; 10 bring the worst case, at the lowest viscosity, to the last digits.
+  // Newton's steps: one or two for an oil, 20 in the worst case, near the lowest viscosity.
   for (let step = 0; step < 30; step++) {
     let value = viscosity + 0.7 - z;
     let slope = 1;
