@@ -56,4 +56,10 @@ export {
 } from './shock-length.js';
 export { positionAtForce, staticForce } from './static-force.js';
 export { type FrictionAndDamping, frictionFromTwoWeights, type TimedPull } from './two-weights.js';
+export {
+  typicalAirDiffusivity,
+  typicalPetroleumBulkModulus,
+  typicalSiliconeAirSolubility,
+  typicalSurfaceTension,
+} from './typical-oil.js';
 export { largestBubbleLeft, type RiseSpeed, waitingTime } from './waiting-time.js';
