@@ -1,7 +1,8 @@
 import { damperModel } from '../lib/damper/damper-model.js';
 import { dampingOf } from '../lib/decisions/damping-mismatch.js';
 import type { Bottle } from '../lib/decisions/fill-choice.js';
-import { orderPlan, orderPlanByProgram } from '../lib/decisions/order-plan.js';
+import { orderPlan } from '../lib/decisions/order-plan.js';
+import { orderPlanByProgram } from '../lib/decisions/order-plan-by-program.js';
 import type { OrderProblem } from '../lib/decisions/order-problem.js';
 import { finish } from '../lib/decisions/search.js';
 import { speedRange } from '../lib/decisions/speed-weights.js';

@@ -47,6 +47,8 @@ export interface DayStep extends DayTemperature {
   readonly mismatch: number;
   /** Mean ratio of damping to wanted damping, below 1 where too soft, with the fill of the plan. */
   readonly ratio: number;
+  /** The same just before a rebuild. */
+  readonly ratioBefore?: number;
   /** The same with the fill of the morning kept all day. */
   readonly unchangedRatio: number;
   readonly unchangedMismatch: number;
@@ -69,12 +71,15 @@ interface Cost {
   /** Mismatch above the worthwhile one, summed over the times. */
   readonly excess: number;
   readonly rebuilds: number;
+  /** Fills that have to be mixed. */
+  readonly mixes: number;
   readonly squares: number;
 }
 
 function isLess(a: Cost, b: Cost): boolean {
   if (Math.abs(a.excess - b.excess) > 1e-12) return a.excess < b.excess;
   if (a.rebuilds !== b.rebuilds) return a.rebuilds < b.rebuilds;
+  if (a.mixes !== b.mixes) return a.mixes < b.mixes;
   return a.squares < b.squares;
 }
 
@@ -110,8 +115,8 @@ function fillMismatch({ damper, bottles, wanted }: DayProblem, choice: FillChoic
 type Fitted = ReturnType<typeof fillMismatch>;
 
 /**
- * What to fill through a day: first as little mismatch above the worthwhile one as can be, then as few rebuilds as can be, then the smallest
- * mismatch. Exact, by dynamic programming over the times (Bellman 1957).
+ * What to fill through a day: first as little mismatch above the worthwhile one as can be, then as few rebuilds, then as few mixed fills, then
+ * the smallest mismatch. Exact, by dynamic programming over the times (Bellman 1957).
  *
  * @param problem - damper, wanted damping, bottles, temperatures of the day
  * @throws InputError for an input outside its range, for times that do not rise
@@ -126,17 +131,22 @@ export function* dayPlan(problem: DayProblem): Search<DayPlan> {
     fitted.push(choices.map((choice) => fillMismatch(problem, choice, temperature)));
     yield (index + 1) / temperatures.length;
   }
-  const places = cheapestPlaces(fitted, worthwhile);
+  const mixed = choices.map(({ second }) => second !== undefined);
+  const places = cheapestPlaces(fitted, mixed, worthwhile);
   const morning = places[0] ?? 0;
   const steps = temperatures.flatMap((at, index): DayStep[] => {
     const place = places[index] ?? 0;
     const [choice, now, unchanged] = [choices[place], fitted[index]?.[place], fitted[index]?.[morning]];
     if (choice === undefined || now === undefined || unchanged === undefined) return [];
+    const before = places[index - 1];
+    const rebuilt = before !== undefined && place !== before;
+    const ratioBefore = rebuilt ? fitted[index]?.[before]?.ratio : undefined;
     return [
       {
         ...at,
         choice,
-        rebuilt: index > 0 && place !== places[index - 1],
+        rebuilt,
+        ...(ratioBefore === undefined ? {} : { ratioBefore }),
         ...now,
         unchangedRatio: unchanged.ratio,
         unchangedMismatch: unchanged.mismatch,
@@ -149,7 +159,11 @@ export function* dayPlan(problem: DayProblem): Search<DayPlan> {
 }
 
 /** Place of the fill at each time. */
-function cheapestPlaces(fitted: readonly (readonly Fitted[])[], worthwhile: number): readonly number[] {
+function cheapestPlaces(
+  fitted: readonly (readonly Fitted[])[],
+  mixed: readonly boolean[],
+  worthwhile: number,
+): readonly number[] {
   const cameFrom: number[][] = [];
   let costs: readonly Cost[] = [];
   for (const [index, row] of fitted.entries()) {
@@ -160,15 +174,20 @@ function cheapestPlaces(fitted: readonly (readonly Fitted[])[], worthwhile: numb
     const origins: number[] = [];
     const before = costs;
     costs = row.map(({ mismatch }, place) => {
-      const stay = before[place] ?? { excess: 0, rebuilds: 0, squares: 0 };
+      const mixes = mixed[place] ? 1 : 0;
+      const stay = before[place] ?? { excess: 0, rebuilds: 0, mixes, squares: 0 };
       const leave = before[cheapest];
-      const change = leave === undefined ? undefined : { ...leave, rebuilds: leave.rebuilds + 1 };
+      const change =
+        leave === undefined
+          ? undefined
+          : { ...leave, rebuilds: leave.rebuilds + 1, mixes: leave.mixes + mixes };
       const changes = index > 0 && change !== undefined && isLess(change, stay);
       origins[place] = changes ? cheapest : place;
       const base = changes ? change : stay;
       return {
         excess: base.excess + Math.max(0, mismatch - worthwhile),
         rebuilds: base.rebuilds,
+        mixes: base.mixes,
         squares: base.squares + mismatch ** 2,
       };
     });

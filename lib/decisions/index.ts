@@ -48,9 +48,9 @@ export {
   type OrderLine,
   type OrderPlan,
   orderPlan,
-  orderPlanByProgram,
   type PlannedFill,
 } from './order-plan.js';
+export { orderPlanByProgram } from './order-plan-by-program.js';
 export type { OrderBuild, OrderProblem } from './order-problem.js';
 export {
   bestPairing,

@@ -1,11 +1,9 @@
-import { damperModel } from '../damper/damper-model.js';
-import { logMismatch } from './damping-mismatch.js';
-import { bottleAt, type FillChoice, fillState } from './fill-choice.js';
-import { type Demand, neededSets, orderDemands, type ServingFill } from './order-coverage.js';
-import { type OrderBuild, type OrderProblem, requireOrderProblem } from './order-problem.js';
-import { smallestSetByProgram } from './order-program.js';
-import { between, finishInSlices, type Search, type SearchControl } from './search.js';
-import { type SmallestSet, smallestSetByTrying } from './smallest-order.js';
+import type { FillChoice } from './fill-choice.js';
+import { planOf, pricesOf } from './order-answer.js';
+import { neededSets, orderDemands } from './order-coverage.js';
+import { type OrderProblem, requireOrderProblem } from './order-problem.js';
+import { between, type Search } from './search.js';
+import { smallestSetByTrying } from './smallest-order.js';
 
 /**
  * What one build is filled with at one temperature.
@@ -76,7 +74,7 @@ export type OrderPlan =
 /**
  * The smallest set of bottles with which every build stays within the tolerance of its wanted damping at every temperature, alone or blended;
  * of the smallest sets the cheapest. It is found by trying all sets of 1, 2, 3 … bottles, which suits lists of up to about 15 and
- * runs anywhere; {@link orderPlanByProgram} gives the same answer for longer lists.
+ * runs anywhere; `orderPlanByProgram` gives the same answer for longer lists.
  *
  * @param problem - shop list, builds, temperatures, tolerance
  * @throws InputError for an input outside its range
@@ -87,163 +85,4 @@ export function* orderPlan(problem: OrderProblem): Search<OrderPlan> {
   const demands = yield* between(orderDemands(problem), 0, 0.8);
   const set = yield* between(smallestSetByTrying(neededSets(demands), pricesOf(problem)), 0.8, 1);
   return planOf(problem, demands, set);
-}
-
-/**
- * The same as {@link orderPlan} by integer programming, for long shop lists. The solver is loaded on the first call.
- *
- * @param problem - shop list, builds, temperatures, tolerance
- * @param control - progress and stop
- * @throws InputError for an input outside its range, the reason of the signal where it stops the search
- * @public
- */
-export async function orderPlanByProgram(
-  problem: OrderProblem,
-  control: SearchControl = {},
-): Promise<OrderPlan> {
-  requireOrderProblem(problem);
-  return orderPlanOfDemands(problem, await finishInSlices(orderDemands(problem), control), control);
-}
-
-/** The plan by integer programming where the demands are known. The solver cannot be stopped while it runs. */
-export async function orderPlanOfDemands(
-  problem: OrderProblem,
-  demands: readonly Demand[],
-  { signal }: SearchControl = {},
-): Promise<OrderPlan> {
-  signal?.throwIfAborted();
-  const set = await smallestSetByProgram(neededSets(demands), pricesOf(problem));
-  signal?.throwIfAborted();
-  return planOf(problem, demands, set);
-}
-
-function pricesOf(problem: OrderProblem): readonly number[] {
-  const known = problem.bottles.every(({ price }) => price !== undefined);
-  return problem.bottles.map(({ price }) => (known ? (price ?? 0) : 0));
-}
-
-function planOf(problem: OrderProblem, demands: readonly Demand[], set: SmallestSet | undefined): OrderPlan {
-  if (set === undefined) {
-    const unserved = demands
-      .filter(({ fills }) => fills.length === 0)
-      .map(({ build, temperature }) => ({ build: build.name, temperature }));
-    return { possible: false, unserved };
-  }
-  const fills = plannedFills(problem, demands, set.bottles);
-  const lines = orderLines(problem, demands, set.bottles);
-  const prices = lines.map(
-    ({ bottle, count }) => count * (bottleAt(problem.bottles, bottle).price ?? Number.NaN),
-  );
-  const price = prices.reduce((sum, one) => sum + one, 0);
-  return {
-    possible: true,
-    lines,
-    ...(Number.isNaN(price) ? {} : { price }),
-    fills,
-    ...summary(fills),
-    further: furtherBottles(problem, demands, set.bottles, fills),
-  };
-}
-
-/** A blend costs work, so that any bottle alone comes before it. */
-function isBetter(a: ServingFill, b: ServingFill | undefined): boolean {
-  if (b === undefined || a.bottles.length !== b.bottles.length)
-    return b === undefined || a.bottles.length < b.bottles.length;
-  return a.distance < b.distance;
-}
-
-/** The fill of a demand from bottles at hand: one alone where one serves, else the blend nearest to the wanted damping. */
-function bestFill({ fills }: Demand, bottles: readonly number[]): ServingFill | undefined {
-  let best: ServingFill | undefined;
-  for (const fill of fills) {
-    if (isBetter(fill, best) && fill.bottles.every((bottle) => bottles.includes(bottle))) best = fill;
-  }
-  return best;
-}
-
-function planned(
-  problem: OrderProblem,
-  { build, temperature }: Demand,
-  { choice }: ServingFill,
-): PlannedFill {
-  const mismatch = mismatchOf(problem, build, choice, temperature);
-  return { build: build.name, temperature, choice, mismatch };
-}
-
-function plannedFills(
-  problem: OrderProblem,
-  demands: readonly Demand[],
-  bottles: readonly number[],
-): readonly PlannedFill[] {
-  return demands.flatMap((demand): PlannedFill[] => {
-    const fill = bestFill(demand, bottles);
-    return fill === undefined ? [] : [planned(problem, demand, fill)];
-  });
-}
-
-function mismatchOf(
-  problem: OrderProblem,
-  build: OrderBuild,
-  choice: FillChoice,
-  temperature: number,
-): number {
-  const { low, high, density } = fillState(problem.bottles, choice, temperature);
-  const typical = [low, high].map((kinematicViscosity) =>
-    Math.expm1(
-      logMismatch(damperModel(build.damper, { kinematicViscosity, density }), build.wanted).rootMeanSquare,
-    ),
-  );
-  return Math.max(...typical);
-}
-
-function orderLines(
-  problem: OrderProblem,
-  demands: readonly Demand[],
-  bottles: readonly number[],
-): readonly OrderLine[] {
-  const each = problem.fills / problem.temperatures.length;
-  return bottles.map((bottle) => {
-    const used = demands.reduce((sum, demand) => {
-      const choice = bestFill(demand, bottles)?.choice;
-      if (choice === undefined) return sum;
-      const share =
-        choice.first === bottle ? 1 - choice.secondShare : choice.second === bottle ? choice.secondShare : 0;
-      return sum + share * each * demand.build.fillVolume;
-    }, 0);
-    // A bottle is needed even if so little is used that rounding hides it; 1e-9 of a bottle is no reason for another one.
-    const count = Math.max(1, Math.ceil(used / bottleAt(problem.bottles, bottle).volume - 1e-9));
-    return { bottle, used, count };
-  });
-}
-
-function summary(fills: readonly PlannedFill[]) {
-  return {
-    meanMismatch: fills.reduce((sum, { mismatch }) => sum + mismatch, 0) / fills.length,
-    worstMismatch: Math.max(...fills.map(({ mismatch }) => mismatch)),
-    aloneShare: fills.filter(({ choice }) => choice.second === undefined).length / fills.length,
-  };
-}
-
-/** For each bottle that is not in the order, the fills that it would improve are looked at and no others. */
-function furtherBottles(
-  problem: OrderProblem,
-  demands: readonly Demand[],
-  bottles: readonly number[],
-  fills: readonly PlannedFill[],
-): readonly FurtherBottle[] {
-  const improved = problem.bottles.map(() => [...fills]);
-  for (const [place, demand] of demands.entries()) {
-    const now = bestFill(demand, bottles);
-    const best = new Map<number, ServingFill>();
-    for (const fill of demand.fills) {
-      const [extra, second] = fill.bottles.filter((bottle) => !bottles.includes(bottle));
-      if (extra === undefined || second !== undefined) continue;
-      if (isBetter(fill, best.get(extra) ?? now)) best.set(extra, fill);
-    }
-    for (const [extra, fill] of best) improved[extra]?.splice(place, 1, planned(problem, demand, fill));
-  }
-  return problem.bottles
-    .map((_, bottle) => ({ bottle, ...summary(improved[bottle] ?? fills) }))
-    .filter(({ bottle }) => !bottles.includes(bottle))
-    .sort((a, b) => b.aloneShare - a.aloneShare || a.meanMismatch - b.meanMismatch);
 }

@@ -13,7 +13,8 @@ import {
   type ToleranceShare,
 } from '../decisions/force-spread.js';
 import { mergedFronts } from '../decisions/merged-fronts.js';
-import { type OrderPlan, orderPlanOfDemands } from '../decisions/order-plan.js';
+import type { OrderPlan } from '../decisions/order-plan.js';
+import { orderPlanOfDemands } from '../decisions/order-plan-by-program.js';
 import { type OrderProblem, requireOrderProblem } from '../decisions/order-problem.js';
 import type { SearchControl } from '../decisions/search.js';
 import { requireTolerancedBuild, type TolerancedBuild } from '../decisions/tolerances.js';

@@ -17,3 +17,9 @@ export function listed(items: readonly string[]): string {
   const last = items.at(-1) ?? '';
   return items.length < 2 ? last : `${items.slice(0, -1).join(', ')} and ${last}`;
 }
+
+/** `14:30` */
+export function clock(time: number): string {
+  const minutes = Math.round(time / 60);
+  return `${String(Math.floor(minutes / 60)).padStart(2, '0')}:${String(minutes % 60).padStart(2, '0')}`;
+}

@@ -1,0 +1,58 @@
+import type { DayPlan, DayProblem, DayStep } from '../../lib/decisions/day-plan.js';
+import { fillName } from '../../lib/decisions/fill-choice.js';
+import type { Figure } from '../../lib/plot/figure.js';
+import { lineChart } from '../../lib/plot/line-chart.js';
+import type { LineSeries } from '../../lib/plot/lines.js';
+import { softOrHard } from '../shared/decision-cases.js';
+import { celsius, clock, percent } from '../shared/wording.js';
+
+/** Damping over wanted damping through the day, with the plan and with nothing changed. */
+export function dayFigure(problem: DayProblem, { steps }: DayPlan): Figure {
+  const { worthwhile } = problem;
+  const ratios = steps.flatMap(({ ratio, unchangedRatio }) => [ratio, unchangedRatio]);
+  const ends = [
+    Math.min(0.95 / (1 + worthwhile), ...ratios),
+    Math.max(1.05 * (1 + worthwhile), ...ratios),
+  ] as const;
+  const worst = steps.reduce((a, b) => (b.unchangedMismatch > a.unchangedMismatch ? b : a));
+  const planned = steps.reduce((a, b) => (b.mismatch > a.mismatch ? b : a));
+  return lineChart({
+    id: 'damping-through-the-day',
+    title: 'Damping through the day, as a part of what you want',
+    alt: `Left alone, the shock is ${softOrHard(worst.unchangedRatio)} at ${clock(worst.time)} (${celsius(worst.temperature)}); with the plan it is never off by more than ${percent(planned.mismatch)}.`,
+    x: { label: 'Hour of the day', unit: 'h', dimension: 'time' },
+    y: {
+      label: 'Damping over wanted damping',
+      unit: '%',
+      dimension: 'ratio',
+      domain: [Math.floor(ends[0] * 20) / 20, Math.ceil(ends[1] * 20) / 20],
+    },
+    series: [
+      ...fillLines(problem, steps),
+      {
+        name: 'left alone',
+        points: steps.map(({ time, unchangedRatio }) => ({ x: time, y: unchangedRatio })),
+      },
+    ],
+    rules: [
+      { axis: 'y', value: 1 + worthwhile, label: 'too hard: worth a rebuild' },
+      { axis: 'y', value: 1 / (1 + worthwhile), label: 'too soft: worth a rebuild' },
+    ],
+  });
+}
+
+/** One line for each fill, from the time it goes in to the time it comes out. */
+function fillLines({ bottles, parts }: DayProblem, steps: readonly DayStep[]): readonly LineSeries[] {
+  const lines: { readonly name: string; readonly points: { readonly x: number; readonly y: number }[] }[] =
+    [];
+  for (const { time, choice, ratio, rebuilt, ratioBefore } of steps) {
+    if (rebuilt && ratioBefore !== undefined) lines.at(-1)?.points.push({ x: time, y: ratioBefore });
+    if (rebuilt || lines.length === 0)
+      lines.push({
+        name: `${lines.length === 0 ? '' : `from ${clock(time)} `}${fillName(bottles, choice, parts)}`,
+        points: [],
+      });
+    lines.at(-1)?.points.push({ x: time, y: ratio });
+  }
+  return lines.filter(({ points }) => points.length > 1).slice(0, 11);
+}

@@ -1,0 +1,209 @@
+import { damperModel } from '../lib/damper/damper-model.js';
+import { blendPlan } from '../lib/decisions/blend-plan.js';
+import { dampingMismatch } from '../lib/decisions/damping-mismatch.js';
+import { type Bottle, fillState } from '../lib/decisions/fill-choice.js';
+import { matchViscosity } from '../lib/decisions/match-viscosity.js';
+import { speedRange } from '../lib/decisions/speed-weights.js';
+import { oilDensity, typicalDensityAt15Celsius } from '../lib/fluid/density.js';
+import { type Block, choice, defineNotebook, onePart, type Page, quantity } from '../lib/page/index.js';
+import { damperOf } from '../lib/parts/damper-of.js';
+import { cornerTable, heavierText } from './match/corners.js';
+import { matchFigure, mismatchFigure } from './match/figures.js';
+import type { Match, MatchedFill } from './match/matched.js';
+import { bottleTable } from './match/tables.js';
+import { forceAssumptions, forceSources, oilSources, workCautions } from './shared/basis.js';
+import {
+  blendCautions,
+  cSt,
+  decisionSources,
+  feelsRight,
+  labelOf,
+  shopOf,
+  softOrHard,
+  wantedOf,
+} from './shared/decision-cases.js';
+import { celsius, percent, shaftSpeed } from './shared/wording.js';
+
+const temperature = { dimension: 'temperature', unit: '°C', min: -20, max: 60, step: 1 } as const;
+const speed = { dimension: 'speed', unit: 'mm/s', min: 5, max: 3000, step: 5 } as const;
+
+export const notebook = defineNotebook({
+  name: 'match',
+  order: 65,
+  title: 'The oil that makes another piston feel the same',
+  question: 'I change the piston, the body or the day: which oil gives me back the damping I like?',
+  parameters: {
+    build: onePart({ list: 'builds', label: 'You like', help: 'The build whose damping you want back.' }),
+    right: quantity({
+      ...temperature,
+      label: 'Feels right at',
+      help: 'Oil temperature at which it feels right, where the parts file says nothing of it.',
+      default: 20,
+    }),
+    piston: onePart({ list: 'pistons', label: 'New piston', help: 'The piston that goes in now.' }),
+    shock: onePart({ list: 'shocks', label: 'New body', help: 'The body that it runs in.' }),
+    temperature: quantity({
+      ...temperature,
+      label: 'Oil is now at',
+      help: 'Oil temperature of the run to come.',
+      default: 35,
+    }),
+    matters: choice({
+      label: 'What matters',
+      help: 'Which shaft speeds count: slow ones are roll and pitch, fast ones ruts and landings.',
+      options: ['all speeds', 'slow', 'fast'],
+      default: 'all speeds',
+    }),
+    slow: quantity({ ...speed, label: 'Slow', help: 'Slow end of the shaft speeds.', default: 50 }),
+    fast: quantity({ ...speed, label: 'Fast', help: 'Fast end of the shaft speeds.', default: 500 }),
+    needed: quantity({
+      dimension: 'volume',
+      unit: 'ml',
+      label: 'Oil needed',
+      help: 'How much to mix.',
+      default: 30,
+      min: 1,
+      max: 1000,
+      step: 1,
+    }),
+    heavier: quantity({
+      dimension: 'ratio',
+      unit: '%',
+      label: 'Heavier by',
+      help: 'A heavier car, for the springs and damping that keep its ride.',
+      default: 10,
+      min: -50,
+      max: 100,
+      step: 1,
+    }),
+  },
+  run(parts, values): Page {
+    const { build, piston, shock, slow, fast, right } = values;
+    const middle = Math.sqrt(slow * fast);
+    const [from, to] =
+      values.matters === 'slow' ? [slow, middle] : values.matters === 'fast' ? [middle, fast] : [slow, fast];
+    const wanted = wantedOf(build, speedRange(from, to, 5), right);
+    const damper = damperOf(shock, piston);
+    const density = oilDensity('silicone', values.temperature, typicalDensityAt15Celsius.silicone);
+    const found = matchViscosity({ damper, density, wanted });
+    const { bottles } = shopOf(parts);
+    const singles = bottles
+      .map((bottle, place): MatchedFill => {
+        const state = fillState(bottles, { first: place, secondShare: 0 }, values.temperature);
+        const model = damperModel(damper, { kinematicViscosity: state.typical, density: state.density });
+        return { name: bottle.name, model, mismatch: dampingMismatch(model, wanted) };
+      })
+      .sort((a, b) => a.mismatch.typical - b.mismatch.typical);
+    const exact: MatchedFill = {
+      name: 'exact oil',
+      model: damperModel(damper, { kinematicViscosity: found.kinematicViscosity, density }),
+      mismatch: found.mismatch,
+    };
+    const match: Match = {
+      build,
+      wanted,
+      exact,
+      singles,
+      temperature: values.temperature,
+      right: feelsRight(build, right),
+    };
+    const label = labelOf(found.kinematicViscosity, values.temperature);
+    const mix = mixed(bottles, found.kinematicViscosity, values.temperature, values.needed);
+    const [nearest] = singles;
+    const setting = `${piston.name} in ${shock.name} at ${celsius(values.temperature)}`;
+    return {
+      answer: found.atLimit
+        ? `No oil makes ${setting} damp like ${build.name}: the holes alone decide. Another piston is needed.`
+        : `For ${setting}, ${build.name} comes back on a ${cSt(label)} silicone${nearest === undefined ? '' : `; the nearest bottle is ${nearest.name}, ${softOrHard(nearest.mismatch.meanRatio)}`}${mix === undefined ? '.' : `, and ${mix.recipe} is right on.`}`,
+      blocks: [
+        { kind: 'figure', figure: matchFigure(match, [slow, fast]) },
+        { kind: 'figure', figure: mismatchFigure(match) },
+        bottleTable(match, label),
+        ...(mix === undefined ? [] : [mixText(mix)]),
+        ...residueText(match),
+        {
+          kind: 'check',
+          claim: 'On the exact oil the damping is neither harder nor softer on the whole',
+          passed: found.atLimit || Math.abs(found.mismatch.meanRatio - 1) < 0.03,
+          detail: `mean ratio ${found.mismatch.meanRatio.toFixed(3)}, typical deviation ${percent(found.mismatch.typical)}`,
+        },
+        ...cornerTable(parts.builds, right, slow, fast),
+        ...heavierText(build, values.heavier, wanted, values.temperature, damper),
+        { kind: 'heading', text: 'Before you mix and fill' },
+        ...[...blendCautions, ...workCautions].map((text) => ({ kind: 'caution', text }) as const),
+        {
+          kind: 'assumptions',
+          items: [
+            `${build.name} is wanted as it is on ${match.right.oil.name} at ${celsius(match.right.temperature)}.`,
+            `Shaft speeds from ${shaftSpeed(from)} to ${shaftSpeed(to)}, both ways, count alike, ten percent too hard as much as ten percent too soft.`,
+            'The number on the bottle is the viscosity at 25 °C of a plain silicone; a label that lies makes the answer lie.',
+            ...forceAssumptions,
+          ],
+        },
+      ],
+      sources: [
+        ...decisionSources,
+        ...oilSources,
+        ...forceSources,
+        'Rao, Mechanical Vibrations, SI ed. 2017, chapter 2: natural frequency and damping ratio.',
+      ],
+    };
+  },
+});
+
+interface Mix {
+  readonly recipe: string;
+  readonly low: number;
+  readonly high: number;
+  readonly typical: number;
+}
+
+/** The blend of the two nearest bottles of one kind around a viscosity. */
+function mixed(bottles: readonly Bottle[], wanted: number, at: number, volume: number): Mix | undefined {
+  const known = bottles.map((bottle, first) => ({
+    bottle,
+    viscosity: fillState(bottles, { first, secondShare: 0 }, at).typical,
+  }));
+  const silicones = known
+    .filter(({ bottle }) => bottle.oil.base === 'silicone')
+    .sort((a, b) => a.viscosity - b.viscosity);
+  const thin = silicones.findLast(({ viscosity }) => viscosity <= wanted);
+  const thick = silicones.find(({ viscosity }) => viscosity > wanted);
+  if (thin === undefined || thick === undefined) return undefined;
+  const pair = { first: thin.bottle.oil, second: thick.bottle.oil };
+  const plan = blendPlan({ pair, temperature: at }, wanted, volume);
+  const millilitres = (amount: number): string => (1e6 * amount).toFixed(1);
+  return {
+    recipe: `${millilitres(plan.firstVolume)} ml of ${thin.bottle.name} with ${millilitres(plan.secondVolume)} ml of ${thick.bottle.name}`,
+    low: plan.low / plan.typical,
+    high: plan.high / plan.typical,
+    typical: plan.typical,
+  };
+}
+
+function mixText({ recipe, low, high }: Mix): Block {
+  return {
+    kind: 'text',
+    text:
+      high / low < 1.01
+        ? `The blend: ${recipe}. The rules for blends agree on it within 1 %.`
+        : `The blend: ${recipe}. The rules for blends differ: the true viscosity may lie ${percent(1 - low)} below to ${percent(high - 1)} above.`,
+  };
+}
+
+/** What no oil can mend. */
+function residueText({ exact, wanted }: Match): readonly Block[] {
+  const ratios = wanted.weights.map(({ speed: at }, index) => ({
+    at,
+    ratio: exact.mismatch.ratios[index] ?? 1,
+  }));
+  const softest = ratios.reduce((a, b) => (b.ratio < a.ratio ? b : a));
+  const hardest = ratios.reduce((a, b) => (b.ratio > a.ratio ? b : a));
+  const named = ({ at, ratio }: (typeof ratios)[number]): string =>
+    `${softOrHard(ratio)} at ${shaftSpeed(Math.abs(at))} in ${at > 0 ? 'compression' : 'rebound'}`;
+  const text =
+    hardest.ratio / softest.ratio < 1.01
+      ? 'The curve has the same shape: the right oil brings back every speed.'
+      : `What no oil mends, because these holes bend the curve differently: ${named(softest)}, ${named(hardest)}.`;
+  return [{ kind: 'text', text }];
+}

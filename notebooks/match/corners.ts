@@ -1,0 +1,88 @@
+import type { Damper } from '../../lib/damper/damper.js';
+import { damperModel } from '../../lib/damper/damper-model.js';
+import { scaledDamping, type WantedDamping } from '../../lib/decisions/damping-mismatch.js';
+import { matchViscosity } from '../../lib/decisions/match-viscosity.js';
+import { type Corner, cornerMotion, dampingRatio, reloadedCorner } from '../../lib/decisions/setting.js';
+import { oilDensity, typicalDensityAt15Celsius } from '../../lib/fluid/density.js';
+import { fluidAt } from '../../lib/fluid/fluid-at.js';
+import { createOil } from '../../lib/fluid/oil.js';
+import type { Block } from '../../lib/page/page.js';
+import type { Build } from '../../lib/parts/parts.js';
+import { formatQuantity } from '../../lib/units/index.js';
+import { cSt, damperOfBuild, feelsRight, labelOf } from '../shared/decision-cases.js';
+import { pointAt } from '../shared/oil-forces.js';
+import { celsius, percent, shaftSpeed } from '../shared/wording.js';
+
+function cornerOf({ corner, spring }: Build): Corner | undefined {
+  return corner === undefined || spring === undefined ? undefined : { ...corner, springRate: spring.rate };
+}
+
+/** Frequency and damping ratio of every build that names its corner and its spring, side by side. */
+export function cornerTable(
+  builds: readonly Build[],
+  right: number,
+  slow: number,
+  fast: number,
+): readonly Block[] {
+  const rows = builds.flatMap((build) => {
+    const corner = cornerOf(build);
+    if (corner === undefined) return [];
+    const { oil, temperature } = feelsRight(build, right);
+    const model = damperModel(damperOfBuild(build), fluidAt(createOil(oil.definition), temperature));
+    const ratio = (speed: number): number => dampingRatio(corner, pointAt(model, speed).dampingCoefficient);
+    const { naturalFrequency, criticalDamping } = cornerMotion(corner);
+    return [
+      [build.name, naturalFrequency, criticalDamping, ratio(-slow), ratio(slow), ratio(-fast), ratio(fast)],
+    ];
+  });
+  if (rows.length === 0) return [];
+  return [
+    { kind: 'heading', text: 'What it means for the car' },
+    {
+      kind: 'table',
+      id: 'corners',
+      title: 'How each corner rides, on the damping you like',
+      note: 'Damping ratio: 1 is the least at which a corner does not swing; half of it lets a sixth of the swing through to the next one.',
+      table: {
+        columns: [
+          { label: 'Corner', unit: '' },
+          { label: 'Swings', unit: 'Hz' },
+          { label: 'Critical damping', unit: 'N·s/m' },
+          { label: `Ratio, rebound ${shaftSpeed(slow)}`, unit: '', digits: 2 },
+          { label: `Compression ${shaftSpeed(slow)}`, unit: '', digits: 2 },
+          { label: `Rebound ${shaftSpeed(fast)}`, unit: '', digits: 2 },
+          { label: `Compression ${shaftSpeed(fast)}`, unit: '', digits: 2 },
+        ],
+        rows,
+      },
+    },
+  ];
+}
+
+/** Spring and oil that keep frequency and damping ratio in a heavier car. */
+export function heavierText(
+  build: Build,
+  heavier: number,
+  wanted: WantedDamping,
+  temperature: number,
+  damper: Damper,
+): readonly Block[] {
+  const corner = cornerOf(build);
+  if (corner === undefined || heavier === 0) return [];
+  const { springRate, dampingFactor, dampingFactorOldSpring } = reloadedCorner(
+    corner,
+    corner.mass * (1 + heavier),
+  );
+  const density = oilDensity('silicone', temperature, typicalDensityAt15Celsius.silicone);
+  const label = (factor: number): string => {
+    const search = { damper, density, wanted: scaledDamping(wanted, factor) };
+    return cSt(labelOf(matchViscosity(search).kinematicViscosity, temperature));
+  };
+  const weight = heavier > 0 ? `${percent(heavier)} heavier` : `${percent(-heavier)} lighter`;
+  return [
+    {
+      kind: 'text',
+      text: `If that corner gets ${weight}, a spring of ${formatQuantity(springRate, 'springRate', 'N/mm', 2)} and a ${label(dampingFactor)} oil at ${celsius(temperature)} keep how fast it swings and how soon it settles; with the old spring a ${label(dampingFactorOldSpring)} oil keeps how soon it settles.`,
+    },
+  ];
+}

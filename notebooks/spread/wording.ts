@@ -1,0 +1,47 @@
+import type { ToleranceShare } from '../../lib/decisions/force-spread.js';
+import type { ToleranceName } from '../../lib/decisions/tolerances.js';
+import type { Block } from '../../lib/page/page.js';
+import { percent } from '../shared/wording.js';
+
+const names: Readonly<Record<ToleranceName, string>> = {
+  holeDiameter: 'the hole diameter',
+  holeTaper: 'the taper of the holes',
+  thickness: 'the piston thickness',
+  bore: 'the bore',
+  gap: 'the gap around the piston',
+  viscosity: 'the oil label',
+  temperature: 'the oil temperature',
+  gasVolume: 'the air left in the fill',
+};
+
+const howToMeasure: Readonly<Record<ToleranceName, string>> = {
+  holeDiameter: 'try pin gauges or drill shanks of known size in every hole, from both faces',
+  holeTaper: 'try the same pin from both faces: one that enters from one side only shows a taper',
+  thickness: 'use a micrometer where the holes are',
+  bore: 'use a small-hole gauge and a micrometer, at both ends of the body',
+  gap: 'subtract the piston diameter, by micrometer, from the bore, and halve it',
+  viscosity: 'time a ball falling through the oil next to an oil you know, at one temperature',
+  temperature: 'hold a thermometer to the shock body after a run',
+  gasVolume: 'fill by syringe and close the cap at the same shaft position every time',
+};
+
+/** `the hole diameter` */
+export const plainName = (name: ToleranceName): string => names[name];
+
+/** What to measure, in the order of what it brings. */
+export function measureFirst(shares: readonly ToleranceShare[]): readonly Block[] {
+  const worth = shares.filter(({ total }) => total >= 0.03).sort((a, b) => b.total - a.total);
+  return [
+    { kind: 'heading', text: 'Measure in this order' },
+    {
+      kind: 'list',
+      items: worth.map(
+        ({ name, first }) =>
+          `${capital(plainName(name))}: ${howToMeasure[name]}. Knowing it narrows the spread by ${percent(1 - Math.sqrt(Math.max(0, 1 - first)))}.`,
+      ),
+    },
+  ];
+}
+
+/** First letter large. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
