@@ -1,6 +1,6 @@
 /*
  * The arithmetic of one damper force, as in lib/damper/damper-force.ts for a piston with holes of one size: pressure drop by Newton's
- * method, gas, seals. Prints the nanoseconds a force takes and the sum of all forces.
+ * method, held where the oil tears, recoil of the jets, gas, seals. Prints the nanoseconds a force takes and the sum of all forces.
  * Build: gcc -O3 -o one-force one-force.c -lm
  */
 #include <math.h>
@@ -13,12 +13,12 @@ static const double pi = 3.14159265358979323846;
 typedef struct {
   double creeping_slope, half_density, reynolds_per_speed, length_ratio, growth;
   double area, diameter, gap_conductance, creeping_conductance;
-  double damping_area, shaft_area, skirt_drag, kinematic_viscosity;
+  double damping_area, shaft_area, bore_area, skirt_drag, kinematic_viscosity, density;
   double gas_volume, gas_pressure, exponent, ambient_pressure, kinetic, breakaway;
 } model;
 
 typedef struct {
-  double force, coefficient, drop, lowest_pressure, reynolds, shear, leak;
+  double force, coefficient, drop, lowest_pressure, cavity_growth, recoil, heat, reynolds, shear, leak;
 } result;
 
 static double coefficient(const model *m, double re) {
@@ -49,6 +49,17 @@ static double slope_at(const model *m, double v) {
   return m->creeping_slope + m->half_density * size * (2 * coefficient(m, re) + re * coefficient_slope(m, re));
 }
 
+static double speed_at(const model *m, double target) {
+  double v = 2 * target /
+             (m->creeping_slope + sqrt(m->creeping_slope * m->creeping_slope + 8 * m->half_density * target));
+  for (int step = 0; step < 60; step++) {
+    double correction = (target - drop_at(m, v)) / slope_at(m, v);
+    v += correction;
+    if (fabs(correction) <= 1e-9 * v) break;
+  }
+  return v;
+}
+
 /* Returns the drop and leaves the speed in the holes behind. */
 static double piston_drop(const model *m, double flow, double *hole_speed) {
   *hole_speed = 0;
@@ -69,19 +80,28 @@ static double piston_drop(const model *m, double flow, double *hole_speed) {
 
 static result force_at(const model *m, double speed, double position) {
   result r;
-  double flow = m->damping_area * speed, v;
-  r.drop = piston_drop(m, flow, &v);
-  double damping = m->damping_area * r.drop + m->skirt_drag * speed;
+  double swept = m->damping_area * speed, through = swept, v;
   double gas = m->gas_pressure * pow(m->gas_volume / (m->gas_volume - m->shaft_area * position), m->exponent);
+  double limit = speed > 0 ? gas : INFINITY;
+  r.drop = piston_drop(m, swept, &v);
+  if (fabs(r.drop) > limit) {
+    r.drop = speed < 0 ? -limit : limit;
+    v = speed_at(m, limit);
+    through = (speed < 0 ? -1 : 1) * (m->area * v + m->gap_conductance * limit);
+  }
+  r.recoil = m->density * m->area * v * fmax(1.2 * v - fabs(through) / m->bore_area, 0);
+  double damping = m->damping_area * r.drop - (speed < 0 ? -1 : 1) * r.recoil + m->skirt_drag * speed;
   double stribeck = (m->breakaway - m->kinetic) * exp(-(speed / 0.01) * (speed / 0.01));
   double seal = (m->kinetic + stribeck) * tanh(speed / 0.001);
   r.force = damping + m->shaft_area * (gas - m->ambient_pressure) + seal;
   r.reynolds = v * m->diameter / m->kinematic_viscosity;
   r.shear = 8 * v / m->diameter;
-  r.lowest_pressure = gas - fmax(r.drop, 0);
+  r.heat = fabs(r.drop) / (m->density * 1500);
+  r.cavity_growth = fabs(swept - through);
+  r.lowest_pressure = gas - (speed > 0 ? fabs(r.drop) : 0);
   r.coefficient = speed == 0 ? m->damping_area * m->damping_area / m->creeping_conductance + m->skirt_drag
                              : damping / speed;
-  r.leak = flow == 0 ? m->gap_conductance / m->creeping_conductance : m->gap_conductance * r.drop / flow;
+  r.leak = through == 0 ? m->gap_conductance / m->creeping_conductance : m->gap_conductance * r.drop / through;
   return r;
 }
 
@@ -103,7 +123,7 @@ int main(int argc, char **argv) {
   m.shaft_area = pi / 4 * shaft * shaft;
   m.damping_area = pi / 4 * piston * piston + circumference * h / 2 - m.shaft_area;
   m.skirt_drag = mu * circumference * thickness / h;
-  m.kinematic_viscosity = nu;
+  m.kinematic_viscosity = nu, m.density = rho, m.bore_area = pi / 4 * bore * bore;
   m.gas_volume = 1e-6, m.gas_pressure = 101325, m.exponent = 1.4, m.ambient_pressure = 101325;
   m.kinetic = 0.4, m.breakaway = 0.6;
 
@@ -115,7 +135,7 @@ int main(int argc, char **argv) {
     for (int i = 0; i <= 200; i++) {
       result r = force_at(&m, -2 + 0.02 * i, 0.014);
       sum += r.force;
-      sink = r.reynolds + r.shear + r.lowest_pressure + r.coefficient + r.leak;
+      sink = r.reynolds + r.shear + r.heat + r.cavity_growth + r.lowest_pressure + r.coefficient + r.leak;
     }
   clock_gettime(CLOCK_MONOTONIC, &end);
   (void)sink;

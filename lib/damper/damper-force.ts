@@ -4,7 +4,7 @@ import { requirePosition, type ShaftMotion } from './damper.js';
 import type { DamperModel } from './damper-model.js';
 import { damperWarnings } from './damper-warnings.js';
 import { compressedGasPressure } from './gas.js';
-import { oilForce } from './oil-force.js';
+import { type OilForce, oilForce } from './oil-force.js';
 import { pressureDropLimitAt } from './pressure-drop-limit.js';
 import { sealFrictionForce } from './seal-friction.js';
 
@@ -63,14 +63,30 @@ export interface DamperForce {
  * @public
  */
 export function damperForce(model: DamperModel, motion: ShaftMotion): DamperForce {
-  const { damper, fluid, pistonFlow, dampingArea, shaftArea } = model;
   const { speed, position } = motion;
   requireFinite(speed, 'speed', 'm/s');
-  requirePosition(position, damper.stroke);
-
-  const gas = compressedGasPressure(damper.gas, shaftArea * position);
+  requirePosition(position, model.damper.stroke);
+  const gas = compressedGasPressure(model.damper.gas, model.shaftArea * position);
   const largestDrop = pressureDropLimitAt(model, gas, speed);
-  const oil = oilForce(model, speed, largestDrop);
+  return assembleForce(model, speed, { gas, largestDrop }, oilForce(model, speed, largestDrop));
+}
+
+/** What stands still at one position and direction. */
+export interface Standing {
+  /** Absolute gas pressure [Pa]. */
+  readonly gas: number;
+  /** Pressure drop at which the oil tears [Pa], above 0. */
+  readonly largestDrop: number;
+}
+
+/** Everything of one force around what the oil does. */
+export function assembleForce(
+  model: DamperModel,
+  speed: number,
+  { gas, largestDrop }: Standing,
+  oil: OilForce,
+): DamperForce {
+  const { damper, fluid, pistonFlow, shaftArea } = model;
   const { pressureDrop, cavitating, through } = oil;
   const gasForce = shaftArea * (gas - damper.gas.ambientPressure);
   const sealForce = sealFrictionForce(damper.seal, speed);
@@ -95,7 +111,7 @@ export function damperForce(model: DamperModel, motion: ShaftMotion): DamperForc
     pressureDrop,
     lowestPressure: gas - behind * Math.abs(pressureDrop),
     cavitating,
-    cavityGrowth: Math.abs(dampingArea * speed - through),
+    cavityGrowth: Math.abs(model.dampingArea * speed - through),
     jetRecoil: oil.jetRecoil,
     jetTemperatureRise: Math.abs(pressureDrop) / (fluid.density * specificHeatCapacity),
     holeReynoldsNumber,

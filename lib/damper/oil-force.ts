@@ -1,3 +1,4 @@
+import type { PistonFlow } from '../flow/piston-flow.js';
 import { gapDragViscosityRatio } from '../flow/thinning-gap.js';
 import type { DamperModel } from './damper-model.js';
 
@@ -48,6 +49,32 @@ function jetRecoil(model: DamperModel, holeSpeeds: readonly number[], flow: numb
   return model.fluid.density * sum;
 }
 
+/** Flow through piston and gap [m³/s] at a pressure drop whose hole speeds are known. */
+function flowThrough(
+  { paths, valves, gapFlow }: PistonFlow,
+  pressureDrop: number,
+  holeSpeeds: readonly number[],
+): number {
+  let flow = gapFlow(pressureDrop);
+  let index = 0;
+  for (const { area } of paths) flow += area * (holeSpeeds[index++] ?? 0);
+  for (const valve of valves) flow += valve.flow(pressureDrop);
+  return flow;
+}
+
+/** The flow at which the oil behind the piston tears, with what goes with it. Compression and rebound have one each. */
+export interface Tear {
+  readonly pressureDrop: number;
+  readonly holeSpeeds: readonly number[];
+  readonly through: number;
+}
+
+/** The tear at a pressure drop [Pa], with the sign of the speed. */
+export function tearAt({ pistonFlow }: DamperModel, pressureDrop: number): Tear {
+  const holeSpeeds = pistonFlow.paths.map(({ resistance }) => resistance.meanSpeed(pressureDrop));
+  return { pressureDrop, holeSpeeds, through: flowThrough(pistonFlow, pressureDrop, holeSpeeds) };
+}
+
 /**
  * Force of the oil on the piston at a shaft speed.
  *
@@ -61,27 +88,39 @@ export function oilForce(
   speed: number,
   largestDrop = Number.POSITIVE_INFINITY,
 ): OilForce {
+  const flow = model.dampingArea * speed;
+  const { pressureDrop, holeSpeeds, iterations, residual } = model.pistonFlow.pressureDrop(flow);
+  if (Math.abs(pressureDrop) > largestDrop) {
+    return tornOilForce(model, speed, tearAt(model, speed < 0 ? -largestDrop : largestDrop));
+  }
+  const state = { pressureDrop, holeSpeeds, through: flow };
+  return forceOf(model, speed, state, { cavitating: false, iterations, residual });
+}
+
+/** Force of the oil at a speed that tears it. */
+export function tornOilForce(model: DamperModel, speed: number, tear: Tear): OilForce {
+  return forceOf(model, speed, tear, { cavitating: true, iterations: 0, residual: 0 });
+}
+
+function forceOf(
+  model: DamperModel,
+  speed: number,
+  { pressureDrop, holeSpeeds, through }: Tear,
+  { cavitating, iterations, residual }: Pick<OilForce, 'cavitating' | 'iterations' | 'residual'>,
+): OilForce {
   const { dampingArea, pistonFlow, skirtDrag, fluid } = model;
-  const flow = dampingArea * speed;
-  const solved = pistonFlow.pressureDrop(flow);
-  const cavitating = Math.abs(solved.pressureDrop) > largestDrop;
-  const sign = speed < 0 ? -1 : 1;
-  const pressureDrop = cavitating ? sign * largestDrop : solved.pressureDrop;
-  const holeSpeeds = cavitating
-    ? pistonFlow.paths.map(({ resistance }) => resistance.meanSpeed(pressureDrop))
-    : solved.holeSpeeds;
-  const through = cavitating ? pistonFlow.flow(pressureDrop) : flow;
   const recoil = jetRecoil(model, holeSpeeds, through);
   const thinned =
     fluid.shearThinning === undefined ? 1 : gapDragViscosityRatio(pistonFlow.gap, fluid.shearThinning, speed);
+  const jets = speed < 0 ? -recoil : recoil;
   return {
-    force: dampingArea * pressureDrop - sign * recoil + thinned * skirtDrag * speed,
+    force: dampingArea * pressureDrop - jets + thinned * skirtDrag * speed,
     pressureDrop,
     jetRecoil: recoil,
     through,
     holeSpeeds,
     cavitating,
-    iterations: solved.iterations,
-    residual: solved.residual,
+    iterations,
+    residual,
   };
 }

@@ -158,3 +158,18 @@ describe('bad input', () => {
     expect(() => damperForce(small, { speed: 0, position: 0.02 })).toThrow('the oil locks');
   });
 });
+
+describe('curve and single forces', () => {
+  test.each(['blind-side', 'shaft-side', 'emulsion'] as const)('agree point by point, gas %s', (layout) => {
+    const model = damperModel({ ...damper, gas: { ...damper.gas, layout } }, oil);
+    const speeds = symmetricSpeeds(2, 40);
+    const single = speeds.map((speed) => damperForce(model, { speed, position: 0.01 }));
+    for (const [index, point] of forceVelocityCurve(model, speeds, 0.01).entries()) {
+      const { force, cavitating, cavityGrowth, wallShearRate } = point;
+      expect(force).toBeCloseTo(single[index]?.force ?? 0, 9);
+      expect(cavitating).toBe(single[index]?.cavitating);
+      expect(cavityGrowth).toBeCloseTo(single[index]?.cavityGrowth ?? 0, 12);
+      expect(wallShearRate / (single[index]?.wallShearRate ?? 1) || 1).toBeCloseTo(1, 9);
+    }
+  });
+});
