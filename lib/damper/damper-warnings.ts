@@ -1,8 +1,6 @@
 import { distinctWarnings, noWarnings, type Warning } from '../base/warning.js';
+import { shearThinningWarnings } from '../fluid/shear-thinning.js';
 import type { DamperModel } from './damper-model.js';
-
-/** Shear rate times relaxation time from which a polymer oil is likely to thin (Cross model, exponent 0.7: by about 10 %). */
-const shearThinningLimit = 0.05;
 
 /** Part of the bore that the holes may fill before their ends disturb each other in the creeping limit by 1 %. */
 const largestHoleAreaRatio = 0.16;
@@ -31,20 +29,10 @@ export function damperWarnings(model: DamperModel, extremes: Extremes): readonly
     ];
   }
   // A measured thinning curve is in the force already.
-  const relaxationTime = model.fluid.shearThinning === undefined ? (model.fluid.relaxationTime ?? 0) : 0;
-  if (extremes.wallShearRate * relaxationTime > shearThinningLimit) {
-    warnings = [
-      ...warnings,
-      {
-        code: 'shear-thinning',
-        message:
-          'The oil is sheared so fast in the holes that it is likely to thin: the true force may be smaller',
-        value: extremes.wallShearRate,
-        limit: shearThinningLimit / relaxationTime,
-      },
-    ];
-  }
-  return warnings;
+  const { shearThinning, relaxationTime = 0 } = model.fluid;
+  if (shearThinning !== undefined) return warnings;
+  const thinning = shearThinningWarnings(relaxationTime, extremes.wallShearRate);
+  return thinning.length === 0 ? warnings : [...warnings, ...thinning];
 }
 
 function holeWarnings(model: DamperModel, reynoldsNumber: number): readonly Warning[] {
