@@ -7,6 +7,7 @@ export {
   createOil,
   type FluidState,
   fluidAt,
+  type MeasuredThinning,
   type Oil,
   type OilBase,
   type OilDefinition,

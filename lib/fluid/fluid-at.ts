@@ -4,12 +4,14 @@ import type { Warning } from '../base/warning.js';
 import { oilDensity } from './density.js';
 import type { FluidState } from './fluid-state.js';
 import type { Oil } from './oil.js';
+import type { MeasuredThinning } from './oil-definition.js';
 import { rouseRelaxationTime } from './shear-thinning.js';
 import {
   lowestBarryMolarMass,
   siliconeMolarMass,
   siliconeViscosityOfMolarMass,
 } from './silicone-molar-mass.js';
+import type { ShearThinning } from './thinning-viscosity.js';
 import { type ViscosityLine, viscosityAt } from './viscosity-line.js';
 
 /**
@@ -48,8 +50,23 @@ export function fluidAt(
   const warnings = stateWarnings(oil, temperature);
   const relaxationTime =
     oil.base === 'silicone' ? siliconeRelaxationTime(line, kinematicViscosity, temperature) : undefined;
-  const state = { temperature, kinematicViscosity, density, warnings };
+  const thinning = oil.shearThinning;
+  const state = {
+    temperature,
+    kinematicViscosity,
+    density,
+    warnings,
+    ...(thinning === undefined ? {} : { shearThinning: thinningAt(thinning, line, temperature) }),
+  };
   return relaxationTime === undefined ? state : { ...state, relaxationTime };
+}
+
+/** Thinning at another temperature: its time goes with viscosity over temperature, as a polymer's relaxation does (Rouse). */
+function thinningAt(measured: MeasuredThinning, line: ViscosityLine, temperature: number): ShearThinning {
+  const ratio =
+    (viscosityAt(line, temperature) * measured.temperature) /
+    (viscosityAt(line, measured.temperature) * temperature);
+  return { ...measured.thinning, time: ratio * measured.thinning.time };
 }
 
 function siliconeRelaxationTime(

@@ -25,7 +25,13 @@ export type { FluidState } from './fluid-state.js';
 export { blendInteraction, interactingBlend } from './grunberg-nissan.js';
 export { isoGradeViscosity } from './iso-grade.js';
 export { createOil, type Oil } from './oil.js';
-export type { OilBase, OilDefinition, ViscosityDefinition, ViscosityPoint } from './oil-definition.js';
+export type {
+  MeasuredThinning,
+  OilBase,
+  OilDefinition,
+  ViscosityDefinition,
+  ViscosityPoint,
+} from './oil-definition.js';
 export { kinematicViscosityOfSayboltUniversal, sayboltUniversalSeconds } from './saybolt.js';
 export { type PolymerState, rouseRelaxationTime, shearThinningWarnings } from './shear-thinning.js';
 export { siliconeMolarMass, siliconeViscosityOfMolarMass } from './silicone-molar-mass.js';

@@ -1,3 +1,5 @@
+import type { ShearThinning } from './thinning-viscosity.js';
+
 /**
  * A measured or printed viscosity.
  *
@@ -42,6 +44,17 @@ export type ViscosityDefinition =
   | { readonly kind: 'trade-weight'; readonly weight: number };
 
 /**
+ * How an oil thins when it is sheared, with the temperature of the measurement.
+ *
+ * @public
+ */
+export interface MeasuredThinning {
+  /** Temperature [K], above 0. */
+  readonly temperature: number;
+  readonly thinning: ShearThinning;
+}
+
+/**
  * An oil as its owner knows it.
  *
  * @public
@@ -51,4 +64,6 @@ export interface OilDefinition {
   readonly viscosity: ViscosityDefinition;
   /** Density at 15 °C [kg/m³], 600 to 1300; by default the typical value of the base. */
   readonly densityAt15Celsius?: number;
+  /** How it thins, where that was measured; Newtonian by default. */
+  readonly shearThinning?: MeasuredThinning;
 }

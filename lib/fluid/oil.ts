@@ -1,7 +1,7 @@
 import { requireWithin } from '../base/checks.js';
 import { noWarnings, type Warning } from '../base/warning.js';
 import { typicalDensityAt15Celsius } from './density.js';
-import type { OilBase, OilDefinition } from './oil-definition.js';
+import type { MeasuredThinning, OilBase, OilDefinition } from './oil-definition.js';
 import { oilLines } from './oil-lines.js';
 import type { ViscosityLine } from './viscosity-line.js';
 
@@ -25,6 +25,8 @@ export interface Oil {
   readonly lowestTemperature: number;
   /** Highest temperature [K] that the definition supports. */
   readonly highestTemperature: number;
+  /** How it thins, where that was measured. */
+  readonly shearThinning?: MeasuredThinning;
   /** What was taken for granted, one line each, for a person to read. */
   readonly assumptions: readonly string[];
   /** What is doubtful at every temperature. */
@@ -62,5 +64,6 @@ export function createOil(definition: OilDefinition): Oil {
     highestTemperature: Math.max(...temperatures),
     assumptions: densityAt15Celsius === undefined ? [...assumptions, assumedDensity] : assumptions,
     warnings,
+    ...(definition.shearThinning === undefined ? {} : { shearThinning: definition.shearThinning }),
   };
 }

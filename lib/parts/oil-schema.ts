@@ -6,6 +6,7 @@ import { choiceField, nameField, numberField } from './plain-field.js';
 import { quantityField } from './quantity-field.js';
 import { list, record } from './record.js';
 import { report } from './schema-issue.js';
+import { thinningSchema } from './thinning-schema.js';
 import { mustBe, wrongKind } from './wording.js';
 
 const viscosity = quantityField({
@@ -107,6 +108,7 @@ const oilShape = {
       description: 'Density at 15 °C; by default the typical one of the base',
     }),
   ),
+  'shear-thinning': z.optional(thinningSchema),
   bottle: z.optional(bottle),
 };
 
@@ -122,7 +124,7 @@ export const oilSchema = z.pipe(
     ],
   }),
   z.transform((oil, payload): OilPart => {
-    const { base, bottle, density, name } = oil;
+    const { base, bottle, density, name, 'shear-thinning': thinning } = oil;
     const viscosity = viscosityDefinition(oil);
     if (isFinding(viscosity)) {
       report(payload, viscosity.path, viscosity.message);
@@ -130,7 +132,12 @@ export const oilSchema = z.pipe(
     }
     return {
       name,
-      definition: { base, viscosity, ...(density === undefined ? {} : { densityAt15Celsius: density }) },
+      definition: {
+        base,
+        viscosity,
+        ...(density === undefined ? {} : { densityAt15Celsius: density }),
+        ...(thinning === undefined ? {} : { shearThinning: thinning }),
+      },
       ...(bottle === undefined ? {} : { bottle: soldAs(bottle) }),
     };
   }),

@@ -6,7 +6,7 @@ import { compensatorSchema } from './compensator-schema.js';
 import { insideFaults } from './inside-faults.js';
 import { insideSchema, lengthsSchema } from './lengths-schema.js';
 import type { ShockPart } from './parts.js';
-import { nameField, numberField } from './plain-field.js';
+import { choiceField, nameField, numberField } from './plain-field.js';
 import { quantityField } from './quantity-field.js';
 import { record } from './record.js';
 import { report } from './schema-issue.js';
@@ -49,6 +49,22 @@ const gasSchema = record(
         to: '1.2 bar',
         example: '1 atm',
         description: 'Absolute pressure of the air outside; by default 1 atm',
+      }),
+    ),
+    layout: z.optional(
+      choiceField(['blind-side', 'shaft-side', 'emulsion'], {
+        description:
+          'Where the gas is: behind one face of the piston, or mixed through the oil; by default blind-side.',
+      }),
+    ),
+    'air-release-pressure': z.optional(
+      quantityField({
+        dimension: 'pressure',
+        from: '0 bar',
+        to: '0.2 bar',
+        example: '0.1 bar',
+        description:
+          'Absolute pressure at which air comes out of the oil and it tears; by default 0, the most any oil holds',
       }),
     ),
   },
@@ -121,6 +137,10 @@ function gasSide(entry: z.output<typeof gasSchema>): GasSide {
     pressure: entry.pressure,
     polytropicExponent: entry.exponent ?? defaultExponent,
     ambientPressure: entry['ambient-pressure'] ?? standardAtmosphere,
+    ...(entry.layout === undefined ? {} : { layout: entry.layout }),
+    ...(entry['air-release-pressure'] === undefined
+      ? {}
+      : { airReleasePressure: entry['air-release-pressure'] }),
   };
 }
 
@@ -141,6 +161,14 @@ function shockFaults(shock: ShockPart): readonly (readonly [readonly string[], s
       `must be more than ${cubic(shaftArea * stroke)}, which the ${millimetres(shaftDiameter)} shaft pushes aside over ` +
         `the stroke of ${millimetres(stroke)}, got ${cubic(gas.volume)}: the shock locks with the shaft ` +
         `${millimetres(gas.volume / shaftArea)} in`,
+    ]);
+  }
+  const release = gas.airReleasePressure ?? 0;
+  if (release >= gas.pressure) {
+    const bar = (value: number): string => formatQuantity(value, 'pressure', 'bar', 4);
+    faults.push([
+      ['gas', 'air-release-pressure'],
+      `must be below the gas pressure of ${bar(gas.pressure)}, got ${bar(release)}`,
     ]);
   }
   if (seal.breakawayForce < seal.kineticForce) {
