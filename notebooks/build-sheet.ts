@@ -1,16 +1,22 @@
 import { InputError } from '../lib/base/input-error.js';
-import { type Block, type ChecklistBlock, defineNotebook, onePart, quantity } from '../lib/page/index.js';
+import {
+  type Block,
+  type ChecklistBlock,
+  defineNotebook,
+  integer,
+  onePart,
+  quantity,
+} from '../lib/page/index.js';
 import { behaviour, oilSentence } from './build-sheet/behaviour.js';
 import { lockCheck, sheetChecks } from './build-sheet/checks.js';
 import { deviationTable } from './build-sheet/deviations.js';
 import { heatSentences, heatTable } from './build-sheet/heat-table.js';
-import { bubbleRadii, drawnInShare, type SheetNumbers, sheetNumbers } from './build-sheet/numbers.js';
+import { type SheetNumbers, sheetNumbers } from './build-sheet/numbers.js';
+import { answer, assumptions } from './build-sheet/page-words.js';
 import { stepsBeforeOil } from './build-sheet/steps-before-oil.js';
 import { stepsOfChecking } from './build-sheet/steps-checks.js';
 import { stepsWithOil } from './build-sheet/steps-with-oil.js';
-import { duration, grams, millilitres, millimetres } from './shared/bench-wording.js';
-import { benchCautions, fillAssumptions, fillSources } from './shared/fill-basis.js';
-import { celsius } from './shared/wording.js';
+import { benchCautions, fillSources } from './shared/fill-basis.js';
 
 const temperature = { dimension: 'temperature', unit: '°C', min: -20, max: 80, step: 1 } as const;
 const mass = { dimension: 'mass', unit: 'g', min: 10, max: 2000, step: 10 } as const;
@@ -98,6 +104,17 @@ export const notebook = defineNotebook({
       max: 2,
       step: 0.05,
     }),
+    rideHeight: quantity({
+      dimension: 'length',
+      unit: 'mm',
+      label: 'Ride height',
+      help: 'How far the shaft is in at ride height.',
+      default: 8,
+      min: 0,
+      max: 100,
+      step: 0.5,
+    }),
+    rebuilds: integer({ label: 'Rebuilds', help: 'Rebuilds in a season.', default: 10, min: 1, max: 200 }),
     motionRatio: quantity({
       dimension: 'ratio',
       unit: '',
@@ -120,7 +137,7 @@ export const notebook = defineNotebook({
     }
     const numbers = sheetNumbers(values.build, values);
     const steps = [
-      ...stepsBeforeOil(numbers, values.lengthTolerance),
+      ...stepsBeforeOil(numbers, values),
       ...stepsWithOil(numbers, values),
       ...stepsOfChecking(numbers, values),
     ];
@@ -133,7 +150,11 @@ export const notebook = defineNotebook({
       { kind: 'heading', text: 'What this build does' },
       {
         kind: 'list',
-        items: [oilSentence(numbers), ...behaviour(numbers), ...heatSentences(numbers, values)],
+        items: [
+          oilSentence(numbers, values.rebuilds),
+          ...behaviour(numbers, values.rideHeight),
+          ...heatSentences(numbers, values),
+        ],
       },
       heatTable(numbers, values),
       ...sheets,
@@ -161,33 +182,4 @@ function sheet(numbers: SheetNumbers, number: number, steps: ChecklistBlock['ste
     ],
     steps,
   };
-}
-
-function answer(numbers: SheetNumbers, bench: number, weight: number): string {
-  const { built, oil, wait, pushAtEnd, hung } = numbers;
-  const push =
-    pushAtEnd.bench === undefined
-      ? 'the shaft then locks before the end of its stroke'
-      : `at the stop the gas then pushes with ${grams(pushAtEnd.bench)}`;
-  const time =
-    typeof hung === 'string'
-      ? ''
-      : `, and ${Math.round(1e3 * weight)} g pull the shaft out in ${duration(hung.typical)} (${duration(hung.low)} to ${duration(hung.high)})`;
-  return `${built.build.name}: pour ${millilitres(oil.poured)} at ${celsius(bench)}, wait ${duration(wait)}, close with the shaft ${millimetres(built.closing.position)} in; ${push}${time}.`;
-}
-
-function assumptions({ built, bleeds }: SheetNumbers): readonly string[] {
-  const { smallest, largest } = bubbleRadii;
-  return [
-    ...(built.closingChosen
-      ? [
-          'The parts file has no "close-at": the cap is closed where the gas force over the middle 80 % of the stroke is smallest.',
-        ]
-      : []),
-    ...built.fill.assumptions,
-    ...built.oil.assumptions,
-    `Bleeding: air after filling as set above, in bubbles from ${2e3 * smallest} to ${2e3 * largest} mm across, spread evenly over the logarithm of size; each opening draws in ${Math.round(100 * drawnInShare)} % of the first air again; bleed ${Math.max(bleeds, 1)} is the last that wins back 0.1 mm of travel.`,
-    'The interval of a time comes from the tolerances of holes and thermometer, and from the oil where its label is an interval. Friction is taken as the parts file has it. A hand on a stopwatch is good to about 0.2 s: common practice, no source.',
-    ...fillAssumptions,
-  ];
 }

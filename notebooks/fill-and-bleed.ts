@@ -9,6 +9,7 @@ import { bleedFigure, travelAfterBleeds, waitFigure } from './fill-and-bleed/bub
 import { fillChecks } from './fill-and-bleed/checks.js';
 import { dissolvedAirTable } from './fill-and-bleed/dissolved-air.js';
 import { closingFigure, compensatorFigure, heatFigure } from './fill-and-bleed/push-figures.js';
+import { whatToChangeTable } from './fill-and-bleed/what-to-change.js';
 import { grams, millilitres, millimetres } from './shared/bench-wording.js';
 import { benchCautions, fillAssumptions, fillSources } from './shared/fill-basis.js';
 import { celsius } from './shared/wording.js';
@@ -85,6 +86,7 @@ export const notebook = defineNotebook({
         kind: 'text',
         text: 'Beaten into the oil as fine bubbles the same air pushes as it does in a pocket; what it changes is the first travel, further down.',
       },
+      whatToChangeTable(built),
       { kind: 'heading', text: 'Warm oil grows' },
       {
         kind: 'text',

@@ -1,10 +1,12 @@
+import { oilNeed } from '../../lib/fill/oil-out.js';
 import { restBand } from '../../lib/fill/rest-band.js';
+import { shaftExposed } from '../../lib/fill/shock-length.js';
 import { millilitres, millimetres } from '../shared/bench-wording.js';
 import { newtons, shaftSpeed } from '../shared/wording.js';
 import type { SheetNumbers } from './numbers.js';
 
 /** What the closed shock does when it is left alone, in words. */
-export function behaviour(numbers: SheetNumbers): readonly string[] {
+export function behaviour(numbers: SheetNumbers, rideHeight: number): readonly string[] {
   const { built, creep, frictionSpeed, rideBand } = numbers;
   const { shock } = built.build;
   const { kineticForce, breakawayForce } = shock.seal;
@@ -21,7 +23,7 @@ export function behaviour(numbers: SheetNumbers): readonly string[] {
       : [
           `Breakaway friction of ${newtons(breakawayForce)} lets the car stop anywhere within ${millimetres(rideBand)} of ride height at the wheel.`,
         ]),
-    ...lengthSentences(numbers),
+    ...lengthSentences(numbers, rideHeight),
   ];
 }
 
@@ -39,7 +41,7 @@ function restSentences({ built }: SheetNumbers): readonly string[] {
   ];
 }
 
-function lengthSentences({ built, length }: SheetNumbers): readonly string[] {
+function lengthSentences({ built, length }: SheetNumbers, rideHeight: number): readonly string[] {
   if (length === undefined) return [];
   const { stroke } = built.build.shock;
   const unlike = Math.abs(length.usableStroke - stroke) > 0.5e-3;
@@ -48,14 +50,26 @@ function lengthSentences({ built, length }: SheetNumbers): readonly string[] {
     : ' The parts file agrees.';
   return [
     `Its lengths leave a stroke of ${millimetres(length.usableStroke)}, ended by the ${length.stoppedBy}.${said}`,
+    ...(rideHeight > length.usableStroke
+      ? []
+      : [
+          `At ride height, ${millimetres(rideHeight)} in, ${millimetres(shaftExposed(length, rideHeight))} of shaft show.`,
+        ]),
   ];
 }
 
-/** Oil of the whole build, in words. */
-export function oilSentence({ built, oil }: SheetNumbers): string {
+/** Oil of the whole build and of a season, in words. */
+export function oilSentence({ built, oil }: SheetNumbers, rebuilds: number): string {
   const { quantity, oil: part } = built.build;
-  const all = oil.poured * quantity;
-  const share =
-    part.bottle === undefined ? '' : `, ${Math.round((100 * all) / part.bottle.volume)} % of a bottle`;
-  return `${millilitres(oil.poured)} to pour and ${millilitres(oil.kept)} kept in each shock; ${millilitres(all)} for all ${quantity}${share}, spills not counted.`;
+  const need = oilNeed(oil.poured, {
+    shocks: quantity,
+    rebuilds,
+    spilledFraction: 0,
+    ...(part.bottle === undefined ? {} : { bottleVolume: part.bottle.volume }),
+  });
+  const bottles =
+    need.bottles === undefined || part.bottle === undefined
+      ? ''
+      : `, ${need.bottles} ${need.bottles === 1 ? 'bottle' : 'bottles'} of ${millilitres(part.bottle.volume)}`;
+  return `${millilitres(oil.poured)} to pour and ${millilitres(oil.kept)} kept in each shock; ${millilitres(need.perBuild)} for all ${quantity}, ${millilitres(need.perSeason)} for ${rebuilds} rebuilds${bottles}. Spills come on top.`;
 }

@@ -29,6 +29,7 @@ export interface Choices {
   readonly holeTolerance: number;
   readonly temperatureTolerance: number;
   readonly motionRatio: number;
+  readonly lengthTolerance: number;
 }
 
 /** Push of the resting shaft at one place. */
@@ -62,6 +63,8 @@ export interface SheetNumbers {
   readonly creep: number;
   readonly frictionSpeed: number | undefined;
   readonly rideBand: number | undefined;
+  /** Shaft travel for each wheel travel, of the parts file where it says so. */
+  readonly motionRatio: number;
 }
 
 type Edge = number | undefined;
@@ -122,6 +125,7 @@ export function sheetNumbers(build: Build, choices: Choices): SheetNumbers {
     hungLighter: hangTime(built, bench, choices.lighterWeight, tolerances),
     creep: endPush === undefined ? 0 : Math.max(creepSpeed(model, Math.max(endPush, 0)), 0),
     frictionSpeed: frictionRulesBelow(model, body.seal.kineticForce),
+    motionRatio,
     rideBand:
       spring === undefined
         ? undefined

@@ -1,14 +1,15 @@
 import { standardGravity } from '../../lib/base/constants.js';
+import { lengthMismatch } from '../../lib/fill/shock-length.js';
 import type { ChecklistStep } from '../../lib/page/index.js';
 import { formatQuantity } from '../../lib/units/index.js';
 import { grams, millimetres } from '../shared/bench-wording.js';
-import type { SheetNumbers } from './numbers.js';
+import type { Choices, SheetNumbers } from './numbers.js';
 
 /** `1.70 mm`, as a drill shank is marked. */
 const hundredths = (length: number): string => `${(1e3 * length).toFixed(2)} mm`;
 
 /** Steps of a build until the oil goes in. */
-export function stepsBeforeOil(numbers: SheetNumbers, lengthTolerance: number): readonly ChecklistStep[] {
+export function stepsBeforeOil(numbers: SheetNumbers, choices: Choices): readonly ChecklistStep[] {
   const { shock, piston } = numbers.built.build;
   const holes = piston.piston.holes.map(({ count, diameter }) => `${count} × ${hundredths(diameter)}`);
   return [
@@ -41,12 +42,13 @@ export function stepsBeforeOil(numbers: SheetNumbers, lengthTolerance: number): 
     },
     {
       title: 'Friction without oil',
-      text: 'Tape the rod end to a weight on a scale and set it to zero. Move the body down slowly, read; up slowly, read at the same place. Half the difference is the friction.',
+      text: 'Tape the rod end to a weight on a scale and set it to zero. Move the body down slowly, read; up slowly, read at the same place. Half the difference is the friction; the highest reading as it starts to move is the breakaway.',
       aim: frictionAim(numbers),
       prevents: 'a sticky shock that parks the car at a different height each time',
       writeIns: [
         { label: 'Body down', unit: 'g' },
         { label: 'Body up', unit: 'g' },
+        { label: 'Starting', unit: 'g' },
       ],
     },
     {
@@ -55,7 +57,7 @@ export function stepsBeforeOil(numbers: SheetNumbers, lengthTolerance: number): 
       prevents: 'a loose piston, whose play is dead travel in both directions',
       writeIns: [{ label: 'Play felt', unit: '' }],
     },
-    lengthStep(numbers, lengthTolerance),
+    lengthStep(numbers, choices.lengthTolerance),
   ];
 }
 
@@ -68,7 +70,9 @@ function frictionAim({ built, rideBand }: SheetNumbers): string {
   return `${known}; each 10 g more blurs ride height by ${millimetres(perTenGrams)}`;
 }
 
-function lengthStep({ length }: SheetNumbers, tolerance: number): ChecklistStep {
+function lengthStep({ length, motionRatio }: SheetNumbers, tolerance: number): ChecklistStep {
+  const droop = (extended: number): string =>
+    millimetres(lengthMismatch(extended + tolerance, extended, { tolerance, motionRatio }).droopDifference);
   const within = `left and right within ${millimetres(tolerance)}`;
   return {
     title: 'Length',
@@ -76,7 +80,7 @@ function lengthStep({ length }: SheetNumbers, tolerance: number): ChecklistStep 
     aim:
       length === undefined
         ? `Not in the parts file: ${within}`
-        : `${millimetres(length.extended)}, ${within}`,
+        : `${millimetres(length.extended)}, ${within}: ${droop(length.extended)} of droop`,
     prevents: 'unlike droop of left and right',
     writeIns: [{ label: 'Eyelet to eyelet', unit: 'mm' }],
   };

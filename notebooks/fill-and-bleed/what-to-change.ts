@@ -1,0 +1,54 @@
+import { standardGravity } from '../../lib/base/constants.js';
+import { InputError } from '../../lib/base/input-error.js';
+import { closeShock } from '../../lib/fill/closed-shock.js';
+import { closingPositionForForce, quietClosing } from '../../lib/fill/closing-position.js';
+import { staticForce } from '../../lib/fill/static-force.js';
+import type { Block } from '../../lib/page/index.js';
+import { type BuiltShock, workingStroke } from '../build-sheet/built-shock.js';
+import { grams, millimetres } from '../shared/bench-wording.js';
+
+/** Pushes at full compression that a builder may want [kg]; examples. */
+const examples = [0, 0.01, 0.02, 0.04] as const;
+
+/** Where to close this build for a wanted push, and for none. */
+export function whatToChangeTable(built: BuiltShock): Block {
+  const { chamber, compensator } = built.fill;
+  const { stroke } = chamber;
+  const working = { from: workingStroke.from * stroke, to: workingStroke.to * stroke };
+  const quiet = quietClosing(chamber, compensator, built.closing, working);
+  const text = (label: string) => ({ label, unit: '' });
+  return {
+    kind: 'table',
+    id: 'what-to-change',
+    title: 'Where to close this build for what you want',
+    table: {
+      columns: [text('Wanted'), text('Close with the shaft'), text('Then')],
+      rows: [
+        [
+          `as dead as can be from ${millimetres(working.from)} to ${millimetres(working.to)} in`,
+          `${millimetres(quiet.position)} in`,
+          `never over ${grams(quiet.largestForce)} either way; the seals hold ${grams(built.build.shock.seal.kineticForce)}`,
+        ],
+        ...examples.map((mass) => [
+          mass === 0 ? 'no push with the shaft fully in' : `${1e3 * mass} g with the shaft fully in`,
+          ...closingFor(built, mass * standardGravity),
+        ]),
+      ],
+    },
+    note: 'Twice the gas halves every push; a shock that cannot push as hard as you want has too much of it.',
+  };
+}
+
+function closingFor(built: BuiltShock, force: number): readonly [string, string] {
+  const { chamber, compensator } = built.fill;
+  const wanted = { force, position: chamber.stroke };
+  try {
+    const position = closingPositionForForce(chamber, compensator, built.closing, wanted);
+    const out = staticForce(closeShock(chamber, compensator, { ...built.closing, position }), 0);
+    return [`${millimetres(position)} in`, `sucked in with ${grams(-out)} fully out`];
+  } catch (error) {
+    if (error instanceof InputError && error.field === 'wanted.force')
+      return ['nowhere', 'out of reach: take a smaller compensator'];
+    throw error;
+  }
+}
