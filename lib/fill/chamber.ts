@@ -64,7 +64,7 @@ export function fluidRoom(chamber: ShockChamber, position: number): number {
 }
 
 /** Throws unless the sizes are in range and fit into each other. */
-export function requireChamber(chamber: ShockChamber): void {
+function requireChamber(chamber: ShockChamber): void {
   requirePositive(chamber.bore, 'chamber.bore', 'm');
   requirePositive(chamber.shaftDiameter, 'chamber.shaftDiameter', 'm');
   requirePositive(chamber.stroke, 'chamber.stroke', 'm');

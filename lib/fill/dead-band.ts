@@ -16,7 +16,7 @@ export interface ShaftSideOil {
 }
 
 /** Part of the steady pressure drop at which damping counts as built up. */
-export const builtUpShare = 0.9;
+const builtUpShare = 0.9;
 
 /** Even number of intervals of Simpson's rule. */
 const intervals = 200;

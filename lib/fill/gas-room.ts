@@ -1,6 +1,10 @@
 import { bracketedRoot } from '../base/root-finding.js';
 
-/** A volume of gas that gives way to the oil, as it is when the cap is closed, at the pressure outside. */
+/**
+ * A volume of gas that gives way to the oil, as it is when the cap is closed, at the pressure outside.
+ *
+ * @public
+ */
 export interface GasRoom {
   /** Volume [m³], above 0. */
   readonly volume: number;

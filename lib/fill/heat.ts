@@ -4,7 +4,11 @@ import { bracketedRoot } from '../base/root-finding.js';
 import type { ClosedShock } from './closed-shock.js';
 import { type FillCondition, lockPosition } from './pressure-inside.js';
 
-/** Density of the oil [kg/m³] as a function of its temperature [K]. */
+/**
+ * Density of the oil [kg/m³] as a function of its temperature [K].
+ *
+ * @public
+ */
 export type DensityAt = (temperature: number) => number;
 
 /**

@@ -36,7 +36,7 @@ export function requireFillCondition(condition: FillCondition): void {
 }
 
 /** Condition of the gas in the terms of its law. */
-export function gasCondition(shock: ClosedShock, condition: FillCondition): GasCondition {
+function gasCondition(shock: ClosedShock, condition: FillCondition): GasCondition {
   return {
     closingPressure: shock.closing.ambientPressure,
     temperatureRatio: condition.temperature / shock.closing.temperature,
@@ -51,7 +51,7 @@ export function totalGivenUp(shock: ClosedShock, logPressure: number, condition:
 }
 
 /** Volume asked of the gas since closing [m³]: shaft that went in and oil that grew. */
-export function volumeAsked(shock: ClosedShock, position: number, condition: FillCondition): number {
+function volumeAsked(shock: ClosedShock, position: number, condition: FillCondition): number {
   return (
     shock.shaftArea * (position - shock.closing.position) + shock.oilVolume * (condition.oilExpansion - 1)
   );

@@ -1,7 +1,11 @@
 import { requirePositive } from '../base/checks.js';
 import { InputError } from '../base/input-error.js';
 
-/** A weight hung on the shaft and the time it took over a stretch of stroke. */
+/**
+ * A weight hung on the shaft and the time it took over a stretch of stroke.
+ *
+ * @public
+ */
 export interface TimedPull {
   /** Force of the weight [N], above 0. */
   readonly pull: number;

@@ -1,7 +1,11 @@
 import { requirePositive } from '../base/checks.js';
 import { bracketedRoot } from '../base/root-finding.js';
 
-/** Speed of a bubble [m/s] as a function of its radius [m]; rises with the radius. */
+/**
+ * Speed of a bubble [m/s] as a function of its radius [m]; rises with the radius.
+ *
+ * @public
+ */
 export type RiseSpeed = (radius: number) => number;
 
 /**

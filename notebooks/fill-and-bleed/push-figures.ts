@@ -17,13 +17,10 @@ const shaftAxis: Axis = { label: 'Shaft in', unit: 'mm', dimension: 'length' };
 const pushAxis: Axis = { label: 'Push of the gas, as a scale shows it', unit: 'g' };
 
 /** What a scale shows for a force [g]. */
-export const onScale = (force: number): number => (1e3 * force) / standardGravity;
+const onScale = (force: number): number => (1e3 * force) / standardGravity;
 
 /** Push over the stroke, as far as the shaft goes before it locks. */
-export function pushCurve(
-  shock: ClosedShock,
-  condition: FillCondition = asClosed(shock),
-): readonly LinePoint[] {
+function pushCurve(shock: ClosedShock, condition: FillCondition = asClosed(shock)): readonly LinePoint[] {
   const { stroke } = shock.chamber;
   const lock = lockPosition(shock, condition);
   const end = Math.min(stroke, shock.closing.position + drawnToLock * (lock - shock.closing.position));
@@ -73,9 +70,7 @@ const exampleGasFraction = 0.85;
 const exampleStiffness = 15e9;
 
 /** Ways to make room that take the same volume as the build's own. */
-export function rivals(
-  volume: number,
-): readonly { readonly name: string; readonly compensator: Compensator }[] {
+function rivals(volume: number): readonly { readonly name: string; readonly compensator: Compensator }[] {
   const stiffness = exampleStiffness;
   return [
     { name: 'air pocket', compensator: { kind: 'air-pocket', volume } },
