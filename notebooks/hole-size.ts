@@ -66,7 +66,7 @@ export const notebook = defineNotebook({
       { kind: 'figure', figure: drillFigure(model, slow, fast, drill) },
       {
         kind: 'text',
-        text: 'The pressure that pushes a given flow through a hole falls with the fourth power of its diameter, or nearly: twice the hole, a sixteenth of the pressure. So a drill that cuts a little oversize, or a hole with flash in it, counts for more than the next bottle of oil.',
+        text: 'The pressure that pushes a given flow through a hole falls with the fourth power of its diameter, or nearly: twice the hole, a sixteenth of the pressure. A drill that cuts a little oversize, or a hole with flash in it, shows.',
       },
       { kind: 'figure', figure: exponentFigure(model, fast) },
       {
