@@ -60,7 +60,7 @@ export interface ChoiceParameter<Option extends string = string> extends Paramet
 }
 
 /**
- * One part of a list of the parts file; the first of the list unless chosen.
+ * One part of a list of the parts file; that of the first build unless chosen, without builds the first of the list.
  *
  * @public
  */

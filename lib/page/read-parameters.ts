@@ -3,7 +3,7 @@ import type { Parts } from '../parts/parts.js';
 import { findUnit, parseQuantity, QuantityError, toSi } from '../units/index.js';
 import { ParameterError } from './parameter-error.js';
 import { acceptedText, optionName } from './parameter-text.js';
-import type { Parameter, Parameters, ParameterValues, QuantityParameter } from './parameters.js';
+import type { Parameter, Parameters, ParameterValues, PartList, QuantityParameter } from './parameters.js';
 
 /**
  * What a user wrote for parameters, by their names in the declaration or as options (`holeDiameter` or
@@ -86,7 +86,9 @@ function readValue(
       if (text === undefined || parameter.options.includes(text)) return text ?? parameter.default;
       throw new ParameterError([unknownName(`"${text}" is not accepted`, text, parameter.options)]);
     case 'part':
-      return partNamed(parts[parameter.list], parameter.list, text);
+      return text === undefined
+        ? defaultPart(parameter.list, parts)
+        : partNamed(parts[parameter.list], parameter.list, text);
   }
 }
 
@@ -110,10 +112,18 @@ function readInteger(parameter: Parameter & { readonly kind: 'integer' }, text: 
   throw new ParameterError([`"${text}" is not accepted; write ${acceptedText(parameter)}`]);
 }
 
-function partNamed(list: readonly NamedPart[], listName: string, name: string | undefined): NamedPart {
-  const part = name === undefined ? list[0] : list.find((one) => one.name === name);
+/** Unless chosen, the part of the first build, so that a page opens on a shock that exists; without builds the first of the list. */
+function defaultPart(list: PartList, { builds, ...lists }: Parts): NamedPart {
+  const [build] = builds;
+  const ofBuild = { oils: build?.oil, pistons: build?.piston, shocks: build?.shock, springs: build?.spring };
+  const part: NamedPart | undefined = list === 'builds' ? build : (ofBuild[list] ?? lists[list][0]);
+  if (part === undefined) throw new ParameterError([`the parts file has no ${list}`]);
+  return part;
+}
+
+function partNamed(list: readonly NamedPart[], listName: string, name: string): NamedPart {
+  const part = list.find((one) => one.name === name);
   if (part !== undefined) return part;
-  if (name === undefined) throw new ParameterError([`the parts file has no ${listName}`]);
   const known = list.map((one) => one.name);
   throw new ParameterError([
     unknownName(`no "${name}" among the ${listName} of the parts file`, name, known),

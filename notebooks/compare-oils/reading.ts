@@ -37,6 +37,12 @@ export function nearestSentence(
   reference: { readonly name: string; readonly temperature: number },
 ): string {
   const distance = Math.abs(nearest.error);
-  const how = distance < 0.005 ? 'just as' : `within ${percent(Math.ceil(100 * distance) / 100)} of`;
-  return `At ${celsius(temperature)} ${nearest.name} damps ${how} ${reference.name} at ${celsius(reference.temperature)}.`;
+  const miss = percent(Math.ceil(100 * distance) / 100);
+  const when = `At ${celsius(temperature)}`;
+  if (nearest.name === reference.name) {
+    const changed = distance < 0.005 ? 'unchanged' : `${miss} ${nearest.error > 0 ? 'stiffer' : 'softer'}`;
+    return `${when} no other oil comes nearer than ${reference.name} itself, ${changed}.`;
+  }
+  const how = distance < 0.005 ? 'just as' : `within ${miss} of`;
+  return `${when} ${nearest.name} damps ${how} ${reference.name} at ${celsius(reference.temperature)}.`;
 }
