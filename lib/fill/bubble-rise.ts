@@ -31,6 +31,7 @@ export interface BubbleRise {
   readonly reynoldsNumber: number;
   /** Eötvös number `Δρ g d²/σ`; above about 0.5 the bubble begins to flatten. */
   readonly eotvosNumber: number;
+  /** What is doubtful about it. */
   readonly warnings: readonly Warning[];
 }
 

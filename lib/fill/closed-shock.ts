@@ -32,8 +32,11 @@ export interface Closing {
  * @public
  */
 export interface ClosedShock {
+  /** The inside of the body. */
   readonly chamber: ShockChamber;
+  /** What makes room. */
   readonly compensator: Compensator;
+  /** How it was closed. */
   readonly closing: Closing;
   /** Oil in it, at the temperature of closing [m³]. */
   readonly oilVolume: number;

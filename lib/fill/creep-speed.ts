@@ -15,7 +15,7 @@ const fastestSearched = 1e3;
  *
  * The inertia of the shaft is left out: it settles within a millisecond.
  *
- * @param model - from {@link damperModel}; its seal gives the moving friction
+ * @param model - from `damperModel`; its seal gives the moving friction
  * @param force - force that drives the shaft out [N], either sign; the result has its sign
  * @throws InputError for a force that is not finite; ConvergenceError for a force that drives the shaft in harder than oil can hold
  * @public
@@ -58,7 +58,7 @@ const intervals = 32;
 /**
  * Time that a shaft takes to be pulled out [s] by a weight and its gas, against oil and seals.
  *
- * @param model - from {@link damperModel}; its seal gives the moving friction
+ * @param model - from `damperModel`; its seal gives the moving friction
  * @param shock - from {@link closeShock}
  * @param hung - pull [N], start and end [m]
  * @param condition - exponent, temperature [K], oil expansion; as closed where left out

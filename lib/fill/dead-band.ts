@@ -27,7 +27,7 @@ const intervals = 200;
  * On the shaft side `A dx = (dV/dp) dp + Q(p) dx/v`: what the piston sweeps squeezes (or stretches) oil and air, and flows through the
  * piston once there is pressure. So `x = ∫ (dV/dp)/(A − Q(p)/v) dp`. In compression the shaft side is stretched, towards vacuum.
  *
- * @param model - from {@link damperModel}
+ * @param model - from `damperModel`
  * @param side - volume [m³] and mixture on the shaft side
  * @param speed - shaft speed [m/s], positive in compression, not 0
  * @param share - part of the steady pressure drop, above 0 to 0.99; 0.9 where left out
@@ -73,7 +73,7 @@ export function deadBand(
 /**
  * Shaft travel that is lost while a pocket of free air passes the piston [m]: it meets next to no resistance in the holes.
  *
- * @param model - from {@link damperModel}
+ * @param model - from `damperModel`
  * @param airVolume - air that passes [m³], 0 or more
  * @public
  */

@@ -10,8 +10,9 @@ import type { RiseSpeed } from './waiting-time.js';
 export interface BleedingAssumptions {
   /** Free air in the oil after filling [m³], 0 or more. */
   readonly airAtFill: number;
-  /** Smallest and largest bubble radius [m]; the air is spread evenly over the logarithm of the radius between them. */
+  /** Smallest bubble radius [m], above 0. */
   readonly smallestRadius: number;
+  /** Largest bubble radius [m]; the air is spread evenly over the logarithm of the radius between both. */
   readonly largestRadius: number;
   /** Height through which bubbles rise [m], above 0. */
   readonly height: number;
@@ -19,6 +20,7 @@ export interface BleedingAssumptions {
   readonly wait: number;
   /** Air drawn in again each time the cap is opened [m³], 0 or more, in bubbles of the same sizes. */
   readonly airDrawnIn: number;
+  /** How fast a bubble of a radius rises. */
   readonly riseSpeed: RiseSpeed;
 }
 

@@ -45,7 +45,7 @@ const searched = { slowest: Math.log(1e-9), fastest: Math.log(1e3) } as const;
 /**
  * Shaft speed below which seal friction is larger than the damping force [m/s].
  *
- * @param model - from {@link damperModel}
+ * @param model - from `damperModel`
  * @param friction - friction of the seals [N], 0 or more
  * @returns the speed; 0 without friction, `undefined` above 1000 m/s
  * @throws InputError for a negative friction

@@ -100,6 +100,7 @@ export interface LengthMismatch {
   readonly difference: number;
   /** The same at the wheels, as droop [m]. */
   readonly droopDifference: number;
+  /** Whether the difference is accepted. */
   readonly withinTolerance: boolean;
 }
 
