@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, expectTypeOf, it } from 'vitest';
 import {
   choice,
@@ -10,7 +11,7 @@ import {
   readParameterValues,
   severalParts,
 } from '../../lib/page/index.js';
-import type { OilPart, PistonPart } from '../../lib/parts/index.js';
+import { type OilPart, type PistonPart, readParts } from '../../lib/parts/index.js';
 import { parts } from './sample-page.js';
 
 const words = { label: 'Label', help: 'Help.' };
@@ -60,6 +61,19 @@ describe('values of parameters', () => {
     expect(values.law).toBe('default');
     expect(values.piston.name).toBe('two holes');
     expect(values.oils.map(({ name }) => name)).toEqual(['thin', 'middle']);
+  });
+
+  it('are the parts of the first build where the file has builds', () => {
+    const demo = readParts(readFileSync('notebooks/demo-parts.yaml', 'utf8'));
+    const [build] = demo.builds;
+    const { oil, piston } = readParameterValues(
+      { oil: onePart({ ...words, list: 'oils' }), piston: onePart({ ...words, list: 'pistons' }) },
+      {},
+      demo,
+    );
+    expect(oil.name).toBe(build?.oil.name);
+    expect(piston.name).toBe(build?.piston.name);
+    expect(oil.name).not.toBe(demo.oils[0]?.name);
   });
 
   it('have the types of their declaration', () => {
