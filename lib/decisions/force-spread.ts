@@ -54,7 +54,7 @@ export interface Drawing {
 }
 
 /** Builds of one block; blocks are the pieces that workers share, and always the same ones. */
-export const blockSize = 1024;
+export const blockSize = 4096;
 
 /** Forces of the builds `from` to `to` (exclusive), build by build [N]. */
 export function drawnForces(

@@ -55,6 +55,7 @@ export type { OrderBuild, OrderProblem } from './order-problem.js';
 export {
   bestPairing,
   comparedShocks,
+  drilledShock,
   type MeasuredShock,
   type Pairing,
   rankedPairs,

@@ -1,5 +1,9 @@
 import { requireFinite, requireNotNegative, requirePositive } from '../base/checks.js';
 import { InputError } from '../base/input-error.js';
+import type { Damper } from '../damper/damper.js';
+import { damperModel } from '../damper/damper-model.js';
+import type { FluidState } from '../fluid/fluid-state.js';
+import { dampingForceAt } from './damping-mismatch.js';
 import { normalProbability } from './normal-probability.js';
 
 /**
@@ -68,6 +72,37 @@ export function timedShock(name: string, times: readonly number[], timingUncerta
   // With two or three repeats the scatter may be small by luck, so the hand's own uncertainty is the least.
   const uncertainty = Math.max(scatter, timingUncertainty) / Math.sqrt(times.length);
   return { name, damping: mean, relativeUncertainty: uncertainty / mean };
+}
+
+/**
+ * A shock whose holes were measured: its damping by the model, with the uncertainty of the diameter carried over by the slope.
+ *
+ * @param name - of the shock
+ * @param damper - with the measured holes
+ * @param fluid - oil, the same for all shocks
+ * @param speed - shaft speed [m/s], not 0
+ * @param diameterUncertainty - standard uncertainty of the hole diameter [m], 0 or more
+ * @throws InputError for an input outside its range
+ * @see law of propagation: JCGM 100:2008 (GUM), 5.1.2
+ * @public
+ */
+export function drilledShock(
+  name: string,
+  damper: Damper,
+  fluid: FluidState,
+  speed: number,
+  diameterUncertainty: number,
+): MeasuredShock {
+  requireNotNegative(diameterUncertainty, 'diameterUncertainty', 'm');
+  requirePositive(Math.abs(speed), 'size of speed', 'm/s');
+  const force = (off: number): number => {
+    const holes = damper.piston.holes.map((group) => ({ ...group, diameter: group.diameter + off }));
+    const model = damperModel({ ...damper, piston: { ...damper.piston, holes } }, fluid);
+    return Math.abs(dampingForceAt(model, speed));
+  };
+  const damping = force(0);
+  const change = (force(diameterUncertainty) - force(-diameterUncertainty)) / 2;
+  return { name, damping, relativeUncertainty: Math.abs(change) / damping };
 }
 
 function requireMeasuredShock({ damping, relativeUncertainty }: MeasuredShock): void {

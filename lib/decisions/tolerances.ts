@@ -3,10 +3,14 @@ import { InputError } from '../base/input-error.js';
 import type { Damper } from '../damper/damper.js';
 import { damperModel } from '../damper/damper-model.js';
 import { gasPressure } from '../damper/gas.js';
+import { oilForce } from '../damper/oil-force.js';
+import { pressureDropLimitAt } from '../damper/pressure-drop-limit.js';
 import type { HoleGroup } from '../flow/piston.js';
+import { oilDensity } from '../fluid/density.js';
 import { fluidAt } from '../fluid/fluid-at.js';
+import type { FluidState } from '../fluid/fluid-state.js';
 import type { Oil } from '../fluid/oil.js';
-import { dampingForceAt } from './damping-mismatch.js';
+import { viscosityAt } from '../fluid/viscosity-line.js';
 import type { UnitCubeModel } from './sensitivity-indices.js';
 import { type Deviation, deviationAt, requireDeviation } from './uncertain.js';
 
@@ -101,17 +105,20 @@ export function givenTolerances(tolerances: Tolerances): readonly ToleranceName[
   });
 }
 
-type Offsets = Readonly<Record<ToleranceName, number>>;
+/** By how much each size is off; one record serves all builds of a drawing. */
+type Offsets = { [Name in ToleranceName]: number };
 
 function deviatedHole(group: HoleGroup, { holeDiameter, holeTaper }: Offsets): HoleGroup {
   const diameter = group.diameter + holeDiameter;
+  if (group.shape === undefined && group.pitchDiameter === undefined && holeTaper === 0)
+    return { count: group.count, diameter };
   if (holeTaper === 0 || group.shape !== undefined) return { ...group, diameter };
   const shape = { kind: 'conical', shaftSideDiameter: diameter + holeTaper / 2 } as const;
   return { ...group, diameter: diameter - holeTaper / 2, shape };
 }
 
 /** The damper with all its sizes off by given amounts. */
-export function deviatedDamper(damper: Damper, off: Offsets): Damper {
+function deviatedDamper(damper: Damper, off: Offsets): Damper {
   const { piston, gas } = damper;
   return {
     ...damper,
@@ -122,7 +129,19 @@ export function deviatedDamper(damper: Damper, off: Offsets): Damper {
       thickness: piston.thickness + off.thickness,
       holes: piston.holes.map((group) => deviatedHole(group, off)),
     },
-    gas: { ...gas, volume: gas.volume + off.gasVolume },
+    gas: off.gasVolume === 0 ? gas : { ...gas, volume: gas.volume + off.gasVolume },
+  };
+}
+
+/** The oil with its temperature and its label off; what only decides about warnings is left out where nothing thins. */
+function deviatedFluid(oil: Oil, temperature: number, label: number): FluidState {
+  if (oil.shearThinning !== undefined) {
+    const state = fluidAt(oil, temperature);
+    return { ...state, kinematicViscosity: state.kinematicViscosity * (1 + label) };
+  }
+  return {
+    kinematicViscosity: viscosityAt(oil.typical, temperature) * (1 + label),
+    density: oilDensity(oil.base, temperature, oil.densityAt15Celsius),
   };
 }
 
@@ -137,18 +156,29 @@ export function toleranceModel(build: TolerancedBuild): UnitCubeModel {
   requireTolerancedBuild(build);
   const names = givenTolerances(build.tolerances);
   const { damper, oil, temperature, position, speeds, tolerances } = build;
-  const off = Object.fromEntries(toleranceNames.map((name) => [name, 0])) as Record<ToleranceName, number>;
-  const plain = fluidAt(oil, temperature);
+  const off: Offsets = {
+    holeDiameter: 0,
+    holeTaper: 0,
+    thickness: 0,
+    bore: 0,
+    gap: 0,
+    viscosity: 0,
+    temperature: 0,
+    gasVolume: 0,
+  };
+  const axes = names.map((name) => ({ name, deviation: tolerances[name] ?? ({ kind: 'exact' } as const) }));
   const evaluate = (point: Float64Array, result: Float64Array): void => {
-    for (const [axis, name] of names.entries()) {
-      off[name] = deviationAt(tolerances[name] ?? { kind: 'exact' }, point[axis] ?? 0);
-    }
-    const state = off.temperature === 0 ? plain : fluidAt(oil, temperature + off.temperature);
-    const kinematicViscosity = state.kinematicViscosity * (1 + off.viscosity);
-    const model = damperModel(deviatedDamper(damper, off), { ...state, kinematicViscosity });
+    let axis = 0;
+    for (const { name, deviation } of axes) off[name] = deviationAt(deviation, point[axis++] ?? 0);
+    const fluid = deviatedFluid(oil, temperature + off.temperature, off.viscosity);
+    const model = damperModel(deviatedDamper(damper, off), fluid);
     const { gas } = model.damper;
-    const gasForce = model.shaftArea * (gasPressure(gas, model.shaftArea * position) - gas.ambientPressure);
-    for (const [place, speed] of speeds.entries()) result[place] = dampingForceAt(model, speed) + gasForce;
+    const inside = gasPressure(gas, model.shaftArea * position);
+    const gasForce = model.shaftArea * (inside - gas.ambientPressure);
+    let place = 0;
+    for (const speed of speeds) {
+      result[place++] = oilForce(model, speed, pressureDropLimitAt(model, inside, speed)).force + gasForce;
+    }
   };
   return { inputs: names.length, outputs: speeds.length, evaluate };
 }

@@ -17,4 +17,5 @@ export type {
 } from './parts.js';
 export { PartsFileError, type PartsFileProblem } from './parts-file-error.js';
 export { partsJsonSchema } from './parts-json-schema.js';
+export { readDay } from './read-day.js';
 export { readParts } from './read-parts.js';

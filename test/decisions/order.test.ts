@@ -10,6 +10,7 @@ import { speedRange } from '../../lib/decisions/speed-weights.js';
 import { blendViscosity } from '../../lib/fluid/blend.js';
 import { fluidAt } from '../../lib/fluid/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil.js';
+import { startDecisionWorkers } from '../../lib/workers/index.js';
 import { fluid, shockWith, silicone } from './demo.js';
 
 const weights = speedRange(0.05, 1, 3);
@@ -187,6 +188,16 @@ describe('order plan', () => {
     expect(seen.length).toBe(1);
     expect(seen[0]).toBeGreaterThan(0);
     expect(seen[0]).toBeLessThan(1);
+  });
+
+  it('gives the same plan with worker threads', { timeout: 60_000 }, async () => {
+    const workers = startDecisionWorkers(2);
+    try {
+      const question = problem({});
+      expect(await workers.orderPlan(question)).toEqual(await orderPlanByProgram(question));
+    } finally {
+      await workers.close();
+    }
   });
 
   it('names fills in the smallest whole parts', () => {

@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { bestPairing, comparedShocks, rankedPairs, timedShock } from '../../lib/decisions/pairs.js';
+import {
+  bestPairing,
+  comparedShocks,
+  drilledShock,
+  rankedPairs,
+  timedShock,
+} from '../../lib/decisions/pairs.js';
+import { fluid, shockWith } from './demo.js';
 
 const shock = (name: string, damping: number, relativeUncertainty = 0.01) => ({
   name,
@@ -55,6 +62,18 @@ describe('pairs', () => {
     expect(steady.relativeUncertainty).toBeCloseTo(0.15 / 2 / 4, 12);
     // Scatter of 3 and 5 is √2 s, over √2 for two times, over 4 s.
     expect(timedShock('a', [3, 5], 0.15).relativeUncertainty).toBeCloseTo(0.25, 12);
+  });
+
+  it('carries the uncertainty of a hole to the damping: four times it in slow flow through long holes', () => {
+    const long = shockWith(4, 0.6e-3, 6e-3);
+    const tight = { ...long, piston: { ...long.piston, diameter: 11.99e-3 } };
+    const drilled = drilledShock('a', tight, fluid(350), -1e-5, 0.6e-6);
+    // Poiseuille d⁻⁴ less the ends, which go with d⁻³ and are 3πd/16/L = 6 % of it, and what leaks at the rim.
+    expect(drilled.relativeUncertainty / 1e-3).toBeGreaterThan(3.7);
+    expect(drilled.relativeUncertainty / 1e-3).toBeLessThan(4);
+    expect(() => drilledShock('a', tight, fluid(350), 0, 1e-6)).toThrow(
+      'size of speed must be greater than 0',
+    );
   });
 
   it('refuses what cannot be paired', () => {

@@ -184,20 +184,20 @@ describe('workers', () => {
   afterAll(() => Promise.all([one.close(), two.close()]));
 
   it('give the result without workers, whatever their number', { timeout: 60_000 }, async () => {
-    const drawing = { count: 5000, seed: 7, sampling: 'random' } as const;
+    const drawing = { count: 10_000, seed: 7, sampling: 'random' } as const;
     const spread = finish(forceSpread(build, drawing));
-    const shares = finish(toleranceShares(build, 3000, 7));
+    const shares = finish(toleranceShares(build, 5000, 7));
     const front = finish(designSearch(design));
     for (const workers of [one, two]) {
       expect(await workers.forceSpread(build, drawing)).toEqual(spread);
-      expect(await workers.toleranceShares(build, 3000, 7)).toEqual(shares);
+      expect(await workers.toleranceShares(build, 5000, 7)).toEqual(shares);
       expect(await workers.designSearch(design)).toEqual(front);
     }
   });
 
   it('tell how far they are and stop when asked to', { timeout: 60_000 }, async () => {
     const seen: number[] = [];
-    const drawing = { count: 4096, seed: 7, sampling: 'low-discrepancy' } as const;
+    const drawing = { count: 16_384, seed: 7, sampling: 'low-discrepancy' } as const;
     await two.forceSpread(build, drawing, { onProgress: (done) => seen.push(done) });
     expect(seen).toEqual([0.25, 0.5, 0.75, 1]);
     const stop = new AbortController();
