@@ -1,9 +1,9 @@
-// Solves a million random pistons, both ways, and counts failures: npx tsx benchmarks/random-pistons.ts [how many]
+// Solves random pistons, both ways, and counts failures: npm run bench random-pistons, or npx tsx benchmarks/random-pistons.ts 1000000
 import { damperForce } from '../lib/damper/damper-force.js';
 import { damperModel } from '../lib/damper/damper-model.js';
-import { randomDamper, randomNumbers } from './random-damper.js';
+import { randomDamper, randomNumbers } from '../test/laws/random-damper.js';
 
-const count = Number(process.argv[2] ?? 1_000_000);
+const count = Number(process.argv[2] ?? 20_000);
 const next = randomNumbers(20_261_125);
 let failures = 0;
 let mostSteps = 0;

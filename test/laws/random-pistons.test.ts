@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { randomDamper, randomNumbers } from '../../benchmarks/random-damper.js';
 import { damperForce } from '../../lib/damper/damper-force.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
+import { randomDamper, randomNumbers } from './random-damper.js';
 
 describe('pistons of any holes, shapes, valves and oils', () => {
-  // The same pistons as benchmarks/random-pistons.ts, which solves a million of them.
+  // The same pistons as benchmarks/random-pistons.ts.
   test('are solved at any speed, both ways', () =>
     fc.assert(
       fc.property(fc.integer({ min: 1 }), (seed) => {
