@@ -19,7 +19,7 @@ export interface ShaftSideOil {
 const builtUpShare = 0.9;
 
 /** Even number of intervals of Simpson's rule. */
-const intervals = 200;
+const intervals = 64;
 
 /**
  * Shaft travel before damping has built up [m]: from rest to a part of the steady pressure drop, at a steady speed.

@@ -25,7 +25,7 @@ export interface BleedingAssumptions {
 }
 
 /** Size classes over the logarithm of the radius. */
-const classes = 400;
+const classes = 200;
 
 /**
  * Free air left in the oil [m³] after each bleed: first what was there after filling, then after the first bleed, the second, and so on.

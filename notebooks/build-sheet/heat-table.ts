@@ -1,7 +1,9 @@
 import { standardGravity } from '../../lib/base/constants.js';
+import { chamberContents, lockPosition } from '../../lib/fill/pressure-inside.js';
 import type { Block } from '../../lib/page/index.js';
-import { grams } from '../shared/bench-wording.js';
+import { grams, millilitres } from '../shared/bench-wording.js';
 import { celsius } from '../shared/wording.js';
+import { warmedTo } from './built-shock.js';
 import { type Choices, pushAt, reserveShare, type SheetNumbers } from './numbers.js';
 
 /** Push of the resting shaft at three places, cold, on the bench and hot. */
@@ -31,6 +33,18 @@ export function heatTable({ built }: SheetNumbers, choices: Choices): Block {
   };
 }
 
+/** Gas that is left with the shaft fully in, in words. */
+function bottomOutSentence({ built }: SheetNumbers, { bench, hottest }: Choices): string {
+  const { stroke } = built.build.shock;
+  const left = [bench, hottest].map((temperature) => {
+    const condition = warmedTo(built, temperature);
+    if (lockPosition(built.shock, condition) <= stroke) return `none at ${celsius(temperature)}`;
+    const { gas } = chamberContents(built.shock, stroke, condition);
+    return `${millilitres(gas)} at ${celsius(temperature)}`;
+  });
+  return `Of ${millilitres(built.shock.gasVolume)} of gas at closing, with the shaft fully in ${left.join(' and ')} are left.`;
+}
+
 /** Grams on a scale, or that the shaft locks before. */
 function scaleReading(push: number | undefined): number | string {
   return push === undefined ? 'locks' : (1e3 * push) / standardGravity;
@@ -53,6 +67,7 @@ export function heatSentences(numbers: SheetNumbers, choices: Choices): readonly
   const ends = [pushAtEnd.coldest, pushAtEnd.hottest];
   const [cold, hot] = ends.map((push) => (push === undefined ? 'a lock' : grams(push)));
   return [
+    bottomOutSentence(numbers, choices),
     `At the stop the gas pushes with ${cold} at ${celsius(choices.coldest)} and ${hot} at ${celsius(choices.hottest)}.`,
     lock,
     fill,

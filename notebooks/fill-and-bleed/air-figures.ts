@@ -10,7 +10,7 @@ import { lineChart } from '../../lib/plot/index.js';
 import { type BuiltShock, damperAt } from '../build-sheet/built-shock.js';
 import { newtons, shaftSpeed } from '../shared/wording.js';
 
-const steps = 40;
+const steps = 20;
 const mostAir = 0.1;
 
 /** Bulk modulus of the oil of a build without air [Pa]. */

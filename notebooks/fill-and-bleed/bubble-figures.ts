@@ -9,29 +9,31 @@ import { duration, millimetres } from '../shared/bench-wording.js';
 import { celsius } from '../shared/wording.js';
 
 const longestWait = 1800;
-const waitSteps = 60;
+const waitSteps = 40;
 /** Bleeds drawn; what has not left by then will not. */
 const bleeds = 5;
 
 /** Largest bubble that can still be in the oil, against the wait. */
 export function waitFigure(built: BuiltShock, temperatures: readonly number[], wait: number): Figure {
   const height = built.fill.chamber.length;
-  const left = (temperature: number, time: number): number =>
-    2 * largestBubbleLeft(time, height, riseSpeedIn(built, temperature), bubbleRadii.largest);
-  const after = temperatures.map(
-    (temperature) => `${millimetres(left(temperature, wait))} at ${celsius(temperature)}`,
-  );
+  const cases = temperatures.map((temperature) => {
+    const riseSpeed = riseSpeedIn(built, temperature);
+    const left = (time: number): number =>
+      2 * largestBubbleLeft(time, height, riseSpeed, bubbleRadii.largest);
+    return { name: celsius(temperature), left };
+  });
+  const after = cases.map(({ name, left }) => `${millimetres(left(wait))} at ${name}`);
   return lineChart({
     id: 'bubble-left',
     title: 'Largest bubble that can still be in the oil',
     alt: `After ${duration(wait)} upright, the largest bubble left measures ${after.join(', ')}.`,
     x: { label: 'Waited', unit: 'min', dimension: 'time' },
     y: { label: 'Bubble diameter', unit: 'mm', dimension: 'length' },
-    series: temperatures.map((temperature) => ({
-      name: celsius(temperature),
+    series: cases.map(({ name, left }) => ({
+      name,
       points: Array.from({ length: waitSteps }, (_, step) => {
         const time = (longestWait * (step + 1)) / waitSteps;
-        return { x: time, y: left(temperature, time) };
+        return { x: time, y: left(time) };
       }),
     })),
     rules: [{ axis: 'x', value: wait, label: 'your wait' }],

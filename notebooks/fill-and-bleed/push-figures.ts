@@ -9,7 +9,7 @@ import { type BuiltShock, warmedTo } from '../build-sheet/built-shock.js';
 import { grams, millimetres } from '../shared/bench-wording.js';
 import { celsius } from '../shared/wording.js';
 
-const steps = 56;
+const steps = 40;
 /** Past this part of the way to the lock the curve is a wall; drawing on would hide the rest. */
 const drawnToLock = 0.97;
 
