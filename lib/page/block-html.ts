@@ -50,6 +50,7 @@ function figureHtml({ figure }: FigureBlock, number: number, pictures: Pictures)
 <div class="wide">${trusted(picture.wide)}</div>
 <div class="narrow">${trusted(picture.narrow)}</div>
 <figcaption><strong>Figure ${number}.</strong> ${prose(figure.alt)}</figcaption>
+<div class="tools">${trusted('')}</div>
 <details><summary>Numbers of figure ${number}${part}</summary>
 ${tableHtml(table, figure.title)}
 <p class="file">All rows are in ${figure.id}.csv beside this page.</p>
@@ -59,7 +60,7 @@ ${tableHtml(table, figure.title)}
 
 function tableBlockHtml({ id, title, table, note }: TableBlock): Html {
   const line = note === undefined ? '' : html`<p class="note">${prose(note)}</p>`;
-  return html`<section id="${id}">${tableHtml(table, title)}${line}</section>`;
+  return html`<section id="${id}">${tableHtml(table, title)}${line}<div class="tools">${trusted('')}</div></section>`;
 }
 
 function checkHtml({ claim, passed, detail }: CheckBlock): Html {

@@ -1,5 +1,6 @@
 import { inkColours } from '../plot/palette.js';
 import { checklistStyle } from './checklist-style.js';
+import { controlStyle } from './control-style.js';
 
 type ColourName = keyof typeof inkColours | 'panel' | 'passed' | 'failed' | 'caution';
 
@@ -111,4 +112,4 @@ details:not([open]),footer details,.file{display:none}
 /** The style sheet of a page; light, dark, phone and paper. Nothing moves, so reduced motion needs no rule. */
 export const styleSheet = `:root{${variables(light)}}
 ${layout}${phone}@media screen and (prefers-color-scheme:dark){:root{${variables(dark)}}${darkFigures()}}
-${print}${checklistStyle}`;
+${print}${checklistStyle}${controlStyle}`;

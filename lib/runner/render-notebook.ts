@@ -18,10 +18,13 @@ import {
 import type { Parts } from '../parts/index.js';
 import { renderSvg } from '../plot/index.js';
 import { embeddedFonts } from './fonts.js';
+import type { LiveProgram } from './live-programs.js';
 import { svgToPng } from './png.js';
 
 /** A parts file as text and as read. */
 export interface PartsFile {
+  /** Name of the file without its folder: a page names no path. */
+  readonly name: string;
   readonly text: string;
   readonly parts: Parts;
 }
@@ -30,6 +33,8 @@ export interface PartsFile {
 export interface RunFacts {
   readonly version: string;
   readonly notices: readonly Notice[];
+  /** The programs that make pages live, by name of notebook. */
+  readonly programs: ReadonlyMap<string, LiveProgram>;
 }
 
 /** A page with the files it is written as, by file name. */
@@ -45,13 +50,14 @@ export interface RenderedNotebook {
  */
 export async function renderNotebook(
   notebook: Notebook,
-  { text, parts }: PartsFile,
+  { name, text, parts }: PartsFile,
   given: ParameterTexts,
-  facts: RunFacts,
+  { version, notices, programs }: RunFacts,
 ): Promise<RenderedNotebook> {
   const values = readParameterValues(notebook.parameters, given, parts);
   const page = notebook.run(parts, values);
   const parameters = parameterTexts(notebook.parameters, values);
+  const program = programs.get(notebook.name);
   const content: PageContent = {
     title: notebook.title,
     question: notebook.question,
@@ -60,7 +66,10 @@ export async function renderNotebook(
     parameters,
     pictures: await drawnFigures(page),
     fonts: [],
-    provenance: { ...facts, contentHash: await contentHash(text, parameters) },
+    provenance: { version, notices, contentHash: await contentHash(text, parameters) },
+    ...(program === undefined
+      ? {}
+      : { program: { ...program, start: { partsName: name, partsText: text, given } } }),
   };
   const fonts = await embeddedFonts(await renderHtml(content));
   return { page, files: await filesOf(notebook.name, content, fonts) };

@@ -54,7 +54,15 @@ async function renderAll(
   // Loaded once there is something to draw, so that help and errors come at once.
   const { renderNotebook } = await import('./render-notebook.js');
   const { fontNotice } = await import('./fonts.js');
-  const facts: RunFacts = { version: around.version, notices: [await fontNotice()] };
+  const { livePrograms } = await import('./live-programs.js');
+  const facts: RunFacts = {
+    version: around.version,
+    notices: [await fontNotice()],
+    programs: await livePrograms(
+      around.notebookFolder,
+      notebooks.map(({ name }) => name),
+    ),
+  };
   const out =
     command.outFolder === undefined
       ? around.outFolder
@@ -77,7 +85,7 @@ async function readPartsFile(command: Command, around: Surroundings): Promise<Pa
   const text = await readFile(path.resolve(around.workingFolder, name), 'utf8').catch((error: unknown) => {
     throw fileError(`cannot read ${name}`, error);
   });
-  return { text, parts: readParts(text, name) };
+  return { name: path.basename(name), text, parts: readParts(text, name) };
 }
 
 function summary(page: Page): string {

@@ -18,7 +18,9 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   parts: [...physics, 'units', 'decisions'],
   plot: ['base', 'units'],
   page: ['base', 'units', 'parts', 'plot'],
-  runner: ['base', 'units', 'parts', 'plot', 'page'],
+  live: ['base', 'units', 'parts', 'plot', 'page'],
+  runner: ['base', 'units', 'parts', 'plot', 'page', 'live'],
+  workers: [...physics, 'decisions'],
   'index.ts': physics,
 };
 
@@ -26,6 +28,16 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
 const mayUse: Readonly<Record<string, readonly string[]>> = {
   parts: ['yaml', 'zod', 'zod/mini', 'fastest-levenshtein'],
   plot: ['vega', 'vega-lite', 'vega-interpreter'],
+  live: [
+    'vega',
+    'vega-view',
+    'vega-dataflow',
+    'vega-encode',
+    'vega-transforms',
+    'vega-view-transforms',
+    'vega-interpreter',
+    'yaml',
+  ],
 };
 
 const anyPackage = ['runner', 'decisions', 'workers'];

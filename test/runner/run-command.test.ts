@@ -39,7 +39,7 @@ describe('a run', () => {
     expect(html).toContain('<dt>Oil temperature</dt><dd>12\u00a0°C</dd>');
     expect(html).toContain('<dt>Oils</dt><dd>thick</dd>');
     expect(html).toContain('SIL OPEN FONT LICENSE');
-    expect(html.length).toBeLessThan(300_000);
+    expect(html.length).toBeLessThan(600_000);
   });
 
   it('reads a parts file and fills a folder from where the user stands', async () => {

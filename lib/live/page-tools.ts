@@ -1,0 +1,28 @@
+import { pageTables, tableCsv } from '../page/export.js';
+import { pageFigures } from '../page/page.js';
+import { type Case, figuresOf } from './case.js';
+import { figureTools } from './figure-tools.js';
+import type { Pictures } from './pictures.js';
+
+/** Puts buttons under the figures and tables that have none yet. The cases are asked for when a button is pressed. */
+export function pageTools(
+  cases: () => { readonly now: Case; readonly start: Case },
+  drawn: Pictures,
+  say: (text: string) => void,
+): void {
+  for (const place of document.querySelectorAll('main .tools:empty')) {
+    const id = place.parentElement?.id ?? '';
+    const csv = (): string => {
+      const table = pageTables(cases().now.page).get(id);
+      return table === undefined ? '' : tableCsv(table);
+    };
+    const svg = async (): Promise<SVGElement> => {
+      const { now, start } = cases();
+      const shown = figuresOf(now, start).find((one) => one.id === id);
+      if (shown === undefined) throw new TypeError(`no figure ${id}`);
+      return drawn.svg(shown, 'wide');
+    };
+    const isFigure = pageFigures(cases().now.page).some((one) => one.id === id);
+    figureTools(place, id, { csv, say, ...(isFigure ? { svg } : {}) });
+  }
+}

@@ -1,0 +1,101 @@
+import type { Html, HtmlElement, HtmlNode } from '../page/html.js';
+
+/** Elements of nodes; texts become text nodes and can be nothing else. */
+export function domNodes({ nodes }: Html): readonly Node[] {
+  return joinedTexts(nodes).map((node) =>
+    typeof node === 'string' ? document.createTextNode(node) : createElement(node),
+  );
+}
+
+/**
+ * Brings the children of an element in line with nodes and touches nothing that is as it should be: focus, open disclosures
+ * and what a reader typed stay. Elements with an id keep their identity; a place of trusted markup belongs to others.
+ */
+export function patchChildren(parent: Element, nodes: readonly HtmlNode[]): void {
+  if (nodes.some((node) => typeof node !== 'string' && 'markup' in node)) return;
+  const named = new Map([...parent.children].filter(({ id }) => id !== '').map((child) => [child.id, child]));
+  let current: ChildNode | null = parent.firstChild;
+  for (const node of joinedTexts(nodes)) {
+    const kept = keptChild(node, current, named);
+    if (kept === undefined) {
+      parent.insertBefore(
+        typeof node === 'string' ? document.createTextNode(node) : createElement(node),
+        current,
+      );
+      continue;
+    }
+    if (kept === current) current = current.nextSibling;
+    else parent.insertBefore(kept, current);
+    if (typeof node === 'string') setText(kept, node);
+    else if (kept instanceof Element && 'tag' in node) patchElement(kept, node);
+  }
+  while (current !== null) {
+    const next: ChildNode | null = current.nextSibling;
+    current.remove();
+    current = next;
+  }
+}
+
+/** The contents of closed disclosures are brought in line when they are opened. */
+const closed = new WeakMap<Element, readonly HtmlNode[]>();
+
+/** Listens for disclosures that are opened; called once. */
+export function patchWhenOpened(root: Element): void {
+  root.addEventListener(
+    'toggle',
+    ({ target }) => {
+      const nodes = target instanceof Element ? closed.get(target) : undefined;
+      if (nodes === undefined || !(target instanceof Element)) return;
+      closed.delete(target);
+      patchChildren(target, nodes);
+    },
+    { capture: true },
+  );
+}
+
+function patchElement(element: Element, { tag, attributes, children }: HtmlElement): void {
+  for (const [name, value] of Object.entries(attributes))
+    if (element.getAttribute(name) !== value) element.setAttribute(name, value);
+  for (const name of element.getAttributeNames())
+    if (!(name in attributes) && name !== 'open') element.removeAttribute(name);
+  if (tag === 'details' && !element.hasAttribute('open')) closed.set(element, children);
+  else patchChildren(element, children);
+}
+
+function keptChild(
+  node: HtmlNode,
+  current: ChildNode | null,
+  named: ReadonlyMap<string, Element>,
+): ChildNode | undefined {
+  if (typeof node === 'string') return current instanceof Text ? current : undefined;
+  if ('markup' in node) return undefined;
+  const id = node.attributes['id'];
+  const kept = id === undefined ? current : named.get(id);
+  if (!(kept instanceof Element) || kept.localName !== node.tag) return undefined;
+  return id === undefined && kept.id !== '' ? undefined : kept;
+}
+
+function setText(node: ChildNode, text: string): void {
+  if (node.nodeValue !== text) node.nodeValue = text;
+}
+
+function createElement(node: Exclude<HtmlNode, string>): Element {
+  if ('markup' in node) throw new TypeError('markup has no place in a live page');
+  const element = document.createElement(node.tag);
+  for (const [name, value] of Object.entries(node.attributes)) element.setAttribute(name, value);
+  // Markup in an element: its place is left empty, for whoever fills it.
+  if (node.children.every((child) => typeof child === 'string' || !('markup' in child)))
+    element.append(...domNodes({ nodes: node.children }));
+  return element;
+}
+
+/** Texts next to each other are one text node in a document that was read. */
+function joinedTexts(nodes: readonly HtmlNode[]): readonly HtmlNode[] {
+  const joined: HtmlNode[] = [];
+  for (const node of nodes) {
+    const last = joined.at(-1);
+    if (typeof node === 'string' && typeof last === 'string') joined[joined.length - 1] = last + node;
+    else joined.push(node);
+  }
+  return joined;
+}

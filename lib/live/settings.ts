@@ -1,0 +1,57 @@
+import { optionName } from '../page/parameter-text.js';
+import type { Parameter, Parameters, ParameterValue, ParameterValues } from '../page/parameters.js';
+import { findUnit, fromSi } from '../units/index.js';
+
+/** The value of every parameter as a user would write it on the command line, by option name. */
+export type Settings = Readonly<Record<string, string | readonly string[]>>;
+
+/** The values of parameters as texts. */
+export function settingsOf<P extends Parameters>(declaration: P, values: ParameterValues<P>): Settings {
+  return Object.fromEntries(
+    Object.entries(declaration).map(([name, parameter]) => [
+      optionName(name),
+      settingText(parameter, values[name as keyof P] as ParameterValue<Parameter>),
+    ]),
+  );
+}
+
+/** A number with the unit of its parameter. */
+export function quantityText(value: number, unit: string): string {
+  return unit === '' ? String(value) : `${value} ${unit}`;
+}
+
+/** The settings that differ from those at the start, as the fragment of an address; empty where none does. */
+export function fragmentOf(settings: Settings, start: Settings): string {
+  const changed = new URLSearchParams();
+  for (const [name, value] of Object.entries(settings)) {
+    if (String(value) === String(start[name] ?? '')) continue;
+    for (const text of typeof value === 'string' ? [value] : value) changed.append(name, text);
+  }
+  return changed.toString();
+}
+
+/** The settings that the fragment of an address asks for; parameters that it does not name stay as at the start. */
+export function settingsFrom(fragment: string, declaration: Parameters, start: Settings): Settings {
+  const asked = new URLSearchParams(fragment.replace(/^#/u, ''));
+  const several = new Set(
+    Object.entries(declaration)
+      .filter(([, { kind }]) => kind === 'parts')
+      .map(([name]) => optionName(name)),
+  );
+  const settings: Record<string, string | readonly string[]> = { ...start };
+  for (const name of new Set(asked.keys())) {
+    if (name === '') continue;
+    const texts = asked.getAll(name);
+    settings[name] = several.has(name) || texts.length > 1 ? texts : (texts[0] ?? '');
+  }
+  return settings;
+}
+
+function settingText(parameter: Parameter, value: ParameterValue<Parameter>): string | readonly string[] {
+  if (typeof value === 'string') return value;
+  if (typeof value !== 'number') return 'name' in value ? value.name : value.map(({ name }) => name);
+  if (parameter.kind !== 'quantity') return String(value);
+  const unit = findUnit(parameter.dimension, parameter.unit);
+  const inUnit = unit === undefined ? value : fromSi(value, unit);
+  return quantityText(Number(inUnit.toPrecision(6)), parameter.unit);
+}

@@ -1,0 +1,14 @@
+import type { ParameterTexts } from '../page/read-parameters.js';
+
+/** What a live page starts from: what the command was given. */
+export interface Start {
+  readonly partsName: string;
+  readonly partsText: string;
+  readonly given: ParameterTexts;
+}
+
+/** Reads what the page carries for its program. */
+export function readStart(): Start {
+  const start: Start = JSON.parse(document.getElementById('start')?.textContent ?? '');
+  return start;
+}
