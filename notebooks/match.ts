@@ -1,7 +1,6 @@
 import { damperModel } from '../lib/damper/damper-model.js';
-import { blendPlan } from '../lib/decisions/blend-plan.js';
 import { dampingMismatch } from '../lib/decisions/damping-mismatch.js';
-import { type Bottle, fillState } from '../lib/decisions/fill-choice.js';
+import { fillState } from '../lib/decisions/fill-choice.js';
 import { matchViscosity } from '../lib/decisions/match-viscosity.js';
 import { speedRange } from '../lib/decisions/speed-weights.js';
 import { oilDensity, typicalDensityAt15Celsius } from '../lib/fluid/density.js';
@@ -10,6 +9,7 @@ import { damperOf } from '../lib/parts/damper-of.js';
 import { cornerTable, heavierText } from './match/corners.js';
 import { matchFigure, mismatchFigure } from './match/figures.js';
 import type { Match, MatchedFill } from './match/matched.js';
+import { mixed, mixText } from './match/mix.js';
 import { bottleTable } from './match/tables.js';
 import { forceAssumptions, forceSources, oilSources, workCautions } from './shared/basis.js';
 import {
@@ -150,46 +150,6 @@ export const notebook = defineNotebook({
     };
   },
 });
-
-interface Mix {
-  readonly recipe: string;
-  readonly low: number;
-  readonly high: number;
-  readonly typical: number;
-}
-
-/** The blend of the two nearest bottles of one kind around a viscosity. */
-function mixed(bottles: readonly Bottle[], wanted: number, at: number, volume: number): Mix | undefined {
-  const known = bottles.map((bottle, first) => ({
-    bottle,
-    viscosity: fillState(bottles, { first, secondShare: 0 }, at).typical,
-  }));
-  const silicones = known
-    .filter(({ bottle }) => bottle.oil.base === 'silicone')
-    .sort((a, b) => a.viscosity - b.viscosity);
-  const thin = silicones.findLast(({ viscosity }) => viscosity <= wanted);
-  const thick = silicones.find(({ viscosity }) => viscosity > wanted);
-  if (thin === undefined || thick === undefined) return undefined;
-  const pair = { first: thin.bottle.oil, second: thick.bottle.oil };
-  const plan = blendPlan({ pair, temperature: at }, wanted, volume);
-  const millilitres = (amount: number): string => (1e6 * amount).toFixed(1);
-  return {
-    recipe: `${millilitres(plan.firstVolume)} ml of ${thin.bottle.name} with ${millilitres(plan.secondVolume)} ml of ${thick.bottle.name}`,
-    low: plan.low / plan.typical,
-    high: plan.high / plan.typical,
-    typical: plan.typical,
-  };
-}
-
-function mixText({ recipe, low, high }: Mix): Block {
-  return {
-    kind: 'text',
-    text:
-      high / low < 1.01
-        ? `The blend: ${recipe}. The rules for blends agree on it within 1 %.`
-        : `The blend: ${recipe}. The rules for blends differ: the true viscosity may lie ${percent(1 - low)} below to ${percent(high - 1)} above.`,
-  };
-}
 
 /** What no oil can mend. */
 function residueText({ exact, wanted }: Match): readonly Block[] {

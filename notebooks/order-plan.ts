@@ -1,12 +1,11 @@
 import { InputError } from '../lib/base/input-error.js';
-import { fillName } from '../lib/decisions/fill-choice.js';
 import { type OrderPlan, orderPlan } from '../lib/decisions/order-plan.js';
 import type { OrderBuild, OrderProblem } from '../lib/decisions/order-problem.js';
 import { finish } from '../lib/decisions/search.js';
 import { speedRange } from '../lib/decisions/speed-weights.js';
-import { type Block, defineNotebook, integer, type Page, quantity, severalParts } from '../lib/page/index.js';
+import { defineNotebook, integer, type Page, quantity, severalParts } from '../lib/page/index.js';
+import { evidence } from './order-plan/evidence.js';
 import { wantedLabelFigure } from './order-plan/figures.js';
-import { fillTable, furtherTable, orderTable } from './order-plan/tables.js';
 import { forceAssumptions, forceSources, oilSources, workCautions } from './shared/basis.js';
 import {
   blendCautions,
@@ -152,56 +151,4 @@ function answerOf(
     plan.price === undefined || currency === undefined ? '' : ` (${plan.price.toFixed(2)} ${currency})`;
   const many = builds.length === 1 ? 'the shock' : `all ${builds.length} builds`;
   return `Buy ${listed(names)}${price}: alone or blended they keep ${many} within ${percent(plan.worstMismatch)} of the wanted damping ${range}, and no smaller set of bottles stays within ${percent(tolerance)}.`;
-}
-
-function evidence(problem: OrderProblem, plan: OrderPlan, currency?: string): readonly Block[] {
-  if (!plan.possible)
-    return [
-      {
-        kind: 'list',
-        items: plan.unserved
-          .slice(0, 12)
-          .map(({ build, temperature: at }) => `${build} at ${celsius(at)}: nothing serves.`),
-      },
-    ];
-  const [best] = plan.further;
-  const gain =
-    best === undefined
-      ? 'The order takes the whole shop list.'
-      : `One bottle more buys convenience: with ${problem.bottles[best.bottle]?.name}, ${percent(best.aloneShare)} of the fills need no mixing instead of ${percent(plan.aloneShare)}.`;
-  const blends = plan.fills.filter(({ choice }) => choice.second !== undefined).length;
-  return [
-    orderTable(problem, plan, currency),
-    fillTable(problem, plan),
-    { kind: 'text', text: gain },
-    furtherTable(problem, plan),
-    {
-      kind: 'check',
-      claim: 'Every fill of the plan is within the tolerance',
-      passed: plan.worstMismatch <= problem.tolerance + 1e-9,
-      detail: `worst ${percent(plan.worstMismatch)}, tolerance ${percent(problem.tolerance)}; ${plan.fills.length} fills, ${blends} of them blends such as ${blendExample(problem, plan)}`,
-    },
-    {
-      kind: 'check',
-      claim: 'The oil used is the oil filled',
-      passed: Math.abs(usedVolume(plan) / filledVolume(problem) - 1) < 1e-9,
-      detail: `${(1e6 * usedVolume(plan)).toFixed(0)} ml from the bottles, ${(1e6 * filledVolume(problem)).toFixed(0)} ml into the shocks`,
-    },
-  ];
-}
-
-function blendExample(
-  { bottles, parts }: OrderProblem,
-  plan: OrderPlan & { readonly possible: true },
-): string {
-  const blend = plan.fills.find(({ choice }) => choice.second !== undefined);
-  return blend === undefined ? 'none' : fillName(bottles, blend.choice, parts);
-}
-
-function usedVolume(plan: OrderPlan & { readonly possible: true }): number {
-  return plan.lines.reduce((sum, { used }) => sum + used, 0);
-}
-
-function filledVolume({ builds, fills }: OrderProblem): number {
-  return builds.reduce((sum, { fillVolume }) => sum + fills * fillVolume, 0);
 }

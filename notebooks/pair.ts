@@ -1,12 +1,6 @@
 import { InputError } from '../lib/base/input-error.js';
-import {
-  bestPairing,
-  comparedShocks,
-  type MeasuredShock,
-  type Pairing,
-  rankedPairs,
-  timedShock,
-} from '../lib/decisions/pairs.js';
+import { type MeasuredShock, timedShock } from '../lib/decisions/measured-shock.js';
+import { bestPairing, comparedShocks, type Pairing, rankedPairs } from '../lib/decisions/pairs.js';
 import { type Block, defineNotebook, type Page, quantity } from '../lib/page/index.js';
 import { pairFigure } from './pair/figures.js';
 import { pairTable } from './pair/tables.js';

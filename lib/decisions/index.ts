@@ -13,14 +13,14 @@ export {
   type DayTemperature,
   dayPlan,
 } from './day-plan.js';
-export {
-  type Design,
-  type DesignFront,
-  type DesignProblem,
-  designSearch,
-  type RobustDesign,
-  type WantedForce,
-} from './design-search.js';
+export type {
+  Design,
+  DesignFront,
+  DesignProblem,
+  RobustDesign,
+  WantedForce,
+} from './design-problem.js';
+export { designSearch } from './design-search.js';
 export {
   type Bottle,
   type FillChoice,
@@ -43,6 +43,7 @@ export {
   type ViscosityWindow,
   viscosityWindow,
 } from './match-viscosity.js';
+export { drilledShock, type MeasuredShock, timedShock } from './measured-shock.js';
 export {
   type FurtherBottle,
   type OrderLine,
@@ -55,12 +56,9 @@ export type { OrderBuild, OrderProblem } from './order-problem.js';
 export {
   bestPairing,
   comparedShocks,
-  drilledShock,
-  type MeasuredShock,
   type Pairing,
   rankedPairs,
   type ShockPair,
-  timedShock,
 } from './pairs.js';
 export { paretoFront } from './pareto-front.js';
 export type { Sampling } from './samples.js';

@@ -1,4 +1,4 @@
-import type { DesignFront } from './design-search.js';
+import type { DesignFront } from './design-problem.js';
 import { paretoFront } from './pareto-front.js';
 
 /** One front of several that were searched apart: what none of them beats. */

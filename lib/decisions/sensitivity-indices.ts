@@ -57,6 +57,45 @@ function outputsAt(model: UnitCubeModel, point: Float64Array): Float64Array {
   return result;
 }
 
+function emptySums(model: UnitCubeModel, points: number): SensitivitySums {
+  const { inputs, outputs } = model;
+  return {
+    points,
+    centre: outputsAt(model, new Float64Array(inputs).fill(0.5)),
+    sum: new Float64Array(outputs),
+    squares: new Float64Array(outputs),
+    first: new Float64Array(outputs * inputs),
+    total: new Float64Array(outputs * inputs),
+  };
+}
+
+function add(sums: Float64Array, place: number, value: number): void {
+  sums[place] = (sums[place] ?? 0) + value;
+}
+
+/** Adds the two base points `a` and `b` and all points between them. */
+function addBasePoints(model: UnitCubeModel, sums: SensitivitySums, a: Float64Array, b: Float64Array): void {
+  const { inputs, outputs } = model;
+  const atA = outputsAt(model, a);
+  const atB = outputsAt(model, b).map((value, output) => value - (sums.centre[output] ?? 0));
+  for (let output = 0; output < outputs; output++) {
+    const deviationA = (atA[output] ?? 0) - (sums.centre[output] ?? 0);
+    const deviationB = atB[output] ?? 0;
+    add(sums.sum, output, deviationA + deviationB);
+    add(sums.squares, output, deviationA ** 2 + deviationB ** 2);
+  }
+  for (let input = 0; input < inputs; input++) {
+    const mixed = a.slice();
+    mixed[input] = b[input] ?? 0;
+    const atMixed = outputsAt(model, mixed);
+    for (let output = 0; output < outputs; output++) {
+      const change = (atMixed[output] ?? 0) - (atA[output] ?? 0);
+      add(sums.first, output * inputs + input, (atB[output] ?? 0) * change);
+      add(sums.total, output * inputs + input, change ** 2 / 2);
+    }
+  }
+}
+
 /**
  * Sums over base points `from` to `to` (exclusive). Two base points in one low-discrepancy point of twice the dimensions;
  * first-order shares by Saltelli et al. (2010), total shares by Jansen (1999).
@@ -65,44 +104,18 @@ export function sensitivitySums(
   model: UnitCubeModel,
   range: { readonly from: number; readonly to: number; readonly seed: number; readonly sampling: Sampling },
 ): SensitivitySums {
-  const { inputs, outputs } = model;
+  const { inputs } = model;
   requireCount(inputs, 'inputs');
   if (2 * inputs > mostSobolDimensions)
     throw new InputError({ field: 'inputs', value: inputs, accepted: `1 to ${mostSobolDimensions >> 1}` });
   const samples = samplePoints(range.sampling, 2 * inputs, range.seed);
-  const centre = outputsAt(model, new Float64Array(inputs).fill(0.5));
-  const sum = new Float64Array(outputs);
-  const squares = new Float64Array(outputs);
-  const first = new Float64Array(outputs * inputs);
-  const total = new Float64Array(outputs * inputs);
+  const sums = emptySums(model, range.to - range.from);
   const both = new Float64Array(2 * inputs);
-  const mixed = new Float64Array(inputs);
-  const atMixed = new Float64Array(outputs);
   for (let index = range.from; index < range.to; index++) {
     samples.point(index, both);
-    const a = both.subarray(0, inputs);
-    const b = both.subarray(inputs);
-    const atA = outputsAt(model, a);
-    const atB = outputsAt(model, b);
-    for (let output = 0; output < outputs; output++) {
-      const deviationA = (atA[output] ?? 0) - (centre[output] ?? 0);
-      const deviationB = (atB[output] ?? 0) - (centre[output] ?? 0);
-      sum[output] = (sum[output] ?? 0) + deviationA + deviationB;
-      squares[output] = (squares[output] ?? 0) + deviationA ** 2 + deviationB ** 2;
-    }
-    for (let input = 0; input < inputs; input++) {
-      mixed.set(a);
-      mixed[input] = b[input] ?? 0;
-      model.evaluate(mixed, atMixed);
-      for (let output = 0; output < outputs; output++) {
-        const place = output * inputs + input;
-        const change = (atMixed[output] ?? 0) - (atA[output] ?? 0);
-        first[place] = (first[place] ?? 0) + ((atB[output] ?? 0) - (centre[output] ?? 0)) * change;
-        total[place] = (total[place] ?? 0) + change ** 2 / 2;
-      }
-    }
+    addBasePoints(model, sums, both.subarray(0, inputs), both.subarray(inputs));
   }
-  return { points: range.to - range.from, centre, sum, squares, first, total };
+  return sums;
 }
 
 /** Indices from the sums of all blocks, in the order of the blocks. */

@@ -2,7 +2,7 @@ import { setMaxListeners } from 'node:events';
 import { availableParallelism } from 'node:os';
 import { Piscina } from 'piscina';
 import { requireCount } from '../base/checks.js';
-import type { DesignFront, DesignProblem } from '../decisions/design-search.js';
+import type { DesignFront, DesignProblem } from '../decisions/design-problem.js';
 import {
   blocksOf,
   type Drawing,

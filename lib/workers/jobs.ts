@@ -1,4 +1,5 @@
-import { type DesignFront, type DesignProblem, designSearch } from '../decisions/design-search.js';
+import type { DesignFront, DesignProblem } from '../decisions/design-problem.js';
+import { designSearch } from '../decisions/design-search.js';
 import { type Drawing, drawnForces } from '../decisions/force-spread.js';
 import { type Demand, orderDemands } from '../decisions/order-coverage.js';
 import type { OrderProblem } from '../decisions/order-problem.js';

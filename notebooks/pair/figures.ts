@@ -1,4 +1,4 @@
-import type { MeasuredShock } from '../../lib/decisions/pairs.js';
+import type { MeasuredShock } from '../../lib/decisions/measured-shock.js';
 import { dotChart } from '../../lib/plot/dot-chart.js';
 import type { Figure } from '../../lib/plot/figure.js';
 import { percent } from '../shared/wording.js';
