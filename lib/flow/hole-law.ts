@@ -14,6 +14,8 @@ export interface HoleResistance {
   readonly slope: (meanSpeed: number) => number;
   /** Mean speed [m/s] at a pressure drop [Pa]. */
   readonly meanSpeed: (pressureDrop: number) => number;
+  /** Writes pressure drop and slope at a mean speed [m/s] into the first two places, where that is cheaper than asking for each. */
+  readonly look?: (meanSpeed: number, out: Float64Array) => void;
   /** Slope in the creeping limit [Pa·s/m]: the pressure drop that viscosity alone would cause, per speed. */
   readonly creepingSlope: number;
 }

@@ -44,6 +44,8 @@ const turbulentReynoldsNumber = 3000;
 export interface InertialLoss {
   readonly coefficient: (reynoldsNumber: number) => number;
   readonly slope: (reynoldsNumber: number) => number;
+  /** Writes both, coefficient and slope, at little more than the cost of one. */
+  readonly look: (reynoldsNumber: number, out: Float64Array) => void;
 }
 
 /**
@@ -77,7 +79,7 @@ export function inertialLoss(shares: InertialLossShares): InertialLoss {
     }
     return (full * x) / Math.sqrt(1 + onsetBend * x + x * x);
   };
-  const slope = (reynoldsNumber: number): number => {
+  const look = (reynoldsNumber: number, out: Float64Array): void => {
     const x = reynoldsNumber / shares.onset;
     const y = reynoldsNumber / turbulentReynoldsNumber;
     const turbulent = 1 + y * y;
@@ -103,7 +105,13 @@ export function inertialLoss(shares: InertialLossShares): InertialLoss {
     }
     const onset = x / Math.sqrt(bend);
     const onsetSlope = (1 + (onsetBend / 2) * x) / (shares.onset * bend * Math.sqrt(bend));
-    return full * onsetSlope + fullSlope * onset;
+    out[0] = full * onset;
+    out[1] = full * onsetSlope + fullSlope * onset;
   };
-  return { coefficient, slope };
+  const both = new Float64Array(2);
+  const slope = (reynoldsNumber: number): number => {
+    look(reynoldsNumber, both);
+    return both[1] ?? 0;
+  };
+  return { coefficient, slope, look };
 }

@@ -27,11 +27,19 @@ export function laminarHoleResistance(hole: LaminarHole, fluid: FluidState): Hol
     const size = Math.abs(meanSpeed);
     return meanSpeed * (creepingSlope + halfDensity * size * loss.coefficient(reynoldsPerSpeed * size));
   };
-  const slope = (meanSpeed: number): number => {
+  const look = (meanSpeed: number, out: Float64Array): void => {
     const size = Math.abs(meanSpeed);
     const reynoldsNumber = reynoldsPerSpeed * size;
-    const bent = 2 * loss.coefficient(reynoldsNumber) + reynoldsNumber * loss.slope(reynoldsNumber);
-    return creepingSlope + halfDensity * size * bent;
+    loss.look(reynoldsNumber, out);
+    const coefficient = out[0] ?? 0;
+    const bent = out[1] ?? 0;
+    out[0] = meanSpeed * (creepingSlope + halfDensity * size * coefficient);
+    out[1] = creepingSlope + halfDensity * size * (2 * coefficient + reynoldsNumber * bent);
+  };
+  const both = new Float64Array(2);
+  const slope = (meanSpeed: number): number => {
+    look(meanSpeed, both);
+    return both[1] ?? 0;
   };
   // The pressure drop is convex in the speed (test/laws/hole-law.test.ts), so that Newton lands above the root from any start and falls
   // onto it. The quadratic with a middle loss coefficient is near everywhere.
@@ -39,12 +47,13 @@ export function laminarHoleResistance(hole: LaminarHole, fluid: FluidState): Hol
     const target = Math.abs(wanted);
     let speed = (2 * target) / (creepingSlope + Math.sqrt(creepingSlope ** 2 + 8 * halfDensity * target));
     for (let step = 0; step < stepLimit; step++) {
-      const correction = (target - pressureDrop(speed)) / slope(speed);
+      look(speed, both);
+      const correction = (target - (both[0] ?? 0)) / (both[1] ?? 1);
       speed += correction;
       // Quadratic convergence: the next correction would be below the last place.
       if (Math.abs(correction) <= 1e-9 * speed) break;
     }
     return wanted < 0 ? -speed : speed;
   };
-  return { pressureDrop, slope, meanSpeed, creepingSlope };
+  return { pressureDrop, slope, look, meanSpeed, creepingSlope };
 }

@@ -3,6 +3,7 @@ import { type AnnularGap, annularGapConductance } from './annular-gap.js';
 import { coveredPitchDiameter, requireDiscValve } from './disc-valve.js';
 import type { HoleLaw } from './hole-law.js';
 import { type HolePath, holePath } from './hole-path.js';
+import { jointPressureDrop } from './joint-newton.js';
 import { type Piston, requirePiston } from './piston.js';
 import {
   type PistonPressureDrop,
@@ -89,6 +90,7 @@ export function pistonFlow(
     (sum, path) => sum + path.area / path.resistance.creepingSlope,
     gapConductance,
   );
+  const ways = { paths, valves, gapFlow, gapConductance, creepingConductance };
   const [only, ...others] = paths;
   const simple =
     only !== undefined && others.length === 0 && valves.length === 0 && fluid.shearThinning === undefined;
@@ -109,7 +111,8 @@ export function pistonFlow(
     pressureDrop: (flow) => {
       if (flow === 0) return { pressureDrop: 0, holeSpeeds: paths.map(() => 0), iterations: 0, residual: 0 };
       if (simple) return pressureDropOfOnePath(only, gapConductance, flow);
-      return pressureDropOfManyPaths({ paths, valves, gapFlow, gapConductance, creepingConductance }, flow);
+      const joint = fluid.shearThinning === undefined ? jointPressureDrop(ways, flow) : undefined;
+      return joint ?? pressureDropOfManyPaths(ways, flow);
     },
   };
 }

@@ -5,6 +5,12 @@ export function twoWayResistance(towardsShaft: HoleResistance, towardsBlind: Hol
   return {
     creepingSlope: towardsShaft.creepingSlope,
     pressureDrop: (speed) => (speed < 0 ? towardsBlind : towardsShaft).pressureDrop(speed),
+    look: (speed, out) => {
+      const one = speed < 0 ? towardsBlind : towardsShaft;
+      if (one.look !== undefined) return one.look(speed, out);
+      out[0] = one.pressureDrop(speed);
+      out[1] = one.slope(speed);
+    },
     slope: (speed) => (speed < 0 ? towardsBlind : towardsShaft).slope(speed),
     meanSpeed: (drop) => (drop < 0 ? towardsBlind : towardsShaft).meanSpeed(drop),
   };

@@ -22,6 +22,14 @@ export interface ValvePath {
   readonly lift: (pressureUnderDisc: number) => number;
   /** Pressure under the disc [Pa] at a pressure drop over holes and disc [Pa], both in the opening direction. */
   readonly pressureUnderDisc: (pressureDrop: number) => number;
+  /** Of a disc over one hole size: everything at a pressure under it [Pa], all in the opening direction. */
+  readonly atPressureUnderDisc?: (pressureUnderDisc: number) => {
+    /** Over holes and disc [Pa]. */
+    readonly drop: number;
+    readonly dropSlope: number;
+    readonly flow: number;
+    readonly flowSlope: number;
+  };
   /** Flow [m³/s] at a pressure drop over holes and disc [Pa], with the sign of the drop; none in the shut direction. */
   readonly flow: (pressureDrop: number) => number;
   /** Slope of the flow [m³/(s·Pa)], 0 or more. */
@@ -119,5 +127,17 @@ export function valvePath(
     const before = throughHoles(opening - pressure).slope;
     return (behind * before) / (behind + before);
   };
-  return { valve, holes, opens, openingPressure, lift, pressureUnderDisc, flow, slope };
+  const bound = { valve, holes, opens, openingPressure, lift, pressureUnderDisc, flow, slope } as const;
+  const [only, ...others] = holes;
+  if (only === undefined || others.length > 0) return bound;
+  return {
+    ...bound,
+    atPressureUnderDisc: (pressure) => {
+      const behind = sheetAt(pressure);
+      const speed = (opens * behind.flow) / only.area;
+      const drop = pressure + opens * only.resistance.pressureDrop(speed);
+      const dropSlope = 1 + (only.resistance.slope(speed) * behind.slope) / only.area;
+      return { drop, dropSlope, flow: behind.flow, flowSlope: behind.slope };
+    },
+  };
 }
