@@ -12,8 +12,8 @@ export const checklistStyle = `
 .prevents{color:var(--muted);font-size:.9rem}
 .numbers{display:flex;flex-direction:column;gap:.2rem;font-size:.95rem}
 .aim{font-weight:600}
-.write-in{display:flex;align-items:baseline;gap:.35rem;white-space:nowrap}
-.write-in input{flex:1;width:0;min-width:3.5rem;font:inherit;color:inherit;background:none;border:0;border-bottom:1px solid var(--rule);border-radius:0;padding:0}
+.write-in{display:flex;align-items:baseline;gap:.35rem}
+.write-in input{flex:1;width:0;min-width:3rem;font:inherit;color:inherit;background:none;border:0;border-bottom:1px solid var(--rule);border-radius:0;padding:0}
 .write-in input:focus-visible,.steps input:focus-visible{outline:2px solid var(--ink);outline-offset:2px}
 @media screen and (max-width:560px){
 .steps li{grid-template-columns:1.5rem minmax(0,1fr)}

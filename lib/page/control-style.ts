@@ -10,10 +10,10 @@ export const controlStyle = `
 .control{margin:.7rem 0}
 .control label,.control legend{font-size:.9rem;font-weight:600}
 .control .help{margin:.15rem 0 0;color:var(--muted);font-size:.8rem;line-height:1.35}
-.number{display:grid;grid-template-columns:1fr auto;gap:0 .5rem;align-items:baseline}
-.number .value{white-space:nowrap;font-size:.9rem}
-.number input[type=number]{width:4.6rem;text-align:right}
-.number input[type=range],.number .help{grid-column:1/-1}
+.control.number{display:grid;grid-template-columns:1fr auto;gap:0 .5rem;align-items:baseline}
+.control.number .value{white-space:nowrap;font-size:.9rem}
+.control.number input[type=number]{width:4.6rem;text-align:right}
+.control.number input[type=range],.control.number .help{grid-column:1/-1}
 .control input[type=range]{width:100%;height:1.75rem;margin:0;accent-color:var(--ink);touch-action:pan-y}
 .control select{width:100%}
 .control fieldset{margin:0;padding:0;border:0}
