@@ -6,8 +6,10 @@ import { type Control, control } from './control.js';
 import { domNodes } from './patch.js';
 import type { Settings } from './settings.js';
 
-/** All controls of a page, and its lines for what happened. */
+/** The panel of the settings, and the lines of the page for what happened. */
 export interface Controls {
+  /** Makes the controls anew for the parts of a file. */
+  choose(parts: Parts): void;
   show(settings: Settings): void;
   /** Says something to those who do not see the page change. */
   say(text: string): void;
@@ -21,31 +23,40 @@ export interface Listeners {
   readonly reset: () => void;
 }
 
-/** Puts the controls of a notebook into their place. */
+/** Puts the controls of a notebook into their place, with the panel of the parts under them. */
 export function controls(
   place: Element,
   declaration: Parameters,
-  parts: Parts,
-  listeners: Listeners,
+  partsPanel: Element,
+  { changed, reset }: Listeners,
 ): Controls {
   const made = new Map<string, Control>();
-  for (const [name, parameter] of Object.entries(declaration)) {
-    const option = optionName(name);
-    const told = (setting: string | readonly string[]): void => listeners.changed(option, setting);
-    made.set(option, control(name, parameter, parts, told));
-  }
+  const none = Object.keys(declaration).length === 0;
   place.replaceChildren(
     ...domNodes(
-      html`<details class="panel" open=""><summary>Settings</summary><div class="fields"></div><p><button type="button">Back to the start</button></p></details><pre class="fault" role="alert"></pre><p class="status" role="status"></p>`,
+      none
+        ? html``
+        : html`<details class="panel" open=""><summary>Settings</summary><div class="fields"></div><p><button type="button">Back to the start</button></p></details>`,
     ),
+    partsPanel,
+    ...domNodes(html`<pre class="fault" role="alert"></pre><p class="status" role="status"></p>`),
   );
-  place.querySelector('.fields')?.append(...[...made.values()].map(({ element }) => element));
-  place.querySelector('button')?.addEventListener('click', listeners.reset);
+  place.querySelector('button')?.addEventListener('click', reset);
   const setText = (selector: string, text: string): void => {
     const line = place.querySelector(selector);
     if (line !== null && line.textContent !== text) line.textContent = text;
   };
   return {
+    choose(parts) {
+      for (const [name, parameter] of Object.entries(declaration)) {
+        const option = optionName(name);
+        made.set(
+          option,
+          control(name, parameter, parts, (setting) => changed(option, setting)),
+        );
+      }
+      place.querySelector('.fields')?.replaceChildren(...[...made.values()].map(({ element }) => element));
+    },
     show(settings) {
       for (const [name, one] of made) one.show(settings[name] ?? '');
     },

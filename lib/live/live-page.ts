@@ -1,14 +1,15 @@
 import type { Notebook } from '../page/notebook.js';
 import { pageBody } from '../page/page-body.js';
-import { type Case, caseOf, figuresOf, partsFile } from './case.js';
+import { type Case, caseOf, figuresOf, type PartsFile, partsFile } from './case.js';
 import { controls } from './controls.js';
 import { failureText } from './failure.js';
 import { afterPause, latest } from './latest.js';
 import { pageTools } from './page-tools.js';
+import { partsPanel } from './parts-panel.js';
 import { patchChildren, patchWhenOpened } from './patch.js';
 import type { CompiledSpecs } from './picture.js';
 import { pictures } from './pictures.js';
-import { fragmentOf, type Settings, settingsFrom } from './settings.js';
+import { fragmentOf, type Settings, settingsFor, settingsFrom } from './settings.js';
 import { readStart } from './start.js';
 import { registerTransforms } from './vega-transforms.js';
 
@@ -20,26 +21,35 @@ export function livePage(notebook: Notebook, specs: CompiledSpecs): void {
   registerTransforms();
   const main = required('main');
   const given = readStart();
-  const start = caseOf(notebook, partsFile(given.partsName, given.partsText), given.given);
+  const first = caseOf(notebook, partsFile(given.partsName, given.partsText), given.given);
   const drawn = pictures(specs);
-  let now: Case = start;
-  let wanted: Settings = start.settings;
+  let start: Case = first;
+  let now: Case = first;
+  let wanted: Pick<Case, 'file' | 'settings'> = first;
   let fromAddress = false;
 
-  const panel = controls(required('.controls'), notebook.parameters, start.file.parts, {
-    changed: (name, setting) => ask({ ...wanted, [name]: setting }),
-    reset: () => ask(start.settings),
+  const parts = partsPanel({
+    opened: (name, text) => readFile(name, text, openFile),
+    edited: (name, text) =>
+      readFile(name, text, (file) => {
+        ask(file, settingsFor(file.parts, notebook.parameters, wanted.settings));
+      }),
+    back: () => goTo(first),
   });
+  const panel = controls(required('.controls'), notebook.parameters, parts.element, {
+    changed: (name, setting) => ask(wanted.file, { ...wanted.settings, [name]: setting }),
+    reset: () => ask(wanted.file, settingsFor(wanted.file.parts, notebook.parameters, start.settings)),
+  });
+
   const follow = latest(async () => {
     const begun = performance.now();
     try {
-      const next = fragmentOf(wanted, start.settings) === '' ? start : caseOf(notebook, start.file, wanted);
-      await show(next);
+      await show(caseWanted());
       panel.complain('');
     } catch (error) {
       panel.complain(failureText(error));
       // What an address asks for in vain is forgotten; what a control asks for stays, until another control makes it possible.
-      if (fromAddress) wanted = now.settings;
+      if (fromAddress) wanted = now;
     }
     fromAddress = false;
     performance.clearMeasures('redraw');
@@ -52,28 +62,59 @@ export function livePage(notebook: Notebook, specs: CompiledSpecs): void {
     void drawn.drawHidden(figuresOf(now, start));
   }, pause);
 
-  function ask(settings: Settings): void {
-    wanted = settings;
+  function caseWanted(): Case {
+    const same = wanted.file === start.file && fragmentOf(wanted.settings, start.settings) === '';
+    return same ? start : caseOf(notebook, wanted.file, wanted.settings);
+  }
+
+  function ask(file: PartsFile, settings: Settings): void {
+    wanted = { file, settings };
     follow();
   }
 
+  /** Begins anew with a case: it is what later ones are compared with. */
+  function goTo(next: Case): void {
+    start = next;
+    ask(next.file, next.settings);
+  }
+
+  function readFile(name: string, text: string, use: (file: PartsFile) => void): void {
+    try {
+      use(partsFile(name, text));
+    } catch (error) {
+      panel.complain(failureText(error));
+    }
+  }
+
+  function openFile(file: PartsFile): void {
+    goTo(caseOf(notebook, file, settingsFor(file.parts, notebook.parameters, wanted.settings)));
+  }
+
   async function show(next: Case): Promise<void> {
+    showControls(next, now);
     now = next;
-    panel.show(now.settings);
     patchChildren(main, pageBody(now.body).nodes);
     pageTools(() => ({ now, start }), drawn, panel.say);
     await drawn.drawShown(figuresOf(now, start));
   }
 
-  patchWhenOpened(main);
+  function showControls(next: Case, before?: Case): void {
+    if (next.file !== before?.file) {
+      panel.choose(next.file.parts);
+      parts.show(next.file);
+    }
+    panel.show(next.settings);
+  }
+
   const readAddress = (): void => {
     fromAddress = true;
-    ask(settingsFrom(location.hash, notebook.parameters, start.settings));
+    ask(wanted.file, settingsFrom(location.hash, notebook.parameters, start.settings));
   };
+  patchWhenOpened(main);
   addEventListener('hashchange', readAddress);
   matchMedia('(max-width:560px)').addEventListener('change', follow);
   document.documentElement.classList.add('live');
-  panel.show(start.settings);
+  showControls(first);
   pageTools(() => ({ now, start }), drawn, panel.say);
   if (location.hash.length > 1) readAddress();
 }

@@ -1,5 +1,6 @@
 import { optionName } from '../page/parameter-text.js';
 import type { Parameter, Parameters, ParameterValue, ParameterValues } from '../page/parameters.js';
+import type { Parts } from '../parts/parts.js';
 import { findUnit, fromSi } from '../units/index.js';
 
 /** The value of every parameter as a user would write it on the command line, by option name. */
@@ -45,6 +46,20 @@ export function settingsFrom(fragment: string, declaration: Parameters, start: S
     settings[name] = several.has(name) || texts.length > 1 ? texts : (texts[0] ?? '');
   }
   return settings;
+}
+
+/** Settings for another parts file: parts that it does not have are left open. */
+export function settingsFor(parts: Parts, declaration: Parameters, settings: Settings): Settings {
+  const kept = Object.entries(declaration).flatMap(([name, parameter]) => {
+    const setting = settings[optionName(name)];
+    if (setting === undefined) return [];
+    if (parameter.kind !== 'part' && parameter.kind !== 'parts')
+      return [[optionName(name), setting] as const];
+    const known = new Set(parts[parameter.list].map((part) => part.name));
+    const left = (typeof setting === 'string' ? [setting] : setting).filter((one) => known.has(one));
+    return left.length === 0 ? [] : [[optionName(name), left] as const];
+  });
+  return Object.fromEntries(kept);
 }
 
 function settingText(parameter: Parameter, value: ParameterValue<Parameter>): string | readonly string[] {

@@ -16,6 +16,11 @@ export const controlStyle = `
 .control.number input[type=range],.control.number .help{grid-column:1/-1}
 .control input[type=range]{width:100%;height:1.75rem;margin:0;accent-color:var(--ink);touch-action:pan-y}
 .control select{width:100%}
+.control.text{display:grid;grid-template-columns:1fr 8.5rem;gap:0 .5rem;align-items:baseline;margin:.3rem 0}
+.control.text label{font-weight:400}
+.control.text input{width:100%}
+.control input[type=file]{width:100%;font:inherit;font-size:.85rem}
+.parts p{font-size:.85rem;margin:.5rem 0}
 .control fieldset{margin:0;padding:0;border:0}
 .boxes{max-height:11rem;overflow:auto;display:flex;flex-direction:column}
 .boxes label{font-weight:400;padding:.1rem 0}

@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import { type Browser, type BrowserContextOptions, chromium, type Locator, type Page } from 'playwright-core';
 import { runCommand } from '../../lib/runner/run-command.js';
 import { toolRuns } from '../project/tools.js';
 
@@ -62,6 +62,11 @@ export async function open(
       return requests.filter(outside);
     },
   };
+}
+
+/** The text of an element, its spaces that do not break as plain ones. */
+export async function plain(locator: Locator): Promise<string> {
+  return ((await locator.textContent()) ?? '').replaceAll('\u00a0', ' ');
 }
 
 /** A rendered page in a folder of its own. */

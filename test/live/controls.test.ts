@@ -1,11 +1,12 @@
 import { readFileSync } from 'node:fs';
-import type { Browser, Locator, Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import {
   demoParts,
   hasChromium,
   launch,
   open,
+  plain,
   type Rendered,
   rendered,
   skipReason,
@@ -191,11 +192,6 @@ describe.skipIf(!hasChromium)(`a live page in a browser${skipReason}`, () => {
     await page.context().close();
   });
 });
-
-/** The text of an element, its spaces that do not break as plain ones. */
-async function plain(locator: Locator): Promise<string> {
-  return ((await locator.textContent()) ?? '').replaceAll('\u00a0', ' ');
-}
 
 /** Run in the page: its middle without controls and pictures. */
 function markupOfMain(): string | undefined {
