@@ -11,6 +11,7 @@ import { fluidAt } from '../fluid/fluid-at.js';
 import type { FluidState } from '../fluid/fluid-state.js';
 import type { Oil } from '../fluid/oil.js';
 import { viscosityAt } from '../fluid/viscosity-line.js';
+import { isLight, lightModel } from './light-model.js';
 import type { UnitCubeModel } from './sensitivity-indices.js';
 import { type Deviation, deviationAt, requireDeviation } from './uncertain.js';
 
@@ -166,12 +167,15 @@ export function toleranceModel(build: TolerancedBuild): UnitCubeModel {
     temperature: 0,
     gasVolume: 0,
   };
+  const checked = damperModel(damper, fluidAt(oil, temperature));
+  const light = isLight(damper, checked.fluid);
   const axes = names.map((name) => ({ name, deviation: tolerances[name] ?? ({ kind: 'exact' } as const) }));
   const evaluate = (point: Float64Array, result: Float64Array): void => {
     let axis = 0;
     for (const { name, deviation } of axes) off[name] = deviationAt(deviation, point[axis++] ?? 0);
     const fluid = deviatedFluid(oil, temperature + off.temperature, off.viscosity);
-    const model = damperModel(deviatedDamper(damper, off), fluid);
+    const built = deviatedDamper(damper, off);
+    const model = light ? lightModel(built, fluid, checked) : damperModel(built, fluid);
     const { gas } = model.damper;
     const inside = gasPressure(gas, model.shaftArea * position);
     const gasForce = model.shaftArea * (inside - gas.ambientPressure);
