@@ -76,6 +76,7 @@ export const notebook = defineNotebook({
       });
     }
     const temperatures = [coldest, bench, hottest];
+    const deadTravel = deadBandFigure(built, bench, speed);
     const bleeds = travelAfterBleeds(built, bench, wait, airAtFill);
     const blocks: readonly Block[] = [
       { kind: 'heading', text: 'The shaft that goes in must find room' },
@@ -104,10 +105,10 @@ export const notebook = defineNotebook({
       { kind: 'heading', text: 'Air makes the first travel dead' },
       {
         kind: 'text',
-        text: 'Before damping builds up, the piston squeezes what air there is below it, or stretches it. Stretching takes more travel: the way in loses more than the way out.',
+        text: 'Before damping builds up, the piston squeezes or stretches what air there is on the side away from the gas. Stretching takes more travel: with the gas under the cap the way in loses more than the way out.',
       },
       { kind: 'figure', figure: softnessFigure(built, bench) },
-      { kind: 'figure', figure: deadBandFigure(built, bench, speed) },
+      ...(deadTravel === undefined ? [] : [{ kind: 'figure', figure: deadTravel } as const]),
       { kind: 'heading', text: 'Slow shafts feel the seals, not the oil' },
       { kind: 'figure', figure: frictionFigure(built, bench) },
       { kind: 'heading', text: 'Tested on this page' },
@@ -151,7 +152,7 @@ function assumptions({ fill, oil }: BuiltShock): readonly string[] {
     ...fill.assumptions,
     ...oil.assumptions,
     `Bubbles from ${2e3 * bubbleRadii.smallest} to ${2e3 * bubbleRadii.largest} mm across, spread evenly over the logarithm of size; each opening of the cap draws in ${Math.round(100 * drawnInShare)} % of the first air again. Nobody has measured either.`,
-    'Dead travel: fine bubbles on the shaft side of the piston at half stroke, the blind side held by its gas.',
+    'Dead travel: fine bubbles at half stroke on the side of the piston away from the gas, which holds the other side.',
     'The rivals of the second figure: rubber that adds 15 kPa for each millilitre, foam of which 85 % is gas; examples of our own.',
     ...fillAssumptions,
   ];

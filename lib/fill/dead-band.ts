@@ -4,12 +4,13 @@ import type { DamperModel } from '../damper/damper-model.js';
 import { type AiryOil, compressAiryOil } from '../fluid/air-in-oil.js';
 
 /**
- * Oil with air on the shaft side of the piston; the blind side is held by its gas.
+ * Oil with air on the side of the piston that its gas does not hold: the shaft side where the gas is on the blind side, and the
+ * other way round.
  *
  * @public
  */
-export interface ShaftSideOil {
-  /** Volume of oil and free air on the shaft side [m³], above 0. */
+export interface AirySide {
+  /** Volume of oil and free air on that side [m³], above 0. */
   readonly volume: number;
   /** The mixture; its reference pressure is the pressure at rest. */
   readonly oil: AiryOil;
@@ -24,19 +25,20 @@ const intervals = 64;
 /**
  * Shaft travel before damping has built up [m]: from rest to a part of the steady pressure drop, at a steady speed.
  *
- * On the shaft side `A dx = (dV/dp) dp + Q(p) dx/v`: what the piston sweeps squeezes (or stretches) oil and air, and flows through the
- * piston once there is pressure. So `x = ∫ (dV/dp)/(A − Q(p)/v) dp`. In compression the shaft side is stretched, towards vacuum.
+ * On the side away from the gas `A dx = (dV/dp) dp + Q(p) dx/v`: what the piston sweeps squeezes (or stretches) oil and air, and flows
+ * through the piston once there is pressure. So `x = ∫ (dV/dp)/(A − Q(p)/v) dp`. With the gas on the blind side compression stretches, towards
+ * vacuum; with the gas on the shaft side rebound does.
  *
- * @param model - from `damperModel`
- * @param side - volume [m³] and mixture on the shaft side
+ * @param model - from `damperModel`, its gas on one side of the piston
+ * @param side - volume [m³] and mixture on the other side
  * @param speed - shaft speed [m/s], positive in compression, not 0
  * @param share - part of the steady pressure drop, above 0 to 0.99; 0.9 where left out
- * @throws InputError for a value outside its range, or a compression in which the oil tears before damping has built up
+ * @throws InputError for a value outside its range, an emulsion, or a motion in which the oil tears before damping has built up
  * @public
  */
 export function deadBand(
   model: DamperModel,
-  side: ShaftSideOil,
+  side: AirySide,
   speed: number,
   share: number = builtUpShare,
 ): number {
@@ -47,7 +49,8 @@ export function deadBand(
   const { pistonFlow, dampingArea } = model;
   const steady = pistonFlow.pressureDrop(dampingArea * speed).pressureDrop;
   const rest = side.oil.referencePressure;
-  const end = rest - share * steady;
+  const away = pressureSign(model);
+  const end = rest + away * share * steady;
   if (end <= 0) {
     throw new InputError({
       field: 'speed',
@@ -57,7 +60,7 @@ export function deadBand(
     });
   }
   const travelPerDrop = (drop: number): number => {
-    const { relativeVolume, bulkModulus } = compressAiryOil(side.oil, rest - drop);
+    const { relativeVolume, bulkModulus } = compressAiryOil(side.oil, rest + away * drop);
     const swept = dampingArea - pistonFlow.flow(drop) / speed;
     return (side.volume * relativeVolume) / bulkModulus / swept;
   };
@@ -68,6 +71,16 @@ export function deadBand(
     sum += weight * travelPerDrop(i * step);
   }
   return Math.abs((sum * step) / 3);
+}
+
+/** Which way the pressure goes on the side away from the gas, for a pressure drop in the sense of compression. */
+function pressureSign({ damper }: DamperModel): 1 | -1 {
+  const layout = damper.gas.layout ?? 'blind-side';
+  if (layout === 'emulsion') {
+    const accepted = 'blind-side or shaft-side: in an emulsion neither side is held';
+    throw new InputError({ field: 'gas.layout', value: layout, accepted });
+  }
+  return layout === 'shaft-side' ? 1 : -1;
 }
 
 /**

@@ -24,7 +24,7 @@ export {
 } from './closing-position.js';
 export type { Compensator } from './compensator.js';
 export { creepSpeed, type HungShaft, pullOutTime } from './creep-speed.js';
-export { airPassageTravel, deadBand, type ShaftSideOil } from './dead-band.js';
+export { type AirySide, airPassageTravel, deadBand } from './dead-band.js';
 export type { GasRoom } from './gas-room.js';
 export { atTemperature, coldestFillTemperature, type DensityAt, lockTemperature } from './heat.js';
 export { HydraulicLock } from './hydraulic-lock.js';

@@ -18,15 +18,28 @@ function bulkModulusOf({ oil }: BuiltShock, temperature: number): number {
   return oil.base === 'silicone' ? siliconeBulkModulus(temperature) : typicalPetroleumBulkModulus;
 }
 
-/** Dead band at half stroke [m]; `undefined` where the oil tears before damping has built up. */
+/** Oil at half stroke on the side of the piston away from the gas [m³]. */
+function airySideVolume({ build, fill }: BuiltShock): number {
+  const { bore, gas, shaftDiameter, stroke } = build.shock;
+  const { capVolume, length, shaftInside } = fill.chamber;
+  const reach = shaftInside + stroke / 2;
+  if (gas.layout === 'shaft-side') return (Math.PI / 4) * bore ** 2 * (length - reach) + capVolume;
+  return (Math.PI / 4) * (bore ** 2 - shaftDiameter ** 2) * reach;
+}
+
+/** The direction in which the oil away from the gas is squeezed and not stretched: it never tears. */
+export function squeezing({ build }: BuiltShock): 1 | -1 {
+  return build.shock.gas.layout === 'shaft-side' ? 1 : -1;
+}
+
+/** Dead band at half stroke [m]; `undefined` where the oil tears before damping has built up, or neither side is held. */
 export function deadBandAt(
   built: BuiltShock,
   temperature: number,
   airFraction: number,
   speed: number,
 ): number | undefined {
-  const { bore, shaftDiameter, stroke } = built.build.shock;
-  const volume = (Math.PI / 4) * (bore ** 2 - shaftDiameter ** 2) * (stroke / 2);
+  const volume = airySideVolume(built);
   const oil = {
     liquidBulkModulus: bulkModulusOf(built, temperature),
     airFraction,
@@ -36,13 +49,13 @@ export function deadBandAt(
   try {
     return deadBand(damperAt(built, temperature), { volume, oil }, speed);
   } catch (error) {
-    if (error instanceof InputError && error.field === 'speed') return undefined;
+    if (error instanceof InputError && ['speed', 'gas.layout'].includes(error.field)) return undefined;
     throw error;
   }
 }
 
-/** Travel before damping has built up, against the air in the oil. */
-export function deadBandFigure(built: BuiltShock, temperature: number, speed: number): Figure {
+/** Travel before damping has built up, against the air in the oil; `undefined` where neither side of the piston is held. */
+export function deadBandFigure(built: BuiltShock, temperature: number, speed: number): Figure | undefined {
   const curve = (signed: number): readonly LinePoint[] =>
     Array.from({ length: steps + 1 }, (_, step) => (mostAir * step) / steps).flatMap((x) => {
       const y = deadBandAt(built, temperature, x, signed);
@@ -52,6 +65,7 @@ export function deadBandFigure(built: BuiltShock, temperature: number, speed: nu
     { name: 'pushed in', points: curve(speed) },
     { name: 'pulled out', points: curve(-speed) },
   ].filter(({ points }) => points.length > 1);
+  if (series.length === 0) return undefined;
   const [pushed, pulled] = [speed, -speed].map((signed) => {
     const lost = deadBandAt(built, temperature, mostAir / 2, signed);
     return lost === undefined ? 'torn oil' : `${(1e3 * lost).toFixed(2)} mm`;
@@ -59,7 +73,7 @@ export function deadBandFigure(built: BuiltShock, temperature: number, speed: nu
   return lineChart({
     id: 'dead-band',
     title: `Travel before damping has built up, at ${shaftSpeed(speed)} from rest`,
-    alt: `With 5 % of air on the shaft side, damping has built up after ${pushed} pushed in and ${pulled} pulled out.`,
+    alt: `With 5 % of air in the oil away from the gas, damping has built up after ${pushed} pushed in and ${pulled} pulled out.`,
     x: { label: 'Air in the oil', unit: '%', dimension: 'ratio' },
     y: { label: 'Travel to 90 % of the damping', unit: 'mm', dimension: 'length' },
     series,

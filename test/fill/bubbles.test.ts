@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { dissolutionTime, releasedAir, saturationAfterVacuum } from '../../lib/fill/bubble-dissolution.js';
+import { dragIncrease } from '../../lib/fill/bubble-drag.js';
 import { bubblePassage } from '../../lib/fill/bubble-passage.js';
 import { bubbleRise, stokesSpeed } from '../../lib/fill/bubble-rise.js';
 import { polytropicExponent } from '../../lib/fill/polytropic-exponent.js';
@@ -22,6 +23,10 @@ describe('bubble rise', () => {
     const rigid = bubbleRise({ radius: 0.1e-3, surface: 'rigid' }, fluid, { ...body, bore: 1e6 });
     expect(clean.speed / rigid.speed).toBeCloseTo(1.5, 3);
     expect(clean.reynoldsNumber).toBeCloseTo((2 * 0.1e-3 * clean.speed) / 350e-6, 9);
+  });
+
+  test('without motion there is no inertia', () => {
+    expect([dragIncrease(0, 'clean'), dragIncrease(0, 'rigid')]).toEqual([1, 1]);
   });
 
   test('inertia slows a big bubble in thin oil', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { creepingDampingCoefficient, damperForce } from '../../lib/damper/damper-force.js';
+import { damperModel } from '../../lib/damper/damper-model.js';
 import { closeShock } from '../../lib/fill/closed-shock.js';
 import { creepSpeed, pullOutTime } from '../../lib/fill/creep-speed.js';
 import { airPassageTravel, deadBand } from '../../lib/fill/dead-band.js';
@@ -106,6 +107,16 @@ describe('dead band', () => {
     const ratio = deadBand(model, airy(0.1), -0.05) / deadBand(model, airy(0.05), -0.05);
     expect(ratio).toBeCloseTo(2, 1);
     expect(deadBand(model, airy(0), -0.05)).toBeLessThan(2e-6);
+  });
+
+  test('with the gas on the shaft side the way out loses more, and an emulsion is refused', () => {
+    const laidOut = (layout: 'shaft-side' | 'emulsion') =>
+      damperModel({ ...model.damper, gas: { ...model.damper.gas, layout } }, model.fluid);
+    const shaftSide = laidOut('shaft-side');
+    expect(deadBand(shaftSide, airy(0.05), -0.05)).toBeGreaterThan(
+      1.5 * deadBand(shaftSide, airy(0.05), 0.05),
+    );
+    expect(() => deadBand(laidOut('emulsion'), airy(0.05), 0.05)).toThrow(/gas\.layout/u);
   });
 
   test('a compression that would tear the oil is refused with the speed at which it begins', () => {

@@ -55,6 +55,15 @@ describe('the page', () => {
     expect(JSON.stringify(pageFigures(page).map(({ alt }) => alt))).toContain('torn oil pushed in');
   });
 
+  it.each(['shaft-side', 'emulsion'])('answers for gas that is %s', (layout) => {
+    const laidOut = readParts(
+      demo.replace('gas: { volume: 1.1 ml,', `gas: { layout: ${layout}, volume: 1.1 ml,`),
+    );
+    const page = pageOf({ build: 'buggy rear' }, laidOut);
+    expect(pagePassed(page)).toBe(true);
+    expect(pageFigures(page).some(({ id }) => id === 'dead-band')).toBe(layout === 'shaft-side');
+  });
+
   it('refuses what it cannot answer', () => {
     expect(() => pageOf({ bench: '50 °C' })).toThrow(/bench/u);
     const locked = readParts(
