@@ -18,4 +18,4 @@ export { type PistonFlow, pistonFlow } from './piston-flow.js';
 export type { PistonPressureDrop } from './piston-pressure-drop.js';
 export { type RingPlate, ringPlateCompliance } from './ring-plate.js';
 export { sharpHoleLaw } from './sharp-hole.js';
-export type { ValvePath } from './valve-path.js';
+export type { ValveLook, ValvePath } from './valve-path.js';

@@ -79,23 +79,25 @@ export function inertialLoss(shares: InertialLossShares): InertialLoss {
     }
     return (full * x) / Math.sqrt(1 + onsetBend * x + x * x);
   };
+  // Written with few divisions and roots, each of which costs as much as ten products.
+  const perOnset = 1 / shares.onset;
   const look = (reynoldsNumber: number, out: Float64Array): void => {
-    const x = reynoldsNumber / shares.onset;
+    const x = reynoldsNumber * perOnset;
     const y = reynoldsNumber / turbulentReynoldsNumber;
-    const turbulent = 1 + y * y;
-    const root = Math.sqrt(turbulent);
-    const laminar = reynoldsNumber / root;
+    const calm = 1 / Math.sqrt(1 + y * y);
+    const laminar = reynoldsNumber * calm;
     const bubble = bubbleAtRest + bubblePerReynoldsNumber * laminar;
-    const span = bubble + lengthRatio;
-    const covered = bubble / span;
-    const grown = 1 + growth * laminar;
-    const developing = development / Math.sqrt(grown);
-    const bend = 1 + onsetBend * x + x * x;
+    const perSpan = 1 / (bubble + lengthRatio);
+    const covered = bubble * perSpan;
+    const perGrown = 1 / (1 + growth * laminar);
+    const developing = development * Math.sqrt(perGrown);
+    const perBend = 1 / (1 + onsetBend * x + x * x);
+    const rootPerBend = Math.sqrt(perBend);
     let full = exit + developing + contraction * covered * covered;
     let fullSlope =
-      ((2 * contraction * covered * bubblePerReynoldsNumber * lengthRatio) / (span * span) -
-        (0.5 * developing * growth) / grown) /
-      (turbulent * root);
+      (2 * contraction * covered * bubblePerReynoldsNumber * lengthRatio * perSpan * perSpan -
+        0.5 * developing * growth * perGrown) *
+      (calm * calm * calm);
     if (separation !== undefined) {
       const attached = (separation.reynoldsNumber / reynoldsNumber) ** 4;
       full += separation.loss / (1 + attached);
@@ -103,10 +105,9 @@ export function inertialLoss(shares: InertialLossShares): InertialLoss {
       if (attached < 1e100)
         fullSlope += (4 * separation.loss * attached) / (reynoldsNumber * (1 + attached) ** 2);
     }
-    const onset = x / Math.sqrt(bend);
-    const onsetSlope = (1 + (onsetBend / 2) * x) / (shares.onset * bend * Math.sqrt(bend));
+    const onset = x * rootPerBend;
     out[0] = full * onset;
-    out[1] = full * onsetSlope + fullSlope * onset;
+    out[1] = full * (1 + (onsetBend / 2) * x) * perOnset * perBend * rootPerBend + fullSlope * onset;
   };
   const both = new Float64Array(2);
   const slope = (reynoldsNumber: number): number => {

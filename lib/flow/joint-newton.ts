@@ -1,15 +1,17 @@
 import type { ParallelPaths, PistonPressureDrop } from './piston-pressure-drop.js';
-import type { ValvePath } from './valve-path.js';
+import type { ValveLook, ValvePath } from './valve-path.js';
 
 const stepLimit = 40;
 
-/** Relative change after which one more Newton step, converging quadratically, would change nothing in double precision. */
-const settled = 1e-9;
+/** Relative misses after which the step just taken, converging quadratically, leaves nothing to mend; a valve bends more sharply. */
+const settled = 1e-5;
+const valveSettled = 1e-7;
 
 /** A valve in the iteration: the pressure under its disc is its unknown. */
 interface ValveState {
   readonly valve: ValvePath;
   pressure: number;
+  look?: ValveLook;
 }
 
 /**
@@ -21,7 +23,7 @@ interface ValveState {
  * @param flow - wanted [m³/s], not 0
  */
 export function jointPressureDrop(ways: ParallelPaths, flow: number): PistonPressureDrop | undefined {
-  const { paths, valves, gapConductance, creepingConductance } = ways;
+  const { paths, valves, area, gapConductance, creepingConductance } = ways;
   const sign = flow < 0 ? -1 : 1;
   const target = Math.abs(flow);
   let drop = target / creepingConductance;
@@ -32,11 +34,13 @@ export function jointPressureDrop(ways: ParallelPaths, flow: number): PistonPres
     if (opens === sign)
       states.push({ valve, pressure: Math.max((openingPressure + drop) / 2, openingPressure) });
   }
+  const mean = ((1 - gapConductance / creepingConductance) * target) / area;
   const speeds: number[] = [];
   const drops: number[] = [];
   const slopes: number[] = [];
   const both = new Float64Array(2);
-  for (const { resistance } of paths) speeds.push(drop / resistance.creepingSlope);
+  // One speed for all holes: exact for like holes, near where inertia rules, and where viscosity does the first step is exact.
+  for (let path = 0; path < paths.length; path++) speeds.push(mean);
   for (let iterations = 1; iterations <= stepLimit; iterations++) {
     let through = 0;
     let conductance = gapConductance;
@@ -55,33 +59,36 @@ export function jointPressureDrop(ways: ParallelPaths, flow: number): PistonPres
       conductance += area / slope;
       index++;
     }
-    const looks = states.map(({ valve, pressure }) => valve.atPressureUnderDisc?.(pressure));
-    for (const look of looks) {
+    for (const state of states) {
+      const look = state.valve.atPressureUnderDisc?.(state.pressure);
       if (look === undefined) return undefined;
+      state.look = look;
       const perDrop = look.flowSlope / look.dropSlope;
       through += look.flow - perDrop * look.drop;
       conductance += perDrop;
     }
     const next = (target - through) / conductance;
     if (!(next > 0)) return undefined;
-    let missed = Math.abs(next - drop);
+    let missed = 0;
+    let valveMissed = 0;
     for (let path = 0; path < speeds.length; path++) {
       const gap = next - (drops[path] ?? 0);
       missed = Math.max(missed, Math.abs(gap));
       speeds[path] = (speeds[path] ?? 0) + gap / (slopes[path] ?? 1);
       if (!((speeds[path] ?? 0) > 0)) return undefined;
     }
-    for (const [place, state] of states.entries()) {
-      const look = looks[place];
+    for (const state of states) {
+      const { look } = state;
       if (look === undefined) return undefined;
       const { openingPressure } = state.valve;
       const moved = state.pressure + (next - look.drop) / look.dropSlope;
       // Below its opening pressure a valve is shut and its own pressure does not count.
-      if (next > openingPressure) missed = Math.max(missed, Math.abs(next - look.drop));
+      if (next > openingPressure) valveMissed = Math.max(valveMissed, Math.abs(next - look.drop));
       state.pressure = Math.min(Math.max(moved, openingPressure), Math.max(next, openingPressure));
     }
     drop = next;
-    if (missed <= settled * next) return solved(ways, states, speeds, sign, drop, flow, iterations);
+    if (missed <= settled * next && valveMissed <= valveSettled * next)
+      return solved(ways, states, speeds, sign, drop, flow, iterations);
   }
   return undefined;
 }
@@ -96,11 +103,18 @@ function solved(
   iterations: number,
 ): PistonPressureDrop {
   let through = ways.gapConductance * drop;
-  for (const [index, { area }] of ways.paths.entries()) through += area * (speeds[index] ?? 0);
+  const holeSpeeds: number[] = [];
+  let index = 0;
+  // Counted, since an iterator of pairs would cost as much as the physics.
+  for (const { area } of ways.paths) {
+    const speed = speeds[index++] ?? 0;
+    through += area * speed;
+    holeSpeeds.push(sign * speed);
+  }
   for (const { valve, pressure } of states) through += valve.atPressureUnderDisc?.(pressure).flow ?? 0;
   return {
     pressureDrop: sign * drop,
-    holeSpeeds: speeds.map((speed) => sign * speed),
+    holeSpeeds,
     iterations,
     residual: sign * through - flow,
   };

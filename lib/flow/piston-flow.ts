@@ -90,7 +90,8 @@ export function pistonFlow(
     (sum, path) => sum + path.area / path.resistance.creepingSlope,
     gapConductance,
   );
-  const ways = { paths, valves, gapFlow, gapConductance, creepingConductance };
+  const area = paths.reduce((sum, path) => sum + path.area, 0);
+  const ways = { paths, area, valves, gapFlow, gapConductance, creepingConductance };
   const [only, ...others] = paths;
   const simple =
     only !== undefined && others.length === 0 && valves.length === 0 && fluid.shearThinning === undefined;

@@ -62,6 +62,8 @@ export function pressureDropOfOnePath(
 export interface ParallelPaths {
   readonly paths: readonly HolePath[];
   readonly valves: readonly ValvePath[];
+  /** Area of the open holes [m²]. */
+  readonly area: number;
   readonly gapFlow: (pressureDrop: number) => number;
   /** Flow per pressure drop of the gap at rest [m³/(s·Pa)]. */
   readonly gapConductance: number;
@@ -74,9 +76,8 @@ export interface ParallelPaths {
  * viscosity alone where that asks for more; a rough start only costs steps.
  */
 export function pressureDropOfManyPaths(ways: ParallelPaths, flow: number): PistonPressureDrop {
-  const { paths, valves, gapFlow, gapConductance, creepingConductance } = ways;
+  const { paths, valves, area, gapFlow, gapConductance, creepingConductance } = ways;
   const sign = flow < 0 ? -1 : 1;
-  const area = paths.reduce((sum, path) => sum + path.area, 0);
   const throughHoles = (1 - gapConductance / creepingConductance) * flow;
   let start = Math.abs(flow) / creepingConductance;
   for (const { resistance } of paths) {

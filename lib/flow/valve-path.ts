@@ -7,6 +7,22 @@ import { monotoneRoot } from './monotone-root.js';
 const sheetContraction = 0.611;
 
 /**
+ * A disc valve at a pressure under the disc, all in the opening direction.
+ *
+ * @public
+ */
+export interface ValveLook {
+  /** Pressure drop over holes and disc [Pa]. */
+  readonly drop: number;
+  /** Its slope over the pressure under the disc. */
+  readonly dropSlope: number;
+  /** Flow [m³/s]. */
+  readonly flow: number;
+  /** Its slope over the pressure under the disc [m³/(s·Pa)]. */
+  readonly flowSlope: number;
+}
+
+/**
  * A disc valve over its holes, bound to a fluid.
  *
  * @public
@@ -23,13 +39,7 @@ export interface ValvePath {
   /** Pressure under the disc [Pa] at a pressure drop over holes and disc [Pa], both in the opening direction. */
   readonly pressureUnderDisc: (pressureDrop: number) => number;
   /** Of a disc over one hole size: everything at a pressure under it [Pa], all in the opening direction. */
-  readonly atPressureUnderDisc?: (pressureUnderDisc: number) => {
-    /** Over holes and disc [Pa]. */
-    readonly drop: number;
-    readonly dropSlope: number;
-    readonly flow: number;
-    readonly flowSlope: number;
-  };
+  readonly atPressureUnderDisc?: (pressureUnderDisc: number) => ValveLook;
   /** Flow [m³/s] at a pressure drop over holes and disc [Pa], with the sign of the drop; none in the shut direction. */
   readonly flow: (pressureDrop: number) => number;
   /** Slope of the flow [m³/(s·Pa)], 0 or more. */
