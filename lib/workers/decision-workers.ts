@@ -18,7 +18,7 @@ import { orderPlanOfDemands } from '../decisions/order-plan-by-program.js';
 import { type OrderProblem, requireOrderProblem } from '../decisions/order-problem.js';
 import type { SearchControl } from '../decisions/search.js';
 import { requireTolerancedBuild, type TolerancedBuild } from '../decisions/tolerances.js';
-import { doJob, type JobMessage, type Jobs } from './jobs.js';
+import { doJob, type JobMessage, type Jobs, type Range } from './jobs.js';
 
 /**
  * The long searches, spread over worker threads. Results are those of the searches without workers, to the last bit, whatever the
@@ -52,9 +52,23 @@ function startPool(count: number): Piscina {
     name: doJob.name,
     minThreads: count,
     maxThreads: count,
+    // Each build leaves short-lived objects; with the small nursery that a thread gets by default half of the time went into clearing it.
+    resourceLimits: { maxYoungGenerationSizeMb: 64 },
     // From source, a thread needs the loader that reads TypeScript.
     ...(source ? { execArgv: ['--import', 'tsx'] } : {}),
   });
+}
+
+/** Messages for each thread: enough to share the work evenly and to stop soon, few enough that handing over costs little. */
+const messagesEach = 6;
+
+/** Whole blocks in a row, for as many messages as suit the number of threads. */
+function rangesFor(total: number, threads: number): readonly Range[] {
+  const blocks = blocksOf(total);
+  const size = Math.ceil(blocks.length / (messagesEach * threads));
+  return blocks
+    .filter((_, index) => index % size === 0)
+    .map(([from], index) => [from, blocks[Math.min((index + 1) * size, blocks.length) - 1]?.[1] ?? total]);
 }
 
 /**
@@ -99,7 +113,7 @@ export function startDecisionWorkers(count: number = availableParallelism()): De
     forceSpread: async (build, drawing, control) => {
       requireTolerancedBuild(build);
       requireCount(drawing.count, 'count');
-      const messages = blocksOf(drawing.count).map(
+      const messages = rangesFor(drawing.count, count).map(
         (range) => ({ name: 'forces', input: { build, drawing, range } }) as const,
       );
       return spreadOf(build.speeds, joined(await all(messages, control)));
@@ -107,10 +121,10 @@ export function startDecisionWorkers(count: number = availableParallelism()): De
     toleranceShares: async (build, points, seed, control) => {
       requireTolerancedBuild(build);
       requireCount(points, 'points');
-      const messages = blocksOf(points).map(
+      const messages = rangesFor(points, count).map(
         (range) => ({ name: 'sums', input: { build, seed, range } }) as const,
       );
-      return sharesOf(build, await all(messages, control));
+      return sharesOf(build, (await all(messages, control)).flat());
     },
     designSearch: async (problem, control) => {
       const messages = problem.oils.map(

@@ -1,6 +1,6 @@
 import type { DesignFront, DesignProblem } from '../decisions/design-problem.js';
 import { designSearch } from '../decisions/design-search.js';
-import { type Drawing, drawnForces } from '../decisions/force-spread.js';
+import { blocksOf, type Drawing, drawnForces } from '../decisions/force-spread.js';
 import { type Demand, orderDemands } from '../decisions/order-coverage.js';
 import type { OrderProblem } from '../decisions/order-problem.js';
 import { finish } from '../decisions/search.js';
@@ -15,7 +15,7 @@ export interface Jobs {
   };
   readonly sums: {
     readonly input: { readonly build: TolerancedBuild; readonly seed: number; readonly range: Range };
-    readonly output: SensitivitySums;
+    readonly output: readonly SensitivitySums[];
   };
   readonly design: { readonly input: DesignProblem; readonly output: DesignFront };
   readonly demands: { readonly input: OrderProblem; readonly output: readonly Demand[] };
@@ -38,8 +38,11 @@ export function doJob(message: JobMessage): Jobs[keyof Jobs]['output'] {
     }
     case 'sums': {
       const { build, seed, range } = message.input;
-      const [from, to] = range;
-      return sensitivitySums(toleranceModel(build), { from, to, seed, sampling: 'low-discrepancy' });
+      const model = toleranceModel(build);
+      // Sums are rounded block by block, so that it does not matter how many blocks a message holds.
+      return blocksOf(range[1])
+        .filter(([from]) => from >= range[0])
+        .map(([from, to]) => sensitivitySums(model, { from, to, seed, sampling: 'low-discrepancy' }));
     }
     case 'design':
       return finish(designSearch(message.input));
