@@ -13,7 +13,7 @@ import { fragmentOf, type Settings, settingsFor, settingsFrom } from './settings
 import { readStart } from './start.js';
 import { registerTransforms } from './vega-transforms.js';
 
-/** Time without a change after which the rest follows: the other width, the status line, the address [ms]. */
+/** Time without a change after which the rest follows: pictures out of sight, the status line, the address [ms]. */
 const pause = 250;
 
 /** Makes the page of a notebook live: puts its controls in, and lets all that it shows follow them. */
@@ -59,7 +59,7 @@ export function livePage(notebook: Notebook, specs: CompiledSpecs): void {
   const settle = afterPause(() => {
     history.replaceState(null, '', `#${fragmentOf(now.settings, start.settings)}`);
     panel.say(now.page.answer);
-    void drawn.drawHidden(figuresOf(now, start));
+    void drawn.drawAll(figuresOf(now, start));
   }, pause);
 
   function caseWanted(): Case {
@@ -95,7 +95,7 @@ export function livePage(notebook: Notebook, specs: CompiledSpecs): void {
     now = next;
     patchChildren(main, pageBody(now.body).nodes);
     pageTools(() => ({ now, start }), drawn, panel.say);
-    await drawn.drawShown(figuresOf(now, start));
+    await drawn.drawSeen(figuresOf(now, start));
   }
 
   function showControls(next: Case, before?: Case): void {

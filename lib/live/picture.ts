@@ -2,6 +2,7 @@ import type { Runtime } from 'vega';
 import { expressionInterpreter } from 'vega-interpreter';
 import { View } from 'vega-view';
 import type { DataRow, Drawing, Figure, LayoutName } from '../plot/figure.js';
+import { setRows } from './data-rows.js';
 
 /** Compiled specifications of all charts by name. */
 export type CompiledSpecs = Readonly<Record<string, Runtime>>;
@@ -23,19 +24,19 @@ export function picture(place: Element, specName: string, specs: CompiledSpecs):
   frame.removeAttribute('role');
   frame.removeAttribute('aria-roledescription');
   const shown = new Map<string, readonly DataRow[]>();
+  let sized = '';
   return {
     specName,
     async draw(drawing, figure) {
-      setSizes(view, drawing);
-      for (const [name, value] of Object.entries(drawing.signals)) view.signal(name, value);
-      for (const [name, rows] of Object.entries(drawing.data)) {
-        if (sameRows(rows, shown.get(name) ?? [])) continue;
+      // Vega lays the whole picture out again whenever it is given sizes, also if they are the same.
+      const { data, signals, ...sizes } = drawing;
+      const sizesText = sizesOf(drawing).join();
+      if (sizesText !== sized) setSizes(view, sizes);
+      sized = sizesText;
+      for (const [name, value] of Object.entries(signals)) view.signal(name, value);
+      for (const [name, rows] of Object.entries(data)) {
+        setRows(view, name, rows, shown.get(name) ?? []);
         shown.set(name, rows);
-        // Vega writes its own marks into the rows it is given.
-        view.data(
-          name,
-          rows.map((row) => ({ ...row })),
-        );
       }
       await view.runAsync();
       nameSvg(frame, figure);
@@ -50,7 +51,13 @@ export function layoutShown(): LayoutName {
   return matchMedia('(max-width:560px)').matches ? 'narrow' : 'wide';
 }
 
-function setSizes(view: View, { width, height, padding }: Drawing): void {
+type Sizes = Pick<Drawing, 'width' | 'height' | 'padding'>;
+
+function sizesOf({ width, height, padding }: Sizes): readonly number[] {
+  return [width, height, padding.left, padding.right, padding.top, padding.bottom];
+}
+
+function setSizes(view: View, { width, height, padding }: Sizes): void {
   view.padding(padding);
   view.width(width - padding.left - padding.right).height(height - padding.top - padding.bottom);
 }
@@ -59,17 +66,4 @@ function nameSvg(frame: Element, { title, alt }: Figure): void {
   const svg = frame.querySelector('svg');
   svg?.setAttribute('role', 'img');
   svg?.setAttribute('aria-label', `${title}. ${alt}`);
-}
-
-function sameRows(some: readonly DataRow[], others: readonly DataRow[]): boolean {
-  return some.length === others.length && some.every((row, index) => sameRow(row, others[index] ?? {}));
-}
-
-function sameRow(one: DataRow, other: DataRow): boolean {
-  const names = Object.keys(one);
-  if (names.length !== Object.keys(other).length) return false;
-  return names.every((name) => {
-    const [value, before] = [one[name], other[name]];
-    return value === before || (typeof value === 'object' && String(value) === String(before));
-  });
 }

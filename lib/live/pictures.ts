@@ -3,10 +3,10 @@ import { type CompiledSpecs, layoutShown, type Picture, picture } from './pictur
 
 /** All pictures of a page. */
 export interface Pictures {
-  /** Draws the figures at the width shown. */
-  drawShown(figures: readonly Figure[]): Promise<void>;
-  /** Draws the figures at the other width too, for paper and for a window that changes. */
-  drawHidden(figures: readonly Figure[]): Promise<void>;
+  /** Draws the figures that are in the window or near it, at the width shown. */
+  drawSeen(figures: readonly Figure[]): Promise<void>;
+  /** Draws all figures at both widths: for paper, and for a window that moves or changes. */
+  drawAll(figures: readonly Figure[]): Promise<void>;
   /** One picture, drawn. */
   svg(figure: Figure, layout: LayoutName): Promise<SVGElement>;
 }
@@ -14,41 +14,59 @@ export interface Pictures {
 /** Pictures in the figures of a page, made when they are first drawn. */
 export function pictures(specs: CompiledSpecs): Pictures {
   const made = new Map<Element, Picture>();
-  const draw = async (figure: Figure, layout: LayoutName): Promise<Element | undefined> => {
-    const place = document.querySelector(`#${figure.id}>.${layout}`);
-    if (place === null) return undefined;
+  const unseen = new Set<Element>();
+  const watch = new IntersectionObserver(
+    (changes) => {
+      for (const { target, isIntersecting } of changes) {
+        if (isIntersecting) unseen.delete(target);
+        else unseen.add(target);
+      }
+    },
+    { rootMargin: '300px' },
+  );
+  const draw = async (figure: Figure, layout: LayoutName, place: Element): Promise<void> => {
     const drawing = figure.drawings[layout];
     let drawn = made.get(place);
     if (drawn?.specName !== drawing.specName) {
       drawn?.finalize();
       drawn = picture(place, drawing.specName, specs);
       made.set(place, drawn);
+      watch.observe(place);
     }
     await drawn.draw(drawing, figure);
-    return place;
   };
   return {
-    async drawShown(figures) {
+    async drawSeen(figures) {
       const layout = layoutShown();
-      forgetRemoved(made);
-      for (const figure of figures) await draw(figure, layout);
+      for (const figure of figures) {
+        const place = placeOf(figure, layout);
+        if (place !== null && !unseen.has(place)) await draw(figure, layout, place);
+      }
     },
-    async drawHidden(figures) {
-      const layout = layoutShown() === 'wide' ? 'narrow' : 'wide';
-      for (const figure of figures) await draw(figure, layout);
+    async drawAll(figures) {
+      for (const [place, { finalize }] of made) {
+        if (place.isConnected) continue;
+        watch.unobserve(place);
+        unseen.delete(place);
+        finalize();
+        made.delete(place);
+      }
+      for (const figure of figures)
+        for (const layout of ['wide', 'narrow'] as const) {
+          const place = placeOf(figure, layout);
+          if (place !== null) await draw(figure, layout, place);
+        }
     },
     async svg(figure, layout) {
-      const svg = (await draw(figure, layout))?.querySelector('svg');
+      const place = placeOf(figure, layout);
+      if (place !== null) await draw(figure, layout, place);
+      const svg = place?.querySelector('svg');
       if (!(svg instanceof SVGElement)) throw new TypeError(`${figure.id} was not drawn`);
       return svg;
     },
   };
 }
 
-function forgetRemoved(made: Map<Element, Picture>): void {
-  for (const [place, { finalize }] of made) {
-    if (place.isConnected) continue;
-    finalize();
-    made.delete(place);
-  }
+function placeOf({ id }: Figure, layout: LayoutName): Element | null {
+  return document.querySelector(`#${id}>.${layout}`);
 }

@@ -3,6 +3,7 @@ declare module 'vega-view' {
   export { View } from 'vega';
 }
 declare module 'vega-dataflow' {
+  export { changeset } from 'vega';
   export const transforms: Record<string, unknown>;
 }
 declare module 'vega-transforms' {

@@ -52,7 +52,7 @@ function figureHtml({ figure }: FigureBlock, number: number, pictures: Pictures)
 <figcaption><strong>Figure ${number}.</strong> ${prose(figure.alt)}</figcaption>
 <div class="tools">${trusted('')}</div>
 <details><summary>Numbers of figure ${number}${part}</summary>
-${tableHtml(table, figure.title)}
+${() => tableHtml(table, figure.title)}
 <p class="file">All rows are in ${figure.id}.csv beside this page.</p>
 </details>
 </figure>`;

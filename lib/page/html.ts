@@ -20,9 +20,12 @@ export interface Html {
   readonly nodes: readonly HtmlNode[];
 }
 
-type Part = Html | string | number | readonly Part[];
+type Part = Html | string | number | readonly Part[] | (() => Html);
 
-/** Nodes from a template: texts put in stay texts, nodes and lists of nodes go in as they are. */
+/**
+ * Nodes from a template: texts put in stay texts, nodes and lists of nodes go in as they are. Children are made when they are first
+ * asked for, and a function put in is called then: what nobody looks at is never made.
+ */
 export function html(fixed: TemplateStringsArray, ...parts: readonly Part[]): Html {
   return { nodes: parsedTemplate(fixed).flatMap((node) => filled(node, parts)) };
 }
@@ -36,11 +39,15 @@ function filled(node: TemplateNode, parts: readonly Part[]): readonly HtmlNode[]
   if (typeof node === 'string') return [node];
   if ('hole' in node) return nodesOf(parts[node.hole] ?? '');
   const attributes = node.attributes.map(([name, pieces]) => [name, attributeText(pieces, parts)] as const);
+  let children: readonly HtmlNode[] | undefined;
   return [
     {
       tag: node.tag,
       attributes: Object.fromEntries(attributes),
-      children: node.children.flatMap((child) => filled(child, parts)),
+      get children() {
+        children ??= node.children.flatMap((child) => filled(child, parts));
+        return children;
+      },
     },
   ];
 }
@@ -52,5 +59,6 @@ function attributeText(pieces: readonly Piece[], parts: readonly Part[]): string
 function nodesOf(part: Part): readonly HtmlNode[] {
   if (typeof part === 'number') return [String(part)];
   if (typeof part === 'string') return part === '' ? [] : [part];
+  if (typeof part === 'function') return part().nodes;
   return 'nodes' in part ? part.nodes : part.flatMap(nodesOf);
 }

@@ -39,10 +39,10 @@ export function lineChart(chart: LineChart): Figure {
 
 /** A line chart over the lines of an earlier case; its axes hold the axes of both. */
 export function linesBeside(chart: LineChart, start: LineChart): Figure {
-  const before = inUnitsShown(start);
-  const shown = inUnitsShown({ ...chart, startingCase: start.series });
+  const [shown, before] = [inUnitsShown(chart), inUnitsShown(start)];
   return lineFigure(chart, {
     ...shown,
+    startingCase: before.series,
     xDomain: joinedDomain(shown.xDomain, before.xDomain),
     yDomain: joinedDomain(shown.yDomain, before.yDomain),
   });

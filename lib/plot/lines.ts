@@ -1,6 +1,6 @@
 import { type Axis, axisDomain } from './axis.js';
 import type { FigureText } from './figure.js';
-import { displayNumber } from './table.js';
+import { displayNumbers } from './table.js';
 
 /**
  * One point of a line, with the ends of its band where it has one.
@@ -76,11 +76,21 @@ export interface LinesShown {
   readonly yDomain: readonly [number, number];
 }
 
-/** The chart in the units shown, with the ends of its axes. */
+const known = new WeakMap<LineChart, LinesShown>();
+
+/** The chart in the units shown, with the ends of its axes; worked out once for each chart. */
 export function inUnitsShown(chart: LineChart): LinesShown {
-  const x = (value: number): number => displayNumber(chart.x, value);
-  const y = (value: number): number => displayNumber(chart.y, value);
-  const converted = ({ name, points }: LineSeries): LineSeries => ({
+  const before = known.get(chart);
+  if (before !== undefined) return before;
+  const shown = converted(chart);
+  known.set(chart, shown);
+  return shown;
+}
+
+function converted(chart: LineChart): LinesShown {
+  const x = displayNumbers(chart.x);
+  const y = displayNumbers(chart.y);
+  const line = ({ name, points }: LineSeries): LineSeries => ({
     name,
     points: points.map((point) => ({
       x: x(point.x),
@@ -90,8 +100,8 @@ export function inUnitsShown(chart: LineChart): LinesShown {
         : { low: y(point.low), high: y(point.high) }),
     })),
   });
-  const series = chart.series.map(converted);
-  const startingCase = (chart.startingCase ?? []).map(converted);
+  const series = chart.series.map(line);
+  const startingCase = (chart.startingCase ?? []).map(line);
   const points = (chart.points ?? []).map((point) => ({ label: point.label, x: x(point.x), y: y(point.y) }));
   const rules = (chart.rules ?? []).map((rule) => ({
     ...rule,

@@ -57,12 +57,15 @@ export function columnHeading(column: Column): string {
  * @public
  */
 export function displayNumber(column: Column, value: number): number {
-  const { dimension, unit } = column;
-  if (dimension === undefined) return sixDigits(value);
+  return displayNumbers(column)(value);
+}
+
+/** Shows numbers of a column one after the other: the unit is looked up once. */
+export function displayNumbers({ dimension, unit, label }: Column): (value: number) => number {
+  if (dimension === undefined) return sixDigits;
   const known = findUnit(dimension, unit);
-  if (known === undefined)
-    throw new QuantityError(`the unit "${unit}" of "${column.label}" is not a ${dimension}`);
-  return sixDigits(fromSi(value, known));
+  if (known === undefined) throw new QuantityError(`the unit "${unit}" of "${label}" is not a ${dimension}`);
+  return (value) => sixDigits(fromSi(value, known));
 }
 
 /**
@@ -75,8 +78,9 @@ export function displayNumber(column: Column, value: number): number {
  */
 export function displayColumn(column: Column, cells: readonly Cell[]): readonly string[] {
   const digits = column.digits ?? 3;
+  const inUnit = displayNumbers(column);
   const rounded = cells.map((cell) =>
-    typeof cell === 'number' ? Number(displayNumber(column, cell).toPrecision(digits)) : cell,
+    typeof cell === 'number' ? Number(inUnit(cell).toPrecision(digits)) : cell,
   );
   const whole = rounded.every((cell) => typeof cell !== 'number' || Number.isInteger(cell));
   return rounded.map((cell) => {
