@@ -53,7 +53,7 @@ function edgedHole(
     creepingNumber,
     lengthRatio: thickness / diameter,
     exit: 1 - 0.16 * exitWidening,
-    development: developedExcessLoss * (1 - 0.22 * entryWidening),
+    development: developedExcessLoss * (1 - 0.3 * entryWidening),
     contraction: freeJetLoss * (1 - entryWidening) ** 2,
     onset: sharpOnset * (exit.mouth / diameter) * (entry.mouth / diameter) ** 0.15,
   };

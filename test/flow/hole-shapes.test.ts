@@ -29,6 +29,19 @@ describe('shaped holes against the numerical reference', () => {
       expect(Math.abs(law / expected - 1)).toBeLessThan(bound[shape.kind] ?? 0);
     });
   }
+
+  test('widened inlets are neither too hard nor too soft on the whole', () => {
+    const errors = rows
+      .filter(({ name }) => name.includes('at the inlet'))
+      .flatMap(({ diameter, length, shape, points }) =>
+        points
+          .filter(([re = 0]) => re >= 30)
+          .map(
+            ([re = 0, expected = 0]) => eulerNumber(diameter, length, shape as HoleShape, re) / expected - 1,
+          ),
+      );
+    expect(Math.abs(errors.reduce((sum, error) => sum + error, 0) / errors.length)).toBeLessThan(0.01);
+  });
 });
 
 describe('slots', () => {
