@@ -87,7 +87,7 @@ export const notebook = defineNotebook({
         items: [
           `Piston ${piston.name} in shock ${shock.name} with ${oil.name} at ${celsius(temperature)}; drilling takes away nothing else, and no burr is left.`,
           'These curves leave out that the oil can tear in compression; the notebook on limits is about that.',
-          'Laws of shaped holes are within 3 percent (edges) and 8 percent (tapers) of our own numerical solutions up to a hole Reynolds number of 300.',
+          'Laws of shaped holes are within 3 percent (edges) and 8 percent (tapers, steps) of our own numerical solutions up to a hole Reynolds number of 300.',
           ...forceAssumptions,
         ],
       },
