@@ -3,6 +3,7 @@ export function standaloneSvg(live: SVGElement): string {
   const svg = live.cloneNode(true) as SVGElement;
   svg.removeAttribute('style');
   svg.removeAttribute('class');
+  svg.removeAttribute('aria-hidden');
   svg.setAttribute('xmlns', 'http://www.w3.org/2000/svg');
   const style = document.createElementNS('http://www.w3.org/2000/svg', 'style');
   style.textContent = fontFaces();

@@ -21,7 +21,6 @@ export function picture(place: Element, specName: string, specs: CompiledSpecs):
   const frame = document.createElement('div');
   const view = new View(spec, { expr: expressionInterpreter, renderer: 'svg', hover: false });
   view.initialize(frame);
-  frame.removeAttribute('role');
   frame.removeAttribute('aria-roledescription');
   const shown = new Map<string, readonly DataRow[]>();
   let sized = '';
@@ -39,7 +38,7 @@ export function picture(place: Element, specName: string, specs: CompiledSpecs):
         shown.set(name, rows);
       }
       await view.runAsync();
-      nameSvg(frame, figure);
+      nameFrame(frame, figure);
       if (frame.parentNode !== place) place.replaceChildren(frame);
     },
     finalize: () => view.finalize(),
@@ -62,8 +61,9 @@ function setSizes(view: View, { width, height, padding }: Sizes): void {
   view.width(width - padding.left - padding.right).height(height - padding.top - padding.bottom);
 }
 
-function nameSvg(frame: Element, { title, alt }: Figure): void {
-  const svg = frame.querySelector('svg');
-  svg?.setAttribute('role', 'img');
-  svg?.setAttribute('aria-label', `${title}. ${alt}`);
+/** The frame is the picture to those who do not see it; what Vega says of its marks is of no use to them. */
+function nameFrame(frame: Element, { title, alt }: Figure): void {
+  frame.setAttribute('role', 'img');
+  frame.setAttribute('aria-label', `${title}. ${alt}`);
+  frame.querySelector('svg')?.setAttribute('aria-hidden', 'true');
 }

@@ -59,7 +59,7 @@ describe.skipIf(!hasChromium)(`a live page in a browser${skipReason}`, () => {
     expect(await plain(page.locator('#line figcaption'))).toContain('It ends at 12.00 N.');
     expect(await plain(page.locator('#ends td.number').first())).toBe('12');
     await after(() => page.locator('#set-law').selectOption('bent'));
-    expect(await page.locator('#line svg').first().getAttribute('aria-label')).toContain('A bent line');
+    expect(await page.locator('#line .wide div').getAttribute('aria-label')).toContain('A bent line');
     await after(() => page.locator('#set-piston').selectOption({ index: 1 }));
     await after(() => page.locator('#set-oils-0').uncheck());
     expect(await page.locator('#dots .wide svg').innerHTML()).toContain('starting case');
