@@ -85,6 +85,10 @@ describe('day plan', () => {
     const after = steps.find(({ time }) => time > (worthwhileFrom ?? 0));
     expect(before?.unchangedMismatch).toBeLessThanOrEqual(0.08);
     expect(after?.unchangedMismatch).toBeGreaterThan(0.08);
+    // Straight between the two readings.
+    const [low = 0, high = 0] = [before?.unchangedMismatch, after?.unchangedMismatch];
+    const [from = 0, to = 0] = [before?.time, after?.time];
+    expect(worthwhileFrom).toBeCloseTo(to - ((high - 0.08) / (high - low)) * (to - from), 6);
   });
 
   it('refuses times that do not rise and a day without temperatures', () => {
@@ -104,6 +108,10 @@ describe('blend plan', () => {
     const plan = blendPlan({ pair, temperature: 298.15 }, Math.sqrt(200 * 350) * 1e-6, 60e-6);
     expect(plan.firstVolume).toBeCloseTo(30e-6, 10);
     expect(plan.firstVolume + plan.secondVolume).toBeCloseTo(60e-6, 14);
+    // A quarter of the way in the logarithm takes a quarter of the thicker oil.
+    const quarter = blendPlan({ pair, temperature: 298.15 }, 200e-6 * (350 / 200) ** 0.25, 60e-6);
+    expect(quarter.secondVolume).toBeCloseTo(15e-6, 10);
+    expect(quarter.firstVolume).toBeCloseTo(45e-6, 10);
     expect(plan.low).toBeLessThan(plan.typical);
     expect(plan.high).toBeGreaterThan(plan.typical);
     expect(() => blendPlan({ pair, temperature: 298.15 }, 500e-6, 60e-6)).toThrow('wanted must be');

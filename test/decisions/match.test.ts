@@ -21,6 +21,20 @@ describe('match', () => {
       expect(dampingForceAt(model, speed)).toBe(damperForce(model, { speed, position: 0.0125 }).dampingForce);
   });
 
+  it('twice too hard at one of two speeds is off by the root mean square of the logarithms', () => {
+    const model = damperModel(shockWith(4, 1.2e-3), fluid(350));
+    const own = dampingOf(model, [
+      { speed: -0.1, weight: 3 },
+      { speed: 0.1, weight: 1 },
+    ]);
+    const [rebound = 0, compression = 0] = own.forces;
+    const off = dampingMismatch(model, { weights: own.weights, forces: [rebound / 2, compression] });
+    expect(off.ratios).toEqual([2, 1]);
+    // Worked by hand: √(3/4) ln 2 and 3/4 ln 2.
+    expect(off.typical).toBeCloseTo(Math.exp(Math.sqrt(0.75) * Math.LN2) - 1, 12);
+    expect(off.meanRatio).toBeCloseTo(2 ** 0.75, 12);
+  });
+
   it('finds the very viscosity of the reference again', () => {
     const damper = shockWith(4, 1.2e-3);
     const wanted = dampingOf(damperModel(damper, fluid(350)), range);

@@ -47,6 +47,38 @@ describe('spread of the force', () => {
     expect(spread?.high).toBe(spread?.low);
   });
 
+  it('with one size at the end of its tolerance has the force of a damper drawn so by hand', () => {
+    const plain = shockWith(4, 1.2e-3);
+    const piston = (changes: Partial<typeof plain.piston>) => ({
+      ...plain,
+      piston: { ...plain.piston, ...changes },
+    });
+    const hole = (diameter: number) => piston({ holes: [{ count: 4, diameter }] });
+    const off = 0.02e-3;
+    const drawn = {
+      holeDiameter: hole(1.22e-3),
+      holeTaper: piston({
+        holes: [{ count: 4, diameter: 1.19e-3, shape: { kind: 'conical', shaftSideDiameter: 1.21e-3 } }],
+      }),
+      thickness: piston({ thickness: 2.52e-3 }),
+      bore: { ...piston({ diameter: 11.92e-3 }), bore: 12.02e-3 },
+      gap: piston({ diameter: 11.86e-3 }),
+    };
+    const fluidState = fluidAt(build.oil, 298.15);
+    for (const [name, damper] of Object.entries(drawn)) {
+      const model = toleranceModel({ ...build, tolerances: { [name]: uniform(off) } });
+      const forces = new Float64Array(2);
+      model.evaluate(Float64Array.of(1), forces);
+      for (const [place, speed] of build.speeds.entries()) {
+        const { dampingForce, gasForce } = damperForce(damperModel(damper, fluidState), {
+          speed,
+          position: 0.0125,
+        });
+        expect((forces[place] ?? 0) / (dampingForce + gasForce)).toBeCloseTo(1, 12);
+      }
+    }
+  });
+
   it('creeping and viscous, a label off by 5 % makes the force off by 5 %: h/√3 as standard deviation', () => {
     const slow = { ...build, speeds: [-1e-6], tolerances: { viscosity: uniform(0.05) } };
     const gasOff = finish(
