@@ -1,33 +1,12 @@
-import { annularGapDrag, gapCircumference, gapHeight } from '../flow/annular-gap.js';
 import type { HoleLaw } from '../flow/hole-law.js';
-import { type PistonFlow, pistonFlow } from '../flow/piston-flow.js';
+import { pistonFlow } from '../flow/piston-flow.js';
 import { sharpHoleLaw } from '../flow/sharp-hole.js';
-import { type FluidState, requireFluidState } from '../fluid/fluid-state.js';
-import { type Damper, requireDamper, shaftArea } from './damper.js';
-import { blindShare } from './gas.js';
+import type { FluidState } from '../fluid/fluid-state.js';
+import { bindDamper, type DamperModel } from './bound-damper.js';
+import type { Damper } from './damper.js';
 import { requireValvesOpen } from './valve-opening.js';
 
-/**
- * A damper filled with one fluid, checked once and ready to compute many forces.
- *
- * @public
- */
-export interface DamperModel {
-  readonly damper: Damper;
-  readonly fluid: FluidState;
-  readonly pistonFlow: PistonFlow;
-  /**
-   * Area on which the pressure drop acts and with which the piston displaces oil [m²]: the piston out to the middle of its gap, less the
-   * part of the shaft whose room the gas on the blind side makes.
-   */
-  readonly dampingArea: number;
-  /** That part: 1 with the gas on the blind side, 0 on the shaft side, one half mixed through. */
-  readonly blindShare: number;
-  /** Cross-section of the shaft [m²]. */
-  readonly shaftArea: number;
-  /** Viscous drag of the piston rim per speed, of the oil at rest [N·s/m]. */
-  readonly skirtDrag: number;
-}
+export type { DamperModel } from './bound-damper.js';
 
 /**
  * Binds a damper to a fluid.
@@ -44,28 +23,7 @@ export interface DamperModel {
  * @public
  */
 export function damperModel(damper: Damper, fluid: FluidState, law: HoleLaw = sharpHoleLaw): DamperModel {
-  requireDamper(damper);
-  requireFluidState(fluid);
-  const { piston, bore } = damper;
-  const flow = pistonFlow(piston, bore, fluid, law);
-  const gap = {
-    bore,
-    pistonDiameter: piston.diameter,
-    length: piston.thickness,
-    eccentricity: piston.eccentricity,
-  };
-  const halfGapArea = (gapCircumference(gap) * gapHeight(gap)) / 2;
-  const rod = shaftArea(damper);
-  const share = blindShare(damper.gas);
-  const model = {
-    damper,
-    fluid,
-    pistonFlow: flow,
-    dampingArea: (Math.PI / 4) * piston.diameter ** 2 + halfGapArea - share * rod,
-    blindShare: share,
-    shaftArea: rod,
-    skirtDrag: annularGapDrag(gap, fluid),
-  };
+  const model = bindDamper(damper, fluid, ({ piston, bore }) => pistonFlow(piston, bore, fluid, law));
   requireValvesOpen(model);
   return model;
 }

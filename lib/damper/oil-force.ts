@@ -1,5 +1,4 @@
-import type { PistonFlow } from '../flow/piston-flow.js';
-import { gapDragViscosityRatio } from '../flow/thinning-gap.js';
+import type { PistonFlow } from '../flow/parallel-flow.js';
 import type { DamperModel } from './damper-model.js';
 
 /**
@@ -108,13 +107,11 @@ function forceOf(
   { pressureDrop, holeSpeeds, through }: Tear,
   { cavitating, iterations, residual }: Pick<OilForce, 'cavitating' | 'iterations' | 'residual'>,
 ): OilForce {
-  const { dampingArea, pistonFlow, skirtDrag, fluid } = model;
+  const { dampingArea, pistonFlow, skirtDrag } = model;
   const recoil = jetRecoil(model, holeSpeeds, through);
-  const thinned =
-    fluid.shearThinning === undefined ? 1 : gapDragViscosityRatio(pistonFlow.gap, fluid.shearThinning, speed);
   const jets = speed < 0 ? -recoil : recoil;
   return {
-    force: dampingArea * pressureDrop - jets + thinned * skirtDrag * speed,
+    force: dampingArea * pressureDrop - jets + pistonFlow.dragViscosityRatio(speed) * skirtDrag * speed,
     pressureDrop,
     jetRecoil: recoil,
     through,

@@ -3,6 +3,7 @@ import type { Damper } from '../damper/damper.js';
 import type { DamperModel } from '../damper/damper-model.js';
 import { annularGapConductance, annularGapDrag, gapCircumference, gapHeight } from '../flow/annular-gap.js';
 import { holePath } from '../flow/hole-path.js';
+import { newtonianRim } from '../flow/parallel-flow.js';
 import { pressureDropOfOnePath } from '../flow/piston-pressure-drop.js';
 import { sharpHoleLaw } from '../flow/sharp-hole.js';
 import type { FluidState } from '../fluid/fluid-state.js';
@@ -44,7 +45,7 @@ export function lightModel(damper: Damper, fluid: FluidState, checked: DamperMod
       law: sharpHoleLaw,
       gap,
       gapConductance,
-      gapFlow: (drop) => gapConductance * drop,
+      ...newtonianRim(gapConductance),
       creepingConductance: gapConductance + path.area / path.resistance.creepingSlope,
       flow: (drop) => gapConductance * drop + path.area * path.resistance.meanSpeed(drop),
       pressureDrop: (flow) => pressureDropOfOnePath(path, gapConductance, flow),

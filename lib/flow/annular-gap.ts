@@ -1,6 +1,7 @@
 import { requireFinite, requirePositive, requireWithin } from '../base/checks.js';
 import { InputError } from '../base/input-error.js';
 import { type FluidState, requireFluidState } from '../fluid/fluid-state.js';
+import type { Piston } from './piston.js';
 
 /**
  * The gap between a piston and its bore.
@@ -35,6 +36,12 @@ export function requireAnnularGap(gap: AnnularGap): void {
       accepted: `below the bore of ${gap.bore}`,
     });
   }
+}
+
+/** The gap round a piston in its bore. */
+export function rimGap(piston: Piston, bore: number): AnnularGap {
+  const { diameter, thickness, eccentricity } = piston;
+  return { bore, pistonDiameter: diameter, length: thickness, eccentricity };
 }
 
 /** Radial height of the gap [m]. */

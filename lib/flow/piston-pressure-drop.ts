@@ -109,3 +109,20 @@ export function pressureDropOfManyPaths(ways: ParallelPaths, flow: number): Pist
   const holeSpeeds = paths.map(({ resistance }) => resistance.meanSpeed(sign * root));
   return { pressureDrop: sign * root, holeSpeeds, iterations, residual: sign * residual };
 }
+
+/**
+ * Pressure drop for an oil that does not thin: holes of one size directly, others by `joint` where it finds an answer, else by the
+ * method that always does.
+ */
+export function pressureDropOfFewPaths(
+  ways: ParallelPaths,
+  flow: number,
+  joint: (ways: ParallelPaths, flow: number) => PistonPressureDrop | undefined,
+): PistonPressureDrop {
+  const { paths, valves, gapConductance } = ways;
+  const [only, second] = paths;
+  if (only !== undefined && second === undefined && valves.length === 0) {
+    return pressureDropOfOnePath(only, gapConductance, flow);
+  }
+  return joint(ways, flow) ?? pressureDropOfManyPaths(ways, flow);
+}

@@ -38,8 +38,8 @@ export interface Piston {
   readonly valves?: readonly DiscValve[];
 }
 
-/** Throws unless each size of the piston is in its range. */
-export function requirePiston(piston: Piston): void {
+/** Throws unless each size of the piston is in its range, whatever the shape of its holes. */
+export function requirePistonSizes(piston: Piston): void {
   requirePositive(piston.diameter, 'piston.diameter', 'm');
   requirePositive(piston.thickness, 'piston.thickness', 'm');
   requireWithin(piston.eccentricity, 0, largestEccentricity, 'piston.eccentricity', '');
@@ -47,6 +47,13 @@ export function requirePiston(piston: Piston): void {
     requireCount(group.count, `piston.holes[${index}].count`);
     requirePositive(group.diameter, `piston.holes[${index}].diameter`, 'm');
     requireWithin(group.diameter, 0, piston.diameter, `piston.holes[${index}].diameter`, 'm');
+  });
+}
+
+/** Throws unless sizes, shapes and places of the holes are in their ranges. */
+export function requirePiston(piston: Piston): void {
+  requirePistonSizes(piston);
+  piston.holes.forEach((group, index) => {
     requireHoleShape(group, piston.thickness, `piston.holes[${index}]`);
   });
   requireHolePitch(piston);

@@ -11,6 +11,7 @@ describe('core entry', () => {
       bundle: true,
       minify: true,
       format: 'esm',
+      charset: 'utf8',
       platform: 'browser',
       write: false,
       metafile: true,

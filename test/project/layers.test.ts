@@ -14,6 +14,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   flow: ['base', 'fluid'],
   damper: ['base', 'fluid', 'flow'],
   fill: ['base', 'fluid', 'flow', 'damper'],
+  piston: ['base', 'fluid', 'flow', 'damper'],
   decisions: physics,
   parts: [...physics, 'units', 'decisions'],
   plot: ['base', 'units'],
@@ -26,7 +27,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
 
 /** Packages that code of a layer may import; a browser must be able to run all but the runner. */
 const mayUse: Readonly<Record<string, readonly string[]>> = {
-  parts: ['yaml', 'zod', 'zod/mini', 'fastest-levenshtein'],
+  parts: ['yaml', 'zod', 'zod/mini', 'fastest-levenshtein', 'd3-dsv'],
   plot: ['vega', 'vega-lite', 'vega-interpreter'],
   live: [
     'vega',
