@@ -3,6 +3,7 @@ import type { Axis } from './axis.js';
 import type { Figure, FigureText } from './figure.js';
 import { lineChart } from './line-chart.js';
 import type { Rule } from './lines.js';
+import { likeColumn } from './table.js';
 
 /**
  * What a histogram shows. Numbers are in SI where the axis has a dimension.
@@ -31,8 +32,8 @@ const mostClasses = 30;
  */
 export function histogram(chart: Histogram): Figure {
   const { values, value, counted, rules, ...text } = chart;
-  const low = Math.min(...values);
-  const high = Math.max(...values);
+  const low = values.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
+  const high = values.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
   if (!(low < high))
     throw new InputError({
       field: `values of figure ${chart.id}`,
@@ -46,17 +47,28 @@ export function histogram(chart: Histogram): Figure {
     const place = Math.min(classes - 1, Math.floor((one - low) / width));
     counts[place] = (counts[place] ?? 0) + 1;
   }
-  const steps = counts.flatMap((count, place) => [
-    { x: low + place * width, y: count },
-    { x: low + (place + 1) * width, y: count },
+  const classesCounted = counts.map((count, place) => ({
+    from: low + place * width,
+    to: low + (place + 1) * width,
+    count,
+  }));
+  const outline = classesCounted.flatMap(({ from, to, count }) => [
+    { x: from, y: count, low: 0, high: count },
+    { x: to, y: count, low: 0, high: count },
   ]);
-  return lineChart({
+  const number = `Number of ${counted}`;
+  const figure = lineChart({
     ...text,
     x: value,
-    y: { label: `Number of ${counted}`, unit: '', domain: [0, roundAbove(Math.max(...counts))] },
-    series: [{ name: counted, points: steps.map((step) => ({ ...step, low: 0, high: step.y })) }],
+    y: { label: number, unit: '', domain: [0, roundAbove(Math.max(...counts))] },
+    series: [{ name: counted, points: outline }],
     ...(rules === undefined ? {} : { rules }),
   });
+  const columns = [likeColumn(value, 'From'), likeColumn(value, 'To'), { label: number, unit: '' }];
+  return {
+    ...figure,
+    table: { columns, rows: classesCounted.map(({ from, to, count }) => [from, to, count]) },
+  };
 }
 
 /** The next count above that ends an axis well. */

@@ -12,6 +12,7 @@ export type {
   Padding,
   Specification,
 } from './figure.js';
+export { type Histogram, histogram } from './histogram.js';
 export { lineChart } from './line-chart.js';
 export type { LineChart, LinePoint, LineSeries, MarkedPoint, Rule } from './lines.js';
 export { renderSvg } from './render-svg.js';
