@@ -59,7 +59,12 @@ export function requirePiston(piston: Piston): void {
   requireHolePitch(piston);
 }
 
-/** Area of all holes together, each at its narrowest [m²]. */
+/**
+ * Area of all holes together, each at its narrowest [m²].
+ *
+ * @param piston - sizes above 0 m
+ * @public
+ */
 export function totalHoleArea(piston: Piston): number {
   return piston.holes.reduce((sum, group) => sum + group.count * throatArea(group), 0);
 }
