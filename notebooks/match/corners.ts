@@ -42,7 +42,7 @@ export function cornerTable(
       kind: 'table',
       id: 'corners',
       title: 'How each corner rides, on the damping you like',
-      note: 'Damping ratio: 1 is the least at which a corner does not swing; half of it lets a sixth of the swing through to the next one.',
+      note: 'Damping ratio: 1 is the least at which a corner does not swing; at 0.5 it swings past its place by a sixth.',
       table: {
         columns: [
           { label: 'Corner', unit: '' },
@@ -82,7 +82,7 @@ export function heavierText(
   return [
     {
       kind: 'text',
-      text: `If that corner gets ${weight}, a spring of ${formatQuantity(springRate, 'springRate', 'N/mm', 2)} and a ${label(dampingFactor)} oil at ${celsius(temperature)} keep how fast it swings and how soon it settles; with the old spring a ${label(dampingFactorOldSpring)} oil keeps how soon it settles.`,
+      text: `If that corner gets ${weight}, a spring of ${formatQuantity(springRate, 'springRate', 'N/mm', 2)} and a ${label(dampingFactor)} bottle, for oil at ${celsius(temperature)}, keep how fast it swings and how soon it settles; with the old spring a ${label(dampingFactorOldSpring)} bottle keeps how soon it settles.`,
     },
   ];
 }
