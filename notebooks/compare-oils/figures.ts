@@ -2,7 +2,7 @@ import { symmetricSpeeds } from '../../lib/damper/force-velocity.js';
 import { dotChart } from '../../lib/plot/dot-chart.js';
 import type { Figure } from '../../lib/plot/figure.js';
 import { lineChart } from '../../lib/plot/line-chart.js';
-import { dampingAt, dampingRanges, type OilCase } from '../shared/oil-forces.js';
+import { dampingAt, dampingRanges, modelAt, type OilCase, pointAt } from '../shared/oil-forces.js';
 import { celsius, listed, newtons, percent, shaftSpeed } from '../shared/wording.js';
 import { lossFromColdToHot } from './reading.js';
 
@@ -27,6 +27,18 @@ function extremes(cases: readonly OilCase[], force: (one: OilCase) => number) {
   return { softest, stiffest };
 }
 
+/** What compression shows where the oil tears: the lines run level, and thicker oil buys nothing. */
+function tornText(cases: readonly OilCase[], at: Conditions): string {
+  const torn = cases
+    .map((one) => pointAt(modelAt(one, at.temperature), at.fast))
+    .filter(({ cavitating }) => cavitating)
+    .map(({ dampingForce }) => dampingForce);
+  if (torn.length === 0) return '';
+  const [least, most] = [newtons(Math.min(...torn)), newtons(Math.max(...torn))];
+  const which = torn.length === cases.length ? 'every oil' : `${torn.length} of ${cases.length} oils`;
+  return `; pushed in, ${which} tears and holds ${least === most ? least : `${least} to ${most}`}`;
+}
+
 /** Force against shaft speed, one line an oil. */
 export function forceVelocityFigure(cases: readonly OilCase[], at: Conditions): Figure {
   const speeds = symmetricSpeeds(at.fast, pointsEachWay);
@@ -37,7 +49,7 @@ export function forceVelocityFigure(cases: readonly OilCase[], at: Conditions): 
   return lineChart({
     id: 'force-velocity',
     title: `Damping force against shaft speed at ${celsius(at.temperature)}`,
-    alt: `Pulled out at ${shaftSpeed(at.fast)} and ${celsius(at.temperature)}, the shock holds back with ${newtons(softest.force)} on ${softest.name} and ${newtons(stiffest.force)} on ${stiffest.name}.`,
+    alt: `Pulled out at ${shaftSpeed(at.fast)} and ${celsius(at.temperature)}, the shock holds back with ${newtons(softest.force)} on ${softest.name} and ${newtons(stiffest.force)} on ${stiffest.name}${tornText(cases, at)}.`,
     x: { label: 'Shaft speed, compression positive', unit: 'mm/s', dimension: 'speed' },
     y: { label: 'Damping force', unit: 'N', dimension: 'force' },
     series: cases.map((one) => ({

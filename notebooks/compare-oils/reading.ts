@@ -25,9 +25,9 @@ export function nearestOil(
   return nearest;
 }
 
-/** Part of its damping that an oil loses between two temperatures at one shaft speed. */
+/** Part of its rebound damping that an oil loses between two temperatures; in compression a torn oil would hide it. */
 export function lossFromColdToHot(one: OilCase, cold: number, hot: number, speed: number): number {
-  return 1 - dampingAt(one, hot, speed).typical / dampingAt(one, cold, speed).typical;
+  return 1 - dampingAt(one, hot, -speed).typical / dampingAt(one, cold, -speed).typical;
 }
 
 /** "At 38 °C clear 400 damps within 4 % of clear 350 at 20 °C." */

@@ -60,10 +60,10 @@ export function packFigure(cases: readonly PistonCase[], fast: number): Figure {
         return { x: speed, y: pointAt(model, -speed).dampingCoefficient };
       }),
     })),
-    points: packs.map(({ part, model, speed }) => ({
+    points: packs.map(({ model, speed }) => ({
       x: speed,
       y: pointAt(model, -speed).dampingCoefficient,
-      label: `${part.name} packs`,
+      label: 'packs',
     })),
   });
 }
