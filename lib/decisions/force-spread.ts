@@ -67,10 +67,14 @@ export function drawnForces(
   const samples = samplePoints(drawing.sampling, Math.max(model.inputs, 1), drawing.seed);
   const point = new Float64Array(samples.dimensions);
   const forces = new Float64Array((to - from) * model.outputs);
+  const ofBuild = new Float64Array(model.outputs);
   for (let index = from; index < to; index++) {
     samples.point(index, point);
-    const start = (index - from) * model.outputs;
-    model.evaluate(point, forces.subarray(start, start + model.outputs));
+    model.evaluate(point, ofBuild);
+    // A view of each row would cost more than copying it.
+    for (let output = 0; output < model.outputs; output++) {
+      forces[(index - from) * model.outputs + output] = ofBuild[output] ?? 0;
+    }
   }
   return forces;
 }

@@ -2,7 +2,7 @@ import { requirePositive, requireWithin } from '../base/checks.js';
 import { InputError } from '../base/input-error.js';
 import type { Damper } from '../damper/damper.js';
 import { damperModel } from '../damper/damper-model.js';
-import { gasPressure } from '../damper/gas.js';
+import { compressedGasPressure } from '../damper/gas.js';
 import { oilForce } from '../damper/oil-force.js';
 import { pressureDropLimitAt } from '../damper/pressure-drop-limit.js';
 import type { HoleGroup } from '../flow/piston.js';
@@ -177,7 +177,7 @@ export function toleranceModel(build: TolerancedBuild): UnitCubeModel {
     const built = deviatedDamper(damper, off);
     const model = light ? lightModel(built, fluid, checked) : damperModel(built, fluid);
     const { gas } = model.damper;
-    const inside = gasPressure(gas, model.shaftArea * position);
+    const inside = compressedGasPressure(gas, model.shaftArea * position);
     const gasForce = model.shaftArea * (inside - gas.ambientPressure);
     let place = 0;
     for (const speed of speeds) {

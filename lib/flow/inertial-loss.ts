@@ -36,6 +36,9 @@ const bubblePerReynoldsNumber = 1 / 2000;
 /** Above this the jet is turbulent and its lengths no longer grow with the Reynolds number. */
 const turbulentReynoldsNumber = 3000;
 
+/** Filled and read within one call and never handed out. */
+const both = new Float64Array(2);
+
 /**
  * Loss coefficient and its slope over the Reynolds number.
  *
@@ -109,7 +112,6 @@ export function inertialLoss(shares: InertialLossShares): InertialLoss {
     out[0] = full * onset;
     out[1] = full * (1 + (onsetBend / 2) * x) * perOnset * perBend * rootPerBend + fullSlope * onset;
   };
-  const both = new Float64Array(2);
   const slope = (reynoldsNumber: number): number => {
     look(reynoldsNumber, both);
     return both[1] ?? 0;

@@ -12,6 +12,9 @@ export interface LaminarHole extends InertialLossShares {
 
 const stepLimit = 60;
 
+/** Filled and read within one call and never handed out: a buffer for each hole would cost a tenth of binding it. */
+const both = new Float64Array(2);
+
 /**
  * Resistance of a hole by viscosity and inertia, `Δp = (μ V/d) · creepingNumber + ½ ρ V² ζ(Re)`, with the sign of the
  * speed.
@@ -36,7 +39,6 @@ export function laminarHoleResistance(hole: LaminarHole, fluid: FluidState): Hol
     out[0] = meanSpeed * (creepingSlope + halfDensity * size * coefficient);
     out[1] = creepingSlope + halfDensity * size * (2 * coefficient + reynoldsNumber * bent);
   };
-  const both = new Float64Array(2);
   const slope = (meanSpeed: number): number => {
     look(meanSpeed, both);
     return both[1] ?? 0;
