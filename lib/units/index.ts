@@ -8,4 +8,4 @@ export {
   roundedText,
   toSi,
 } from './quantity-text.js';
-export { type Dimension, findUnit, type Unit, unitTable } from './unit-table.js';
+export { type Dimension, findUnit, unitTable } from './unit-table.js';
