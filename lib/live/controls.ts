@@ -36,11 +36,13 @@ export function controls(
     ...domNodes(
       none
         ? html``
-        : html`<details class="panel" open=""><summary>Settings</summary><div class="fields"></div><p><button type="button">Back to the start</button></p></details>`,
+        : html`<details class="panel"><summary>Settings</summary><div class="fields"></div><p><button type="button">Back to the start</button></p></details>`,
     ),
     partsPanel,
     ...domNodes(html`<pre class="fault" role="alert"></pre><p class="status" role="status"></p>`),
   );
+  // Beside the figures there is room for it; above them it would hide them.
+  place.querySelector('details')?.toggleAttribute('open', matchMedia('(min-width:62rem)').matches && !none);
   place.querySelector('button')?.addEventListener('click', reset);
   const setText = (selector: string, text: string): void => {
     const line = place.querySelector(selector);

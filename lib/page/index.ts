@@ -2,6 +2,7 @@ export type { Pictures } from './block-html.js';
 export type { ChecklistBlock, ChecklistStep, WriteIn } from './checklist.js';
 export { contentHash } from './digest.js';
 export { pageJson, pageTables, tableCsv } from './export.js';
+export type { EmbeddedFont } from './html-document.js';
 export { defineNotebook, type Notebook } from './notebook.js';
 export {
   type AssumptionsBlock,
@@ -46,4 +47,5 @@ export {
 } from './parameters.js';
 export type { Program } from './program.js';
 export { type ParameterTexts, readParameterValues } from './read-parameters.js';
-export { type EmbeddedFont, type PageContent, renderHtml } from './render-html.js';
+export { type PageContent, renderHtml } from './render-html.js';
+export { type IndexContent, type IndexEntry, renderIndex } from './render-index.js';

@@ -63,6 +63,14 @@ figure{margin:2rem 0}
 figure svg{display:block;width:100%;height:auto}
 figcaption{margin-top:.5rem;font-size:.95rem}
 .narrow{display:none}
+a{color:inherit}
+a:focus-visible{outline:3px solid var(--ink);outline-offset:2px}
+.index{list-style:none;padding:0;margin:1rem 0}
+.index li{display:grid;grid-template-columns:1fr 13rem;gap:0 1.5rem;padding:1.25rem 0;border-top:1px solid var(--grid)}
+.index h2{margin:0 0 .25rem}
+.index .question{font-size:1rem}
+.index .thumbnail{grid-column:2;grid-row:1}
+.index svg{display:block;width:100%;height:auto}
 details{margin-top:.5rem;font-size:.95rem}
 summary{cursor:pointer;color:var(--muted)}
 summary:focus-visible,.table:focus-visible{outline:3px solid var(--ink);outline-offset:2px}
@@ -94,6 +102,8 @@ const phone = `
 header,main,footer{padding-left:1rem;padding-right:1rem}
 .wide{display:none}
 .narrow{display:block}
+.index li{grid-template-columns:1fr}
+.index .thumbnail{grid-column:1;grid-row:2;max-width:15rem}
 }
 `;
 
@@ -102,7 +112,7 @@ const print = `
 @media print{
 body{font-size:10.5pt}
 header,main,footer{max-width:none;padding:0}
-figure,.check,.caution,.answer,tr{break-inside:avoid}
+figure,.check,.caution,.answer,tr,.index li{break-inside:avoid}
 h2,caption{break-after:avoid}
 .table{overflow:visible}
 details:not([open]),footer details,.file{display:none}

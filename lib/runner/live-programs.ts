@@ -2,12 +2,15 @@ import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { deflateRawSync } from 'node:zlib';
 import { build, type Plugin } from 'esbuild';
+import type { Notice } from '../page/index.js';
 import { runtimeSpecs } from '../plot/runtime-specs.js';
+import { licences } from './licences.js';
 
-/** The program of a page, and the form in which a page carries it. */
+/** The program of a page, the form in which a page carries it, and the licences of what is in it. */
 export interface LiveProgram {
   readonly script: string;
   readonly deflated: string;
+  readonly notices: readonly Notice[];
 }
 
 const livePage = fileURLToPath(new URL('../live/live-page.ts', import.meta.url));
@@ -23,7 +26,7 @@ export async function livePrograms(
   folder: string,
   names: readonly string[],
 ): Promise<ReadonlyMap<string, LiveProgram>> {
-  const { outputFiles } = await build({
+  const { outputFiles, metafile } = await build({
     entryPoints: names.map((name) => ({ in: `live:${name}`, out: name })),
     bundle: true,
     minify: true,
@@ -34,13 +37,16 @@ export async function livePrograms(
     legalComments: 'none',
     outdir: folder,
     write: false,
+    metafile: true,
     logLevel: 'silent',
     plugins: [entries(folder)],
   });
   return new Map(
     outputFiles.map(({ path: file, text }) => {
       const deflated = deflateRawSync(text, { level: 9 }).toString('base64');
-      return [path.basename(file, '.js'), { script: text, deflated }] as const;
+      const inputs = Object.entries(metafile.outputs[path.relative(process.cwd(), file)]?.inputs ?? {});
+      const used = inputs.filter(([, { bytesInOutput }]) => bytesInOutput > 0).map(([input]) => input);
+      return [path.basename(file, '.js'), { script: text, deflated, notices: licences(used) }] as const;
     }),
   );
 }

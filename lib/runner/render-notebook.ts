@@ -40,6 +40,7 @@ export interface RunFacts {
 /** A page with the files it is written as, by file name. */
 export interface RenderedNotebook {
   readonly page: Page;
+  readonly pictures: Pictures;
   readonly files: ReadonlyMap<string, string | Uint8Array>;
 }
 
@@ -66,13 +67,17 @@ export async function renderNotebook(
     parameters,
     pictures: await drawnFigures(page),
     fonts: [],
-    provenance: { version, notices, contentHash: await contentHash(text, parameters) },
+    provenance: {
+      version,
+      notices: [...notices, ...(program?.notices ?? [])],
+      contentHash: await contentHash(text, parameters),
+    },
     ...(program === undefined
       ? {}
       : { program: { ...program, start: { partsName: name, partsText: text, given } } }),
   };
   const fonts = await embeddedFonts(await renderHtml(content));
-  return { page, files: await filesOf(notebook.name, content, fonts) };
+  return { page, pictures: content.pictures, files: await filesOf(notebook.name, content, fonts) };
 }
 
 async function drawnFigures(page: Page): Promise<Pictures> {

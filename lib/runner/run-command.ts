@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { InputError } from '../base/input-error.js';
 import { ConvergenceError } from '../base/root-finding.js';
-import { type Notebook, type Page, ParameterError, pagePassed } from '../page/index.js';
+import { type IndexEntry, type Notebook, type Page, ParameterError, pagePassed } from '../page/index.js';
 import { PartsFileError, readParts } from '../parts/index.js';
 import { QuantityError } from '../units/index.js';
 import { CommandError } from './command-error.js';
@@ -53,6 +53,7 @@ async function renderAll(
   const partsFile = await readPartsFile(command, around);
   // Loaded once there is something to draw, so that help and errors come at once.
   const { renderNotebook } = await import('./render-notebook.js');
+  const { indexEntry, indexPage } = await import('./index-page.js');
   const { fontNotice } = await import('./fonts.js');
   const { livePrograms } = await import('./live-programs.js');
   const facts: RunFacts = {
@@ -67,16 +68,25 @@ async function renderAll(
     command.outFolder === undefined
       ? around.outFolder
       : path.resolve(around.workingFolder, command.outFolder);
-  let passed = true;
-  for (const notebook of notebooks) {
-    const { page, files } = await renderNotebook(notebook, partsFile, command.parameters, facts);
-    await writeFiles(path.join(out, notebook.name), files).catch((error: unknown) => {
+  const write = (folder: string, files: ReadonlyMap<string, string | Uint8Array>): Promise<void> =>
+    writeFiles(folder, files).catch((error: unknown) => {
       throw fileError(`cannot write into ${out}`, error);
     });
-    passed &&= pagePassed(page);
-    around.print(`${notebook.name}: ${summary(page)}`);
+  let passed = true;
+  const entries: IndexEntry[] = [];
+  for (const notebook of notebooks) {
+    const rendered = await renderNotebook(notebook, partsFile, command.parameters, facts);
+    await write(path.join(out, notebook.name), rendered.files);
+    passed &&= pagePassed(rendered.page);
+    entries.push(indexEntry(notebook, rendered));
+    around.print(`${notebook.name}: ${summary(rendered.page)}`);
   }
-  for (const { name } of notebooks) around.print(path.join(out, name, `${name}.html`));
+  const pages = notebooks.map(({ name }) => path.join(name, `${name}.html`));
+  if (command.notebook === undefined) {
+    await write(out, new Map([['index.html', await indexPage(entries, partsFile, facts)]]));
+    pages.push('index.html');
+  }
+  for (const page of pages) around.print(path.join(out, page));
   return passed ? 0 : 1;
 }
 

@@ -33,7 +33,7 @@ export interface Watched {
   readonly lines: readonly string[];
 }
 
-/** Opens a file, offline, and waits until it is live unless scripts are off. */
+/** Opens a file, offline, waits until it is live unless it carries no program or scripts are off, and opens its settings. */
 export async function open(
   browser: Browser,
   address: string,
@@ -52,7 +52,11 @@ export async function open(
   page.on('console', (message) => lines.push(message.text()));
   page.on('pageerror', (error) => lines.push(error.message));
   await page.goto(address);
-  if (options.javaScriptEnabled !== false) await page.waitForSelector('html.live');
+  if (options.javaScriptEnabled !== false && (await page.locator('#program').count()) > 0) {
+    await page.waitForSelector('html.live');
+    const panel = page.locator('.panel').first();
+    if ((await panel.getAttribute('open')) === null) await panel.locator('summary').click();
+  }
   const outside = (url: string): boolean =>
     url.split('#')[0] !== address.split('#')[0] && !/^(?:data|blob):/u.test(url);
   return {

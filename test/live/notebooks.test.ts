@@ -64,7 +64,8 @@ describe.skipIf(!hasChromium)(`each notebook with the demo parts, in a browser${
         await expect.poll(whole).not.toBe(before);
       }
       expect(await page.locator('.fault').textContent()).toBe('');
-      await page.locator('.parts summary').click();
+      const parts = page.locator('.parts');
+      if ((await parts.getAttribute('open')) === null) await parts.locator('summary').click();
       const found = await page.evaluate(measure);
       expect(found.scrollWidth).toBeLessThanOrEqual(width);
       expect(found.outside).toEqual([]);
@@ -75,6 +76,24 @@ describe.skipIf(!hasChromium)(`each notebook with the demo parts, in a browser${
       await page.context().close();
     },
   );
+
+  it.each(places)('the index at $width px, $colorScheme: leads to all of them, accessible', async (place) => {
+    const { width, height, colorScheme } = place;
+    const address = pathToFileURL(path.join(folder, 'index.html')).href;
+    const { page, requests, lines } = await open(browser, address, {
+      viewport: { width, height },
+      colorScheme,
+    });
+    const links = await page.locator('a').evaluateAll((all) => all.map((link) => link.getAttribute('href')));
+    expect(links).toEqual(notebooks.map(({ name }) => `${name}/${name}.html`));
+    const ids = await page.locator('[id]').evaluateAll((all) => all.map(({ id }) => id));
+    expect(new Set(ids).size).toBe(ids.length);
+    expect((await page.evaluate(measure)).scrollWidth).toBeLessThanOrEqual(width);
+    await page.evaluate(axe);
+    expect(await page.evaluate(violations)).toEqual([]);
+    expect([requests, lines]).toEqual([[], []]);
+    await page.context().close();
+  });
 
   it.each(notebooks.map(({ name }) => name))('%s is small', (name) => {
     expect(statSync(fileOf(name)).size).toBeLessThanOrEqual(largestPage);
