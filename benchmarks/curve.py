@@ -75,10 +75,10 @@ def curve(speed):
     slope = area + gap_conductance * slope_at(v)
     for _ in range(60):
         step = np.abs(area * v + gap_conductance * drop - target) / slope
+        if np.all(step <= 1e-13 * v):
+            break
         v = v - step
         drop = drop_at(v)
-        if np.all(step <= 1e-10 * v):
-            break
     sign = np.where(speed < 0, -1.0, 1.0)
     limit = np.where(speed > 0, gas_pressure, np.inf)
     torn = drop > limit

@@ -66,13 +66,16 @@ static double piston_drop(const model *m, double flow, double *hole_speed) {
   if (flow == 0) return 0;
   double target = fabs(flow), v = target / m->area, drop = drop_at(m, v), last = INFINITY;
   double slope = m->area + m->gap_conductance * slope_at(m, v);
-  for (int iteration = 0; iteration < 60; iteration++) {
-    double step = fabs(m->area * v + m->gap_conductance * drop - target) / slope;
+  for (int iteration = 0; iteration <= 60; iteration++) {
+    double excess = fabs(m->area * v + m->gap_conductance * drop - target), step = excess / slope;
+    if (step <= 1e-13 * v) break;
+    if (step * 100 > last) {
+      slope = m->area + m->gap_conductance * slope_at(m, v);
+      step = excess / slope;
+    }
+    last = step;
     v -= step;
     drop = drop_at(m, v);
-    if (step <= 1e-10 * v) break;
-    if (step * 100 > last) slope = m->area + m->gap_conductance * slope_at(m, v);
-    last = step;
   }
   *hole_speed = v;
   return flow < 0 ? -drop : drop;

@@ -35,6 +35,7 @@ const bubbleAtRest = 0.1;
 const bubblePerReynoldsNumber = 1 / 2000;
 /** Above this the jet is turbulent and its lengths no longer grow with the Reynolds number. */
 const turbulentReynoldsNumber = 3000;
+const perTurbulent = 1 / turbulentReynoldsNumber;
 
 /** Filled and read within one call and never handed out. */
 const both = new Float64Array(2);
@@ -70,9 +71,11 @@ export interface InertialLoss {
 export function inertialLoss(shares: InertialLossShares): InertialLoss {
   const { lengthRatio, exit, development, contraction, separation } = shares;
   const growth = (development / boundaryLayerLoss) ** 2 / lengthRatio;
+  // Written with few divisions and roots, each of which costs as much as ten products.
+  const perOnset = 1 / shares.onset;
   const coefficient = (reynoldsNumber: number): number => {
-    const x = reynoldsNumber / shares.onset;
-    const y = reynoldsNumber / turbulentReynoldsNumber;
+    const x = reynoldsNumber * perOnset;
+    const y = reynoldsNumber * perTurbulent;
     const laminar = reynoldsNumber / Math.sqrt(1 + y * y);
     const bubble = bubbleAtRest + bubblePerReynoldsNumber * laminar;
     const covered = bubble / (bubble + lengthRatio);
@@ -82,11 +85,9 @@ export function inertialLoss(shares: InertialLossShares): InertialLoss {
     }
     return (full * x) / Math.sqrt(1 + onsetBend * x + x * x);
   };
-  // Written with few divisions and roots, each of which costs as much as ten products.
-  const perOnset = 1 / shares.onset;
   const look = (reynoldsNumber: number, out: Float64Array): void => {
     const x = reynoldsNumber * perOnset;
-    const y = reynoldsNumber / turbulentReynoldsNumber;
+    const y = reynoldsNumber * perTurbulent;
     const calm = 1 / Math.sqrt(1 + y * y);
     const laminar = reynoldsNumber * calm;
     const bubble = bubbleAtRest + bubblePerReynoldsNumber * laminar;

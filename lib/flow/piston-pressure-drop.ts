@@ -21,8 +21,8 @@ export interface PistonPressureDrop {
 
 const stepLimit = 60;
 
-/** Relative change after which one more Newton step, converging quadratically, would change nothing in double precision. */
-const settled = 1e-10;
+/** A step this small against the speed is not worth taking; rounding is a thousand times smaller. */
+const negligible = 1e-13;
 
 /** A step that shrinks less than this many times against the last one asks for a new slope. */
 const goodContraction = 100;
@@ -44,16 +44,24 @@ export function pressureDropOfOnePath(
   let drop = sign * resistance.pressureDrop(sign * speed);
   let slope = area + gapConductance * resistance.slope(sign * speed);
   let lastStep = Number.POSITIVE_INFINITY;
-  for (let iterations = 1; iterations <= stepLimit; iterations++) {
-    const step = Math.abs(area * speed + gapConductance * drop - target) / slope;
+  for (let iterations = 0; iterations <= stepLimit; iterations++) {
+    const excess = area * speed + gapConductance * drop - target;
+    let step = Math.abs(excess) / slope;
+    if (step <= negligible * speed) {
+      return {
+        pressureDrop: sign * drop,
+        holeSpeeds: [sign * speed],
+        iterations,
+        residual: sign * excess,
+      };
+    }
+    if (step * goodContraction > lastStep) {
+      slope = area + gapConductance * resistance.slope(sign * speed);
+      step = Math.abs(excess) / slope;
+    }
+    lastStep = step;
     speed -= step;
     drop = sign * resistance.pressureDrop(sign * speed);
-    if (step <= settled * speed) {
-      const residual = sign * (area * speed + gapConductance * drop - target);
-      return { pressureDrop: sign * drop, holeSpeeds: [sign * speed], iterations, residual };
-    }
-    if (step * goodContraction > lastStep) slope = area + gapConductance * resistance.slope(sign * speed);
-    lastStep = step;
   }
   throw new ConvergenceError('pressure drop of the piston', 0, target / area);
 }
