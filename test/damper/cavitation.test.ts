@@ -34,6 +34,40 @@ describe('cavitation limit', () => {
     expect(cavitationLimit(damperModel(damper, oil), 'rebound', 0)).toBeUndefined();
   });
 
+  test('gas above the air outside adds its push on the shaft: (A − A_s) p + A_s (p − p_air)', () => {
+    const limit = cavitationLimit(damperModel(withGas({ pressure: 200_000 }), oil), 'compression', 0);
+    const [bore, shaft] = [0.012, 0.003].map((d) => (Math.PI / 4) * d ** 2) as [number, number];
+    const expected = (bore - shaft) * 200_000 + shaft * (200_000 - 101_325);
+    expect((limit?.force ?? 0) / expected).toBeCloseTo(1, 8);
+  });
+
+  test.each([
+    ['blind-side', 0.4],
+    ['shaft-side', -0.4],
+    ['emulsion', 0.4],
+    ['emulsion', -0.4],
+  ] as const)('gas %s: the pressure against tearing at %d m/s is just enough', (layout, speed) => {
+    const model = damperModel(withGas({ layout, airReleasePressure: 15_000 }), oil);
+    const pressure = gasPressureAgainstCavitation(model, speed, 0.01);
+    const at = (p: number) =>
+      damperForce(damperModel(withGas({ layout, airReleasePressure: 15_000, pressure: p }), oil), {
+        speed,
+        position: 0.01,
+      });
+    expect(at(1.0001 * pressure).cavitating).toBe(false);
+    expect(at(0.9999 * pressure).cavitating).toBe(true);
+    expect(at(1.0001 * pressure).lowestPressure / 15_000).toBeCloseTo(1, 2);
+  });
+
+  test('no gas pressure is asked for where the oil cannot tear', () => {
+    const model = damperModel(damper, oil);
+    for (const speed of [-0.4, 0]) {
+      expect(() => gasPressureAgainstCavitation(model, speed, 0)).toThrow(
+        'speed must be in the direction in which the oil can tear',
+      );
+    }
+  });
+
   test('air that comes out of the oil early lowers it: 0.2 bar by a fifth', () => {
     const limit = cavitationLimit(
       damperModel(withGas({ airReleasePressure: 20_000 }), oil),

@@ -212,3 +212,19 @@ describe('Petroff drag of a centred journal', () => {
     expect(relativeError(growth, 1.25)).toBeLessThan(1e-12);
   });
 });
+
+describe('Idelchik thick edge in a bore (formula as in Modelica Fluid.Dissipation, dp_thickEdgedOverall)', () => {
+  test('ζ at L/d 1 and hole/bore area 0.25, by hand', () => {
+    // τ(1) = 1.4 · 10^−(0.25 + 0.535/1.05) = 0.243559; 0.5 · 0.75^0.75 + τ · 0.75^1.375 + 0.75².
+    const expected = 0.5 * 0.805_927 + 0.243_559 * 0.673_286 + 0.5625;
+    expect(relativeError(lossCoefficientIdelchikThickEdge(1, 0.25), expected)).toBeLessThan(1e-5);
+  });
+
+  test('a hole drops ½ ρ ζ V² and its laminar wall friction, Re 2000 at L/d 2', () => {
+    const hole = { diameter: 1e-3, length: 2e-3 };
+    const fluid = { density: 900, kinematicViscosity: 1e-5 };
+    const drop = holePressureDrop(hole, fluid, 20 * holeArea(hole), idelchikThickEdgeLaw);
+    const expected = 0.5 * 900 * 20 ** 2 * (1.565_639_4 + (64 / 2000) * 2);
+    expect(relativeError(drop, expected)).toBeLessThan(1e-7);
+  });
+});

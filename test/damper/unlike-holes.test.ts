@@ -1,0 +1,109 @@
+import { describe, expect, test } from 'vitest';
+import type { Damper } from '../../lib/damper/damper.js';
+import { damperForce } from '../../lib/damper/damper-force.js';
+import { damperModel } from '../../lib/damper/damper-model.js';
+import { plainDamperModel } from '../../lib/damper/plain-damper-model.js';
+import { valveOpenings } from '../../lib/damper/valve-opening.js';
+
+const oil = { kinematicViscosity: 3.5e-4, density: 970 };
+const damper: Damper = {
+  bore: 0.012,
+  shaftDiameter: 0.003,
+  stroke: 0.028,
+  piston: {
+    diameter: 0.01195,
+    thickness: 0.0025,
+    holes: [
+      { count: 2, diameter: 1.2e-3, pitchDiameter: 7e-3 },
+      { count: 2, diameter: 1.6e-3, pitchDiameter: 7e-3 },
+    ],
+    eccentricity: 0,
+  },
+  gas: { volume: 1e-6, pressure: 101_325, polytropicExponent: 1.4, ambientPressure: 101_325 },
+  seal: { kineticForce: 0, breakawayForce: 0 },
+};
+
+describe('a piston with holes of two sizes', () => {
+  const model = damperModel(damper, oil);
+  const [small, large] = model.pistonFlow.paths;
+  const speedIn = (path: typeof small, drop: number) => Math.abs(path?.resistance.meanSpeed(drop) ?? 0);
+
+  test.each([-0.4, 0.05, 2])(
+    'names the largest Reynolds number and shear rate of both, at %d m/s',
+    (speed) => {
+      const { pressureDrop, holeReynoldsNumber, wallShearRate, cavitating } = damperForce(model, {
+        speed,
+        position: 0,
+      });
+      expect(cavitating).toBe(speed === 2);
+      const inSmall = speedIn(small, pressureDrop);
+      const inLarge = speedIn(large, pressureDrop);
+      const reynolds = Math.max(inSmall * 1.2e-3, inLarge * 1.6e-3) / 3.5e-4;
+      const shear = Math.max((8 * inSmall) / 1.2e-3, (8 * inLarge) / 1.6e-3);
+      expect(holeReynoldsNumber / reynolds).toBeCloseTo(1, 7);
+      expect(wallShearRate / shear).toBeCloseTo(1, 7);
+    },
+  );
+
+  test('sums the recoil of the jets of both: Σ ρ a V (1.2 V − U)', () => {
+    const speed = -0.8;
+    const { pressureDrop, jetRecoil } = damperForce(model, { speed, position: 0 });
+    const inBore = (model.dampingArea * 0.8) / ((Math.PI / 4) * 0.012 ** 2);
+    const recoil = [
+      [1.2e-3, speedIn(small, pressureDrop)] as const,
+      [1.6e-3, speedIn(large, pressureDrop)] as const,
+    ].reduce((sum, [d, v]) => sum + 970 * 2 * (Math.PI / 4) * d ** 2 * v * (1.2 * v - inBore), 0);
+    expect(jetRecoil / recoil).toBeCloseTo(1, 7);
+  });
+
+  test('rests with no flow in any hole', () => {
+    const { holeReynoldsNumber, wallShearRate, jetRecoil } = damperForce(model, { speed: 0, position: 0 });
+    expect([holeReynoldsNumber, wallShearRate, jetRecoil]).toEqual([0, 0, 0]);
+    expect(model.pistonFlow.pressureDrop(0).holeSpeeds).toEqual([0, 0]);
+  });
+
+  test('warns of the same ranges in the core entry as in dashpot/piston', () => {
+    const long = { ...damper, piston: { ...damper.piston, thickness: 7e-3 } };
+    const codes = [plainDamperModel(long, oil), damperModel(long, oil)].map((one) =>
+      damperForce(one, { speed: -0.1, position: 0 }).warnings.map(({ code }) => code),
+    );
+    expect(codes[0]).toEqual(['hole-length-ratio-high']);
+    expect(codes[1]).toEqual(codes[0]);
+  });
+
+  test('says how much of the bore the holes fill', () => {
+    const wide = { ...damper, piston: { ...damper.piston, holes: [{ count: 6, diameter: 2.2e-3 }] } };
+    const warning = damperForce(damperModel(wide, oil), { speed: -0.01, position: 0 }).warnings.at(-1);
+    expect(warning?.message).toContain('fill 20 % of the bore');
+    expect(warning?.value).toBeCloseTo((6 * 2.2 ** 2) / 12 ** 2, 9);
+  });
+});
+
+describe('a disc valve where the oil tears', () => {
+  const valve = {
+    face: 'shaft-side',
+    covers: [1],
+    outerDiameter: 10e-3,
+    clampDiameter: 4e-3,
+    thickness: 1e-4,
+    count: 1,
+    elasticModulus: 2e11,
+    poissonRatio: 0.3,
+    preload: 0,
+  } as const;
+  const model = damperModel({ ...damper, piston: { ...damper.piston, valves: [valve] } }, oil);
+
+  test('lets through what the pressure at the limit drives, and the cavity takes the rest', () => {
+    const { cavitating, cavityGrowth, pressureDrop } = damperForce(model, { speed: 2, position: 0 });
+    expect(cavitating).toBe(true);
+    const through = model.pistonFlow.flow(pressureDrop);
+    expect(cavityGrowth / (2 * model.dampingArea - through)).toBeCloseTo(1, 9);
+  });
+
+  test('names the direction in which it opens', () => {
+    expect(valveOpenings(model)[0]?.direction).toBe('compression');
+    const blind = { ...valve, face: 'blind-side' } as const;
+    const other = damperModel({ ...damper, piston: { ...damper.piston, valves: [blind] } }, oil);
+    expect(valveOpenings(other)[0]?.direction).toBe('rebound');
+  });
+});
