@@ -25,7 +25,9 @@ const browser = await chromium.launch({
   executablePath: '/usr/bin/chromium',
   args: ['--headless', '--no-sandbox', '--disable-gpu'],
 });
-const page = await browser.newPage({ viewport: { width: 1024, height: Number(process.env['HEIGHT'] ?? 768) } });
+const page = await browser.newPage({
+  viewport: { width: 1024, height: Number(process.env['HEIGHT'] ?? 768) },
+});
 await page.goto(pathToFileURL(file).href);
 await page.waitForSelector('html.live');
 const times = await page.evaluate(async (count) => {

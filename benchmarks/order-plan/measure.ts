@@ -1,0 +1,70 @@
+import { damperModel } from '../../lib/damper/damper-model.js';
+import { dampingOf } from '../../lib/decisions/damping-mismatch.js';
+import type { Bottle } from '../../lib/decisions/fill-choice.js';
+import { orderPlan } from '../../lib/decisions/order-plan.js';
+import { orderPlanByProgram } from '../../lib/decisions/order-plan-by-program.js';
+import type { OrderProblem } from '../../lib/decisions/order-problem.js';
+import { finish } from '../../lib/decisions/search.js';
+import { speedRange } from '../../lib/decisions/speed-weights.js';
+import { createOil } from '../../lib/fluid/oil.js';
+
+const bottles = Array.from({ length: 40 }, (_, index): Bottle => {
+  const kinematicViscosity = 100e-6 * 15 ** (index / 39);
+  return {
+    name: `bottle ${index + 1}`,
+    oil: createOil({
+      base: 'silicone',
+      viscosity: { kind: 'silicone', point: { temperature: 298.15, kinematicViscosity } },
+    }),
+    volume: 60e-6,
+    price: 6 + ((index * 7) % 5),
+  };
+});
+
+const builds = Array.from({ length: 12 }, (_, index) => {
+  const damper = {
+    bore: 12e-3,
+    shaftDiameter: 3e-3,
+    stroke: 25e-3,
+    piston: {
+      diameter: 11.9e-3,
+      thickness: 2.5e-3,
+      holes: [{ count: 2 + (index % 4), diameter: (1.1 + 0.1 * (index % 3)) * 1e-3 }],
+      eccentricity: 0,
+    },
+    gas: { volume: 1e-6, pressure: 101_325, polytropicExponent: 1.4, ambientPressure: 101_325 },
+    seal: { kineticForce: 0, breakawayForce: 0 },
+  };
+  const fluid = { kinematicViscosity: (200 + 30 * index) * 1e-6, density: 965 };
+  const wanted = dampingOf(damperModel(damper, fluid), speedRange(0.05, 1, 5));
+  return { name: `build ${index + 1}`, damper, wanted, fillVolume: 7e-6 };
+});
+
+const problem: OrderProblem = {
+  bottles,
+  builds,
+  temperatures: Array.from({ length: 30 }, (_, index) => 278.15 + index),
+  tolerance: 0.08,
+  parts: 10,
+  fills: 4,
+};
+
+async function timed<Result>(label: string, run: () => Promise<Result> | Result): Promise<Result> {
+  const start = performance.now();
+  const result = await run();
+  console.log(`${label}: ${((performance.now() - start) / 1000).toFixed(2)} s`);
+  return result;
+}
+
+console.log('Order plan: 40 bottles × 12 builds × 30 temperatures, blends in tenths, 8 %');
+const program = await timed('  integer program (HiGHS), first call with loading', () =>
+  orderPlanByProgram(problem),
+);
+const trying = await timed('  all sets of 1, 2, 3 … bottles', () => finish(orderPlan(problem)));
+for (const [name, plan] of Object.entries({ program, trying })) {
+  if (!plan.possible) console.log(`  ${name}: nothing serves ${plan.unserved.length} fills`);
+  else
+    console.log(
+      `  ${name}: ${plan.lines.map(({ bottle }) => bottles[bottle]?.name).join(', ')}; price ${plan.price}, worst ${(100 * plan.worstMismatch).toFixed(1)} %`,
+    );
+}
