@@ -22,6 +22,9 @@ export function livePage(notebook: Notebook, specs: CompiledSpecs): void {
   const main = required('main');
   const given = readStart();
   const first = caseOf(notebook, partsFile(given.partsName, given.partsText), given.given);
+  // A page that is being written comes empty.
+  const empty = main.childElementCount === 0;
+  if (empty) patchChildren(main, pageBody(first.body).nodes);
   const drawn = pictures(specs);
   let start: Case = first;
   let now: Case = first;
@@ -117,6 +120,7 @@ export function livePage(notebook: Notebook, specs: CompiledSpecs): void {
   showControls(first);
   pageTools(() => ({ now, start }), drawn, panel.say);
   if (location.hash.length > 1) readAddress();
+  else if (empty) follow();
 }
 
 function required(selector: string): Element {

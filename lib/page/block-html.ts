@@ -3,6 +3,7 @@ import { checklistHtml } from './checklist-html.js';
 import { type Html, html, trusted } from './html.js';
 import type { Block, CheckBlock, FigureBlock, TableBlock } from './page.js';
 import { prose } from './prose.js';
+import type { RevealBlock } from './reveal.js';
 import { tableHtml, thinned } from './table-html.js';
 
 /**
@@ -14,8 +15,8 @@ export type Pictures = ReadonlyMap<string, Readonly<Record<LayoutName, string>>>
 
 const rowsShown = 25;
 
-/** One block as markup; figures are numbered in reading order. */
-export function blockHtml(block: Block, figureNumber: number, pictures: Pictures): Html {
+/** One block as nodes; figures are numbered in reading order, on from those before the block. */
+export function blockHtml(block: Block, figuresBefore: number, pictures: Pictures): Html {
   switch (block.kind) {
     case 'heading':
       return html`<h2>${block.text}</h2>`;
@@ -24,18 +25,35 @@ export function blockHtml(block: Block, figureNumber: number, pictures: Pictures
     case 'list':
       return html`<ul>${items(block.items)}</ul>`;
     case 'figure':
-      return figureHtml(block, figureNumber, pictures);
+      return figureHtml(block, figuresBefore + 1, pictures);
     case 'table':
       return tableBlockHtml(block);
     case 'check':
       return checkHtml(block);
     case 'caution':
       return html`<p class="caution"><strong>Caution.</strong> ${prose(block.text)}</p>`;
+    case 'reveal':
+      return revealHtml(block, figuresBefore, pictures);
     case 'checklist':
       return checklistHtml(block);
     case 'assumptions':
       return html`<section class="assumptions"><h2>What this rests on</h2><ul>${items(block.items)}</ul></section>`;
   }
+}
+
+function revealHtml(block: RevealBlock, figuresBefore: number, pictures: Pictures): Html {
+  const { id, question, choices } = block;
+  let figures = figuresBefore;
+  const inside = block.blocks.map((one) => {
+    const numbered = blockHtml(one, figures, pictures);
+    if (one.kind === 'figure') figures += 1;
+    return numbered;
+  });
+  return html`<section class="reveal" id="${id}"><p><strong>Predict.</strong> ${prose(question)}</p>
+<ol class="choices">${items(choices)}</ol>
+<details><summary>Reveal</summary>
+${inside}
+</details></section>`;
 }
 
 function figureHtml({ figure }: FigureBlock, number: number, pictures: Pictures): Html {

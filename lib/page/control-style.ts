@@ -34,7 +34,8 @@ button{padding:.2rem .7rem;cursor:pointer}
 @media screen and (min-width:62rem){
 .live header,.live main,.live footer{max-width:64rem}
 .live main{display:grid;grid-template-columns:15.5rem minmax(0,46rem);gap:0 2rem}
-.live main>*{grid-column:2}
+.live main>*{grid-column:2;margin-top:.75rem;margin-bottom:.75rem}
+.live main>h2,.live main>section>h2{margin-top:1.25rem}
 .live main>.controls{grid-column:1;grid-row:1/span 400;position:sticky;top:0;align-self:start;max-height:100vh;overflow:auto}
 }
 @media screen and (max-width:61.99rem){

@@ -1,5 +1,5 @@
 import { type Cell, type Column, columnHeading, displayNumber, type Table } from '../plot/table.js';
-import type { Page } from './page.js';
+import { allBlocks, type Block, type Page } from './page.js';
 import type { PageContent } from './render-html.js';
 
 /**
@@ -25,7 +25,7 @@ export function tableCsv({ columns, rows }: Table): string {
  */
 export function pageTables(page: Page): ReadonlyMap<string, Table> {
   return new Map(
-    page.blocks.flatMap((block) => {
+    allBlocks(page).flatMap((block) => {
       if (block.kind === 'figure') return [[block.figure.id, block.figure.table] as const];
       return block.kind === 'table' ? [[block.id, block.table] as const] : [];
     }),
@@ -50,15 +50,18 @@ export function pageJson(content: PageContent): string {
     parameters,
     version: provenance.version,
     contentHash: provenance.contentHash,
-    blocks: page.blocks.map((block) => {
-      if (block.kind === 'table') return { ...block, table: plainTable(block.table) };
-      if (block.kind !== 'figure') return block;
-      const { id, title: figureTitle, alt, table } = block.figure;
-      return { kind: 'figure', id, title: figureTitle, alt, table: plainTable(table) };
-    }),
+    blocks: page.blocks.map(plainBlock),
     sources: page.sources,
   };
   return `${JSON.stringify(whole, null, 1)}\n`;
+}
+
+function plainBlock(block: Block): unknown {
+  if (block.kind === 'reveal') return { ...block, blocks: block.blocks.map(plainBlock) };
+  if (block.kind === 'table') return { ...block, table: plainTable(block.table) };
+  if (block.kind !== 'figure') return block;
+  const { id, title, alt, table } = block.figure;
+  return { kind: 'figure', id, title, alt, table: plainTable(table) };
 }
 
 function plainTable({ columns, rows }: Table): unknown {

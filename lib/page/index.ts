@@ -6,6 +6,7 @@ export type { EmbeddedFont } from './html-document.js';
 export { defineNotebook, type Notebook } from './notebook.js';
 export {
   type AssumptionsBlock,
+  allBlocks,
   type Block,
   type CautionBlock,
   type CheckBlock,
@@ -49,3 +50,4 @@ export type { Program } from './program.js';
 export { type ParameterTexts, readParameterValues } from './read-parameters.js';
 export { type PageContent, renderHtml } from './render-html.js';
 export { type IndexContent, type IndexEntry, renderIndex } from './render-index.js';
+export type { RevealBlock, RevealedBlock } from './reveal.js';

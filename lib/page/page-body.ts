@@ -1,6 +1,6 @@
 import { blockHtml, type Pictures } from './block-html.js';
 import { type Html, html, trusted } from './html.js';
-import type { Page } from './page.js';
+import { allBlocks, type Page, pageFigures } from './page.js';
 import type { ParameterText } from './parameter-text.js';
 import { prose } from './prose.js';
 
@@ -33,8 +33,8 @@ ${parameters.map(
 )}</dl>`;
 }
 
-function failedChecks({ blocks }: Page): Html {
-  const checks = blocks.filter((block) => block.kind === 'check');
+function failedChecks(page: Page): Html {
+  const checks = allBlocks(page).filter((block) => block.kind === 'check');
   const failed = checks.filter(({ passed }) => !passed).length;
   if (failed === 0) return html``;
   return html`<p class="check failed"><strong>✗ ${failed} of ${checks.length} checks failed.</strong> Do not rely on this page before you know why; see below.</p>
@@ -44,8 +44,9 @@ function failedChecks({ blocks }: Page): Html {
 function blocks({ page, pictures }: BodyContent): readonly Html[] {
   let figures = 0;
   return page.blocks.map((block) => {
-    if (block.kind === 'figure') figures += 1;
-    return html`${blockHtml(block, figures, pictures)}
+    const before = figures;
+    figures += pageFigures({ ...page, blocks: [block] }).length;
+    return html`${blockHtml(block, before, pictures)}
 `;
   });
 }

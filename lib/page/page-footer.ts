@@ -30,8 +30,15 @@ export function pageFooter({ version, contentHash, notices }: Provenance): Html 
 <p><strong>For scale models only, never for a vehicle that carries people.</strong> These are calculations from the numbers in the parts file; measure before you trust them.</p>
 <p>Take the load off a spring and let the shock cool before you open it, and let gas pressure out slowly. Wear eye protection, keep oil and solvent off skin and off the ground, and follow the maker's instructions, the safety data sheets and your local rules.</p>
 <p>Made by dashpot ${version} from content ${contentHash} (parts file and settings).</p>
-${notices.map(
-  ({ name, text }) => html`<details><summary>Licence of ${name}</summary><pre>${text}</pre></details>
+${notices.length === 0 ? '' : licences(notices)}</footer>`;
+}
+
+function licences(notices: readonly Notice[]): Html {
+  const texts = notices.map(
+    ({ name, text }) => html`<p><strong>${name}</strong></p><pre>${text}</pre>
 `,
-)}</footer>`;
+  );
+  return html`<details><summary>Licences of what this page carries</summary>
+${texts}</details>
+`;
 }

@@ -2,6 +2,7 @@ import { InputError } from '../base/input-error.js';
 import { type Figure, requireId } from '../plot/figure.js';
 import type { Table } from '../plot/table.js';
 import type { ChecklistBlock } from './checklist.js';
+import type { RevealBlock } from './reveal.js';
 
 /**
  * One piece of a page, as plain data. All texts are plain text, never markup.
@@ -17,7 +18,8 @@ export type Block =
   | CheckBlock
   | CautionBlock
   | AssumptionsBlock
-  | ChecklistBlock;
+  | ChecklistBlock
+  | RevealBlock;
 
 /**
  * A heading between blocks.
@@ -121,12 +123,23 @@ export interface Page {
 }
 
 /**
+ * The blocks of a page in reading order, with those that stand behind a disclosure after it.
+ *
+ * @public
+ */
+export function allBlocks({ blocks }: Page): readonly Block[] {
+  return blocks.flatMap((block): readonly Block[] =>
+    block.kind === 'reveal' ? [block, ...block.blocks] : [block],
+  );
+}
+
+/**
  * True where every check of the page passed.
  *
  * @public
  */
 export function pagePassed(page: Page): boolean {
-  return page.blocks.every((block) => block.kind !== 'check' || block.passed);
+  return allBlocks(page).every((block) => block.kind !== 'check' || block.passed);
 }
 
 /**
@@ -135,7 +148,7 @@ export function pagePassed(page: Page): boolean {
  * @public
  */
 export function pageFigures(page: Page): readonly Figure[] {
-  return page.blocks.flatMap((block) => (block.kind === 'figure' ? [block.figure] : []));
+  return allBlocks(page).flatMap((block) => (block.kind === 'figure' ? [block.figure] : []));
 }
 
 /**
@@ -145,15 +158,15 @@ export function pageFigures(page: Page): readonly Figure[] {
  */
 export function requirePageIds(page: Page): void {
   const seen = new Set<string>();
-  for (const block of page.blocks) {
-    if (block.kind !== 'figure' && block.kind !== 'table' && block.kind !== 'checklist') continue;
-    const id = block.kind === 'figure' ? block.figure.id : block.id;
+  for (const block of allBlocks(page)) {
+    const id = block.kind === 'figure' ? block.figure.id : 'id' in block ? block.id : undefined;
+    if (id === undefined) continue;
     requireId(id);
     if (seen.has(id))
       throw new InputError({
         field: 'id',
         value: id,
-        accepted: 'that of one figure, table or checklist only',
+        accepted: 'that of one block only',
       });
     seen.add(id);
   }

@@ -91,6 +91,10 @@ td.number{text-align:right;white-space:nowrap}
 .failed strong{color:var(--failed)}
 .caution{border-color:var(--caution)}
 .caution strong{color:var(--caution)}
+.reveal{margin:1.5rem 0;padding:.9rem 1.1rem;border:1px solid var(--rule)}
+.reveal>:first-child{margin-top:0}
+.choices{list-style:upper-alpha;margin:.5rem 0;padding-left:1.6rem}
+.reveal>details>summary{font-weight:600;color:var(--ink)}
 footer{margin-top:3rem;padding-bottom:3rem;font-size:.9rem;color:var(--muted)}
 footer>:first-child{border-top:1px solid var(--rule);padding-top:1rem}
 footer pre{white-space:pre-wrap;font:inherit;font-size:.8rem}

@@ -26,20 +26,13 @@ export async function livePrograms(
   folder: string,
   names: readonly string[],
 ): Promise<ReadonlyMap<string, LiveProgram>> {
+  const entryPoints = names.map((name) => ({ in: `live:${name}`, out: name }));
   const { outputFiles, metafile } = await build({
-    entryPoints: names.map((name) => ({ in: `live:${name}`, out: name })),
-    bundle: true,
+    ...browserOptions(folder),
+    plugins: [entries(folder, programText)],
+    entryPoints,
     minify: true,
-    format: 'iife',
-    platform: 'browser',
-    target: 'es2022',
-    charset: 'utf8',
-    legalComments: 'none',
-    outdir: folder,
-    write: false,
     metafile: true,
-    logLevel: 'silent',
-    plugins: [entries(folder)],
   });
   return new Map(
     outputFiles.map(({ path: file, text }) => {
@@ -51,18 +44,38 @@ export async function livePrograms(
   );
 }
 
-/** The first module of each program: a notebook, handed to the live page. */
-function entries(folder: string): Plugin {
+/** How a program is bundled, with or without what is only wanted while a notebook is written. */
+export function browserOptions(folder: string) {
+  return {
+    bundle: true,
+    format: 'iife',
+    platform: 'browser',
+    target: 'es2022',
+    charset: 'utf8',
+    legalComments: 'none',
+    outdir: folder,
+    write: false,
+    logLevel: 'silent',
+  } as const;
+}
+
+/** The first module of a built page: its notebook, handed to the live page. */
+function programText(notebook: string): string {
+  return `import { notebook } from ${JSON.stringify(notebook)};
+import { livePage } from ${JSON.stringify(livePage)};
+import specs from 'compiled-specs';
+livePage(notebook, specs);`;
+}
+
+/** Makes the first module of each program, for the entry `live:` with the name of the notebook, and the compiled specifications. */
+export function entries(folder: string, textFor: (notebook: string) => string): Plugin {
   return {
     name: 'entries',
     setup({ onResolve, onLoad }) {
       onResolve({ filter: /^live:/ }, ({ path: name }) => ({ path: name.slice(5), namespace: 'live' }));
       onResolve({ filter: /^compiled-specs$/ }, (found) => ({ path: found.path, namespace: 'specs' }));
       onLoad({ filter: /.*/, namespace: 'live' }, ({ path: name }) => ({
-        contents: `import { notebook } from ${JSON.stringify(path.join(folder, `${name}.ts`))};
-import { livePage } from ${JSON.stringify(livePage)};
-import specs from 'compiled-specs';
-livePage(notebook, specs);`,
+        contents: textFor(path.join(folder, `${name}.ts`)),
         loader: 'ts',
         resolveDir: folder,
       }));

@@ -2,7 +2,15 @@ import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { InputError } from '../base/input-error.js';
 import { ConvergenceError } from '../base/root-finding.js';
-import { type IndexEntry, type Notebook, type Page, ParameterError, pagePassed } from '../page/index.js';
+import {
+  allBlocks,
+  type IndexEntry,
+  type Notebook,
+  type Page,
+  ParameterError,
+  pageFigures,
+  pagePassed,
+} from '../page/index.js';
 import { PartsFileError, readParts } from '../parts/index.js';
 import { QuantityError } from '../units/index.js';
 import { CommandError } from './command-error.js';
@@ -99,8 +107,8 @@ async function readPartsFile(command: Command, around: Surroundings): Promise<Pa
 }
 
 function summary(page: Page): string {
-  const figures = page.blocks.filter(({ kind }) => kind === 'figure').length;
-  const checks = page.blocks.filter((block) => block.kind === 'check');
+  const figures = pageFigures(page).length;
+  const checks = allBlocks(page).filter((block) => block.kind === 'check');
   const failed = checks.filter((check) => !check.passed).map(({ claim }) => `\n  check failed: ${claim}`);
   const passed = `${checks.length - failed.length} of ${checks.length} checks passed`;
   return `${figures} ${figures === 1 ? 'figure' : 'figures'}, ${passed}${failed.join('')}`;

@@ -1,0 +1,30 @@
+import type { Figure } from '../../lib/plot/figure.js';
+import { lineChart } from '../../lib/plot/line-chart.js';
+import { newtons, shaftSpeed } from '../shared/wording.js';
+import { type Bench, holdsBack } from './bench.js';
+
+const steps = 40;
+
+/** Rebound force before and after one change. */
+export function beforeAfterFigure(
+  id: string,
+  title: string,
+  benches: readonly [Bench, Bench],
+  fast: number,
+): Figure {
+  const [before, after] = benches;
+  return lineChart({
+    id,
+    title,
+    alt: `At ${shaftSpeed(fast)} the shock holds back with ${newtons(holdsBack(before, fast))} on ${before.name} and ${newtons(holdsBack(after, fast))} on ${after.name}.`,
+    x: { label: 'Shaft speed in rebound', unit: 'mm/s', dimension: 'speed' },
+    y: { label: 'Damping force', unit: 'N', dimension: 'force' },
+    series: benches.map((one, index) => ({
+      name: `${index === 0 ? 'first' : 'then'}: ${one.name}`,
+      points: Array.from({ length: steps + 1 }, (_point, step) => {
+        const speed = (fast * step) / steps;
+        return { x: speed, y: holdsBack(one, speed) };
+      }),
+    })),
+  });
+}

@@ -1,0 +1,75 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { get } from 'node:http';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll, beforeAll, describe, expect, it, onTestFinished, vi } from 'vitest';
+import { type Watch, watchNotebook } from '../../lib/runner/watch.js';
+import { demoParts, hasChromium, launch, plain, skipReason, testNotebooks } from './chromium.js';
+
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 120_000 });
+
+const lib = fileURLToPath(new URL('../../lib/', import.meta.url));
+const source = readFileSync(path.join(testNotebooks, 'all-controls.ts'), 'utf8').replaceAll(
+  '../../../lib/',
+  lib,
+);
+
+describe('a page under watch', () => {
+  const folder = mkdtempSync(path.join(tmpdir(), 'dashpot-watch-'));
+  const notebook = path.join(folder, 'all-controls.ts');
+  const partsFile = path.join(folder, 'parts.yaml');
+  let watching: Watch;
+
+  beforeAll(async () => {
+    writeFileSync(notebook, source);
+    writeFileSync(partsFile, readFileSync(demoParts));
+    watching = await watchNotebook({
+      notebookFolder: folder,
+      name: 'all-controls',
+      partsFile,
+      given: { slope: '60 %' },
+      sources: [folder],
+    });
+  });
+
+  afterAll(async () => {
+    await watching?.close();
+    rmSync(folder, { recursive: true, force: true });
+  });
+
+  it('is served to this machine only, and only under its own name', async () => {
+    expect(new URL(watching.address).hostname).toBe('127.0.0.1');
+    expect(await status('127.0.0.1')).toBe(200);
+    expect(await status('elsewhere.example')).toBe(403);
+  });
+
+  const status = (host: string): Promise<number | undefined> =>
+    new Promise((resolve, reject) => {
+      get(watching.address, { headers: { host } }, (response) => {
+        response.resume();
+        resolve(response.statusCode);
+      }).on('error', reject);
+    });
+
+  it.skipIf(!hasChromium)(`follows each save and says what is wrong${skipReason}`, async () => {
+    const browser = await launch();
+    onTestFinished(() => browser.close());
+    const page = await browser.newPage();
+    await page.goto(watching.address);
+    const main = () => plain(page.locator('main'));
+    await expect.poll(main, { timeout: 20_000 }).toContain('two 1.7 at 60 % gives 6.00 N');
+    expect(await page.locator('#line svg path').count()).toBeGreaterThan(3);
+    const saved = async (file: string, text: string, shown: string): Promise<void> => {
+      writeFileSync(file, text);
+      await expect.poll(main, { timeout: 20_000 }).toContain(shown);
+    };
+    await saved(notebook, source.replace('gives', 'yields'), 'two 1.7 at 60 % yields 6.00 N');
+    const parts = readFileSync(demoParts, 'utf8');
+    await saved(partsFile, parts.replaceAll('two 1.7', 'twin 1.7'), 'twin 1.7 at 60 %');
+    await saved(partsFile, 'dashpot: 2', 'parts.yaml:1:10 dashpot');
+    await saved(notebook, 'export const', 'Expected identifier');
+    writeFileSync(partsFile, parts);
+    await saved(notebook, source, 'two 1.7 at 60 % gives 6.00 N');
+  });
+});
