@@ -72,12 +72,13 @@ def curve(speed):
     target = np.abs(damping_area * speed)
     v = target / area
     drop = drop_at(v)
-    slope = area + gap_conductance * slope_at(v)
+    slope = slope_at(v)
     for _ in range(60):
-        step = np.abs(area * v + gap_conductance * drop - target) / slope
-        if np.all(step <= 1e-13 * v):
-            break
+        step = np.abs(area * v + gap_conductance * drop - target) / (area + gap_conductance * slope)
         v = v - step
+        if np.all(step <= 1e-9 * v):
+            drop = drop - step * slope
+            break
         drop = drop_at(v)
     sign = np.where(speed < 0, -1.0, 1.0)
     limit = np.where(speed > 0, gas_pressure, np.inf)

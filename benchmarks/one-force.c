@@ -65,16 +65,20 @@ static double piston_drop(const model *m, double flow, double *hole_speed) {
   *hole_speed = 0;
   if (flow == 0) return 0;
   double target = fabs(flow), v = target / m->area, drop = drop_at(m, v), last = INFINITY;
-  double slope = m->area + m->gap_conductance * slope_at(m, v);
+  double slope = slope_at(m, v);
   for (int iteration = 0; iteration <= 60; iteration++) {
-    double excess = fabs(m->area * v + m->gap_conductance * drop - target), step = excess / slope;
-    if (step <= 1e-13 * v) break;
+    double excess = fabs(m->area * v + m->gap_conductance * drop - target);
+    double step = excess / (m->area + m->gap_conductance * slope);
     if (step * 100 > last) {
-      slope = m->area + m->gap_conductance * slope_at(m, v);
-      step = excess / slope;
+      slope = slope_at(m, v);
+      step = excess / (m->area + m->gap_conductance * slope);
     }
     last = step;
     v -= step;
+    if (step <= 1e-9 * v) {
+      drop -= step * slope;
+      break;
+    }
     drop = drop_at(m, v);
   }
   *hole_speed = v;

@@ -38,13 +38,14 @@ def forces(d, thickness, bore, gap, nu, rho, gas_volume, speed):
     v = target / area
     drop = drop_at(v)
     # The slope by a difference, once: little leaks, so that it serves for every step.
-    slope = area + gap_conductance * (drop_at(v * 1.0001) - drop) / (v * 0.0001)
+    slope = (drop_at(v * 1.0001) - drop) / (v * 0.0001)
     for _ in range(60):
-        step = np.abs(area * v + gap_conductance * drop - target) / slope
+        step = np.abs(area * v + gap_conductance * drop - target) / (area + gap_conductance * slope)
         v = v - step
-        drop = drop_at(v)
-        if np.all(step <= 1e-10 * v):
+        if np.all(step <= 1e-9 * v):
+            drop = drop - step * slope
             break
+        drop = drop_at(v)
     recoil = rho * area * v * np.maximum(1.2 * v - target / (np.pi / 4 * bore**2), 0)
     return -(damping_area * drop - recoil + skirt_drag * speed) + shaft_area * (gas_pressure - 101325)
 
