@@ -7,6 +7,7 @@ import {
   onePart,
   quantity,
 } from '../lib/page/index.js';
+import { benchCautions, fillSources } from './base/fill-basis.js';
 import { behaviour, oilSentence } from './build-sheet/behaviour.js';
 import { lockCheck, sheetChecks } from './build-sheet/checks.js';
 import { deviationTable } from './build-sheet/deviations.js';
@@ -16,7 +17,6 @@ import { answer, assumptions } from './build-sheet/page-words.js';
 import { stepsBeforeOil } from './build-sheet/steps-before-oil.js';
 import { stepsOfChecking } from './build-sheet/steps-checks.js';
 import { stepsWithOil } from './build-sheet/steps-with-oil.js';
-import { benchCautions, fillSources } from './shared/fill-basis.js';
 
 const temperature = { dimension: 'temperature', unit: '°C', min: -20, max: 80, step: 1 } as const;
 const mass = { dimension: 'mass', unit: 'g', min: 10, max: 2000, step: 10 } as const;

@@ -1,6 +1,10 @@
 import { InputError } from '../lib/base/input-error.js';
 import type { Warning } from '../lib/base/warning.js';
 import { type Block, defineNotebook, integer, onePart, quantity, severalParts } from '../lib/page/index.js';
+import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
+import { doubts } from './base/doubts.js';
+import { dampingAt, modelAt, type OilCase, oilCase, pointAt } from './base/oil-forces.js';
+import { celsius, percent, shaftSpeed } from './base/wording.js';
 import {
   type Conditions,
   coldToHotFigure,
@@ -9,10 +13,6 @@ import {
 } from './compare-oils/figures.js';
 import { lossFromColdToHot, nearestOil, nearestSentence } from './compare-oils/reading.js';
 import { forceTable, orderTable } from './compare-oils/tables.js';
-import { forceAssumptions, forceSources, oilSources, workCautions } from './shared/basis.js';
-import { doubts } from './shared/doubts.js';
-import { dampingAt, modelAt, type OilCase, oilCase, pointAt } from './shared/oil-forces.js';
-import { celsius, percent, shaftSpeed } from './shared/wording.js';
 
 const temperature = { dimension: 'temperature', unit: '°C', min: -20, max: 60, step: 1 } as const;
 const speed = { dimension: 'speed', unit: 'mm/s', min: 5, max: 3000, step: 5 } as const;

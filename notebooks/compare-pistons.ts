@@ -10,11 +10,11 @@ import {
   type TableBlock,
 } from '../lib/page/index.js';
 import type { Cell } from '../lib/plot/table.js';
+import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
+import { doubts } from './base/doubts.js';
+import { modelAt, oilCase, pointAt } from './base/oil-forces.js';
+import { celsius, shaftSpeed } from './base/wording.js';
 import { forceVelocityFigure, type PistonCase, packFigure } from './compare-pistons/figures.js';
-import { forceAssumptions, forceSources, oilSources, workCautions } from './shared/basis.js';
-import { doubts } from './shared/doubts.js';
-import { modelAt, oilCase, pointAt } from './shared/oil-forces.js';
-import { celsius, shaftSpeed } from './shared/wording.js';
 
 const speed = { dimension: 'speed', unit: 'mm/s', min: 5, max: 3000, step: 5 } as const;
 

@@ -10,9 +10,7 @@ import { fillName } from '../lib/decisions/fill-choice.js';
 import { finish } from '../lib/decisions/search.js';
 import { speedRange } from '../lib/decisions/speed-weights.js';
 import { defineNotebook, integer, onePart, type Page, quantity } from '../lib/page/index.js';
-import { dayFigure } from './day-plan/figures.js';
-import { dayTable } from './day-plan/tables.js';
-import { forceAssumptions, forceSources, oilSources, workCautions } from './shared/basis.js';
+import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
 import {
   blendCautions,
   damperOfBuild,
@@ -21,8 +19,10 @@ import {
   shopOf,
   softOrHard,
   wantedOf,
-} from './shared/decision-cases.js';
-import { celsius, clock, listed, percent, shaftSpeed } from './shared/wording.js';
+} from './base/decision-cases.js';
+import { celsius, clock, listed, percent, shaftSpeed } from './base/wording.js';
+import { dayFigure } from './day-plan/figures.js';
+import { dayTable } from './day-plan/tables.js';
 
 const temperature = { dimension: 'temperature', unit: '°C', min: -20, max: 60, step: 1 } as const;
 const speed = { dimension: 'speed', unit: 'mm/s', min: 5, max: 3000, step: 5 } as const;

@@ -2,6 +2,9 @@ import { InputError } from '../lib/base/input-error.js';
 import { lockPosition } from '../lib/fill/pressure-inside.js';
 import { staticForce } from '../lib/fill/static-force.js';
 import { type Block, defineNotebook, onePart, quantity } from '../lib/page/index.js';
+import { grams, millilitres, millimetres } from './base/bench-wording.js';
+import { benchCautions, fillAssumptions, fillSources } from './base/fill-basis.js';
+import { celsius } from './base/wording.js';
 import { type BuiltShock, builtShock, workingStroke } from './build-sheet/built-shock.js';
 import { bubbleRadii, drawnInShare } from './build-sheet/numbers.js';
 import { deadBandFigure, frictionFigure, softnessFigure } from './fill-and-bleed/air-figures.js';
@@ -10,9 +13,6 @@ import { fillChecks } from './fill-and-bleed/checks.js';
 import { dissolvedAirTable } from './fill-and-bleed/dissolved-air.js';
 import { closingFigure, compensatorFigure, heatFigure } from './fill-and-bleed/push-figures.js';
 import { whatToChangeTable } from './fill-and-bleed/what-to-change.js';
-import { grams, millilitres, millimetres } from './shared/bench-wording.js';
-import { benchCautions, fillAssumptions, fillSources } from './shared/fill-basis.js';
-import { celsius } from './shared/wording.js';
 
 const temperature = { dimension: 'temperature', unit: '°C', min: -20, max: 80, step: 1 } as const;
 

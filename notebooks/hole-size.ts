@@ -1,5 +1,8 @@
 import { type Block, defineNotebook, onePart, quantity, type TableBlock } from '../lib/page/index.js';
 import { formatQuantity } from '../lib/units/index.js';
+import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
+import { modelAt, oilCase } from './base/oil-forces.js';
+import { celsius, percent, shaftSpeed } from './base/wording.js';
 import { holeChecks } from './hole-size/checks.js';
 import { drillFigure, exponentFigure, shapeFigure } from './hole-size/figures.js';
 import {
@@ -10,9 +13,6 @@ import {
   shapeCases,
   taperWidening,
 } from './hole-size/shaped.js';
-import { forceAssumptions, forceSources, oilSources, workCautions } from './shared/basis.js';
-import { modelAt, oilCase } from './shared/oil-forces.js';
-import { celsius, percent, shaftSpeed } from './shared/wording.js';
 
 const speed = { dimension: 'speed', unit: 'mm/s', min: 5, max: 3000, step: 5 } as const;
 

@@ -1,9 +1,9 @@
 import { type Block, defineNotebook, integer, onePart, quantity } from '../lib/page/index.js';
 import { formatQuantity } from '../lib/units/index.js';
+import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
+import { celsius, newtons, shaftSpeed } from './base/wording.js';
 import { bench, type Change, holdsBack, type Shelf } from './lesson/bench.js';
 import { countExperiment, diameterExperiment, temperatureExperiment } from './lesson/experiments.js';
-import { forceAssumptions, forceSources, oilSources, workCautions } from './shared/basis.js';
-import { celsius, newtons, shaftSpeed } from './shared/wording.js';
 
 const temperature = { dimension: 'temperature', unit: '°C', min: -20, max: 60, step: 1 } as const;
 const speed = { dimension: 'speed', unit: 'mm/s', min: 5, max: 3000, step: 5 } as const;

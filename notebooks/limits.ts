@@ -2,12 +2,12 @@ import { gasPressureAgainstCavitation } from '../lib/damper/cavitation-limit.js'
 import { packSpeed } from '../lib/damper/pack-speed.js';
 import { type Block, defineNotebook, onePart, quantity, type TableBlock } from '../lib/page/index.js';
 import { formatQuantity } from '../lib/units/index.js';
+import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
+import { modelAt, oilCase } from './base/oil-forces.js';
+import { celsius, newtons, shaftSpeed } from './base/wording.js';
 import { limitChecks } from './limits/checks.js';
 import { boreFigure, capFigure, speedFigure } from './limits/figures.js';
 import { capOf, weakest, withPressure } from './limits/limits.js';
-import { forceAssumptions, forceSources, oilSources, workCautions } from './shared/basis.js';
-import { modelAt, oilCase } from './shared/oil-forces.js';
-import { celsius, newtons, shaftSpeed } from './shared/wording.js';
 
 const speed = { dimension: 'speed', unit: 'mm/s', min: 5, max: 3000, step: 5 } as const;
 

@@ -6,12 +6,7 @@ import { speedRange } from '../lib/decisions/speed-weights.js';
 import { oilDensity, typicalDensityAt15Celsius } from '../lib/fluid/density.js';
 import { type Block, choice, defineNotebook, onePart, type Page, quantity } from '../lib/page/index.js';
 import { damperOf } from '../lib/parts/damper-of.js';
-import { cornerTable, heavierText } from './match/corners.js';
-import { matchFigure, mismatchFigure } from './match/figures.js';
-import type { Match, MatchedFill } from './match/matched.js';
-import { mixed, mixText } from './match/mix.js';
-import { bottleTable } from './match/tables.js';
-import { forceAssumptions, forceSources, oilSources, workCautions } from './shared/basis.js';
+import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
 import {
   blendCautions,
   cSt,
@@ -21,8 +16,13 @@ import {
   shopOf,
   softOrHard,
   wantedOf,
-} from './shared/decision-cases.js';
-import { celsius, percent, shaftSpeed } from './shared/wording.js';
+} from './base/decision-cases.js';
+import { celsius, percent, shaftSpeed } from './base/wording.js';
+import { cornerTable, heavierText } from './match/corners.js';
+import { matchFigure, mismatchFigure } from './match/figures.js';
+import type { Match, MatchedFill } from './match/matched.js';
+import { mixed, mixText } from './match/mix.js';
+import { bottleTable } from './match/tables.js';
 
 const temperature = { dimension: 'temperature', unit: '°C', min: -20, max: 60, step: 1 } as const;
 const speed = { dimension: 'speed', unit: 'mm/s', min: 5, max: 3000, step: 5 } as const;

@@ -4,9 +4,7 @@ import type { OrderBuild, OrderProblem } from '../lib/decisions/order-problem.js
 import { finish } from '../lib/decisions/search.js';
 import { speedRange } from '../lib/decisions/speed-weights.js';
 import { defineNotebook, integer, type Page, quantity, severalParts } from '../lib/page/index.js';
-import { evidence } from './order-plan/evidence.js';
-import { wantedLabelFigure } from './order-plan/figures.js';
-import { forceAssumptions, forceSources, oilSources, workCautions } from './shared/basis.js';
+import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
 import {
   blendCautions,
   damperOfBuild,
@@ -15,8 +13,10 @@ import {
   shopOf,
   wantedBuilds,
   wantedOf,
-} from './shared/decision-cases.js';
-import { celsius, listed, percent, shaftSpeed } from './shared/wording.js';
+} from './base/decision-cases.js';
+import { celsius, listed, percent, shaftSpeed } from './base/wording.js';
+import { evidence } from './order-plan/evidence.js';
+import { wantedLabelFigure } from './order-plan/figures.js';
 
 const temperature = { dimension: 'temperature', unit: '°C', min: -20, max: 60, step: 1 } as const;
 const speed = { dimension: 'speed', unit: 'mm/s', min: 5, max: 3000, step: 5 } as const;

@@ -9,9 +9,9 @@ import type { TolerancedBuild, ToleranceName, Tolerances } from '../lib/decision
 import { createOil } from '../lib/fluid/oil.js';
 import { defineNotebook, integer, onePart, type Page, quantity } from '../lib/page/index.js';
 import type { PartTolerances } from '../lib/parts/parts.js';
-import { forceAssumptions, forceSources, oilSources } from './shared/basis.js';
-import { damperOfBuild } from './shared/decision-cases.js';
-import { celsius, newtons, percent, shaftSpeed } from './shared/wording.js';
+import { forceAssumptions, forceSources, oilSources } from './base/basis.js';
+import { damperOfBuild } from './base/decision-cases.js';
+import { celsius, newtons, percent, shaftSpeed } from './base/wording.js';
 import { histogramFigure, sharesFigure } from './spread/figures.js';
 import { spreadTable, toleranceTable } from './spread/tables.js';
 import { measureFirst, plainName } from './spread/wording.js';

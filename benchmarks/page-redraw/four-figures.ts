@@ -6,7 +6,7 @@ import {
 } from '../../notebooks/compare-oils/figures.js';
 import { forceTable } from '../../notebooks/compare-oils/tables.js';
 import { packFigure } from '../../notebooks/compare-pistons/figures.js';
-import { modelAt, oilCase } from '../../notebooks/shared/oil-forces.js';
+import { modelAt, oilCase } from '../../notebooks/base/oil-forces.js';
 
 /** Four figures of the notebooks on one page, all of them moved by one slider. */
 export const notebook = defineNotebook({

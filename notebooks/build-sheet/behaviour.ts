@@ -1,8 +1,8 @@
 import { oilNeed } from '../../lib/fill/oil-out.js';
 import { restBand } from '../../lib/fill/rest-band.js';
 import { shaftExposed } from '../../lib/fill/shock-length.js';
-import { millilitres, millimetres } from '../shared/bench-wording.js';
-import { newtons, shaftSpeed } from '../shared/wording.js';
+import { millilitres, millimetres } from '../base/bench-wording.js';
+import { newtons, shaftSpeed } from '../base/wording.js';
 import type { SheetNumbers } from './numbers.js';
 
 /** What the closed shock does when it is left alone, in words. */

@@ -1,8 +1,8 @@
 import { chamberVolume } from '../../lib/fill/chamber.js';
 import { chamberContents, lockPosition } from '../../lib/fill/pressure-inside.js';
 import type { Block } from '../../lib/page/index.js';
-import { duration, millilitres, millimetres } from '../shared/bench-wording.js';
-import { celsius } from '../shared/wording.js';
+import { duration, millilitres, millimetres } from '../base/bench-wording.js';
+import { celsius } from '../base/wording.js';
 import { warmedTo } from './built-shock.js';
 import type { Choices, SheetNumbers } from './numbers.js';
 

@@ -1,8 +1,8 @@
 import { standardGravity } from '../../lib/base/constants.js';
 import { chamberContents, lockPosition } from '../../lib/fill/pressure-inside.js';
 import type { Block } from '../../lib/page/index.js';
-import { grams, millilitres } from '../shared/bench-wording.js';
-import { celsius } from '../shared/wording.js';
+import { grams, millilitres } from '../base/bench-wording.js';
+import { celsius } from '../base/wording.js';
 import { warmedTo } from './built-shock.js';
 import { type Choices, pushAt, reserveShare, type SheetNumbers } from './numbers.js';
 

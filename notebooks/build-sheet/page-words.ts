@@ -1,6 +1,6 @@
-import { duration, grams, millilitres, millimetres } from '../shared/bench-wording.js';
-import { fillAssumptions } from '../shared/fill-basis.js';
-import { celsius } from '../shared/wording.js';
+import { duration, grams, millilitres, millimetres } from '../base/bench-wording.js';
+import { fillAssumptions } from '../base/fill-basis.js';
+import { celsius } from '../base/wording.js';
 import { bubbleRadii, drawnInShare, type SheetNumbers } from './numbers.js';
 
 /** The sentence that answers the question of the page. */

@@ -2,7 +2,7 @@ import { standardGravity } from '../../lib/base/constants.js';
 import { lengthMismatch } from '../../lib/fill/shock-length.js';
 import type { ChecklistStep } from '../../lib/page/index.js';
 import { formatQuantity } from '../../lib/units/index.js';
-import { grams, millimetres } from '../shared/bench-wording.js';
+import { grams, millimetres } from '../base/bench-wording.js';
 import type { Choices, SheetNumbers } from './numbers.js';
 
 /** `1.70 mm`, as a drill shank is marked. */

@@ -1,5 +1,5 @@
 import type { ChecklistStep } from '../../lib/page/index.js';
-import { duration, grams, millimetres } from '../shared/bench-wording.js';
+import { duration, grams, millimetres } from '../base/bench-wording.js';
 import { type HangTime, type NoTime, timedStretch } from './hang-test.js';
 import type { Choices, SheetNumbers } from './numbers.js';
 

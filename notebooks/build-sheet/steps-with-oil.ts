@@ -1,8 +1,8 @@
 import { shaftExposed } from '../../lib/fill/shock-length.js';
 import type { ChecklistStep } from '../../lib/page/index.js';
 import { roundedText } from '../../lib/units/index.js';
-import { duration, millilitres, millimetres } from '../shared/bench-wording.js';
-import { celsius } from '../shared/wording.js';
+import { duration, millilitres, millimetres } from '../base/bench-wording.js';
+import { celsius } from '../base/wording.js';
 import { type Choices, type SheetNumbers, worthTravel } from './numbers.js';
 
 /** Steps of a build from pouring to the last bleed. */

@@ -2,8 +2,8 @@ import { symmetricSpeeds } from '../../lib/damper/force-velocity.js';
 import { dotChart } from '../../lib/plot/dot-chart.js';
 import type { Figure } from '../../lib/plot/figure.js';
 import { lineChart } from '../../lib/plot/line-chart.js';
-import { dampingAt, dampingRanges, modelAt, type OilCase, pointAt } from '../shared/oil-forces.js';
-import { celsius, listed, newtons, percent, shaftSpeed } from '../shared/wording.js';
+import { dampingAt, dampingRanges, modelAt, type OilCase, pointAt } from '../base/oil-forces.js';
+import { celsius, listed, newtons, percent, shaftSpeed } from '../base/wording.js';
 import { lossFromColdToHot } from './reading.js';
 
 const pointsEachWay = 30;

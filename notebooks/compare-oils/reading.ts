@@ -1,5 +1,5 @@
-import { dampingAt, type OilCase } from '../shared/oil-forces.js';
-import { celsius, percent } from '../shared/wording.js';
+import { dampingAt, type OilCase } from '../base/oil-forces.js';
+import { celsius, percent } from '../base/wording.js';
 
 /** The oil that comes nearest to a wanted force at a temperature, and by how much it misses. */
 export interface Nearest {

@@ -1,7 +1,7 @@
 import type { TableBlock } from '../../lib/page/page.js';
 import type { Cell } from '../../lib/plot/table.js';
-import { dampingAt, type OilCase } from '../shared/oil-forces.js';
-import { celsius, shaftSpeed } from '../shared/wording.js';
+import { dampingAt, type OilCase } from '../base/oil-forces.js';
+import { celsius, shaftSpeed } from '../base/wording.js';
 import type { Conditions } from './figures.js';
 
 /** Force of each oil at three shaft speeds and three temperatures. */

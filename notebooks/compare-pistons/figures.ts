@@ -5,8 +5,8 @@ import { packSpeed } from '../../lib/damper/pack-speed.js';
 import type { PistonPart } from '../../lib/parts/parts.js';
 import type { Figure } from '../../lib/plot/figure.js';
 import { lineChart } from '../../lib/plot/line-chart.js';
-import { pointAt } from '../shared/oil-forces.js';
-import { listed, newtons, shaftSpeed } from '../shared/wording.js';
+import { pointAt } from '../base/oil-forces.js';
+import { listed, newtons, shaftSpeed } from '../base/wording.js';
 
 const pointsEachWay = 30;
 const coefficientPoints = 60;

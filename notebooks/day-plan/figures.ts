@@ -3,8 +3,8 @@ import { fillName } from '../../lib/decisions/fill-choice.js';
 import type { Figure } from '../../lib/plot/figure.js';
 import { lineChart } from '../../lib/plot/line-chart.js';
 import type { LineSeries } from '../../lib/plot/lines.js';
-import { softOrHard } from '../shared/decision-cases.js';
-import { celsius, clock, percent } from '../shared/wording.js';
+import { softOrHard } from '../base/decision-cases.js';
+import { celsius, clock, percent } from '../base/wording.js';
 
 /** Damping over wanted damping through the day, with the plan and with nothing changed. */
 export function dayFigure(problem: DayProblem, { steps }: DayPlan): Figure {

@@ -1,8 +1,8 @@
 import type { DayPlan, DayProblem } from '../../lib/decisions/day-plan.js';
 import { fillName } from '../../lib/decisions/fill-choice.js';
 import type { TableBlock } from '../../lib/page/page.js';
-import { softOrHard } from '../shared/decision-cases.js';
-import { celsius, clock, percent } from '../shared/wording.js';
+import { softOrHard } from '../base/decision-cases.js';
+import { celsius, clock, percent } from '../base/wording.js';
 
 /** What is in the shock when. */
 export function dayTable({ bottles, parts }: DayProblem, { steps }: DayPlan): TableBlock {

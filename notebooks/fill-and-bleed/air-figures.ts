@@ -7,8 +7,8 @@ import { compressAiryOil } from '../../lib/fluid/air-in-oil.js';
 import { siliconeBulkModulus } from '../../lib/fluid/bulk-modulus.js';
 import type { Figure, LinePoint } from '../../lib/plot/index.js';
 import { lineChart } from '../../lib/plot/index.js';
+import { newtons, shaftSpeed } from '../base/wording.js';
 import { type BuiltShock, damperAt } from '../build-sheet/built-shock.js';
-import { newtons, shaftSpeed } from '../shared/wording.js';
 
 const steps = 20;
 const mostAir = 0.1;

@@ -3,10 +3,10 @@ import { airAfterBleeds } from '../../lib/fill/repeated-bleeding.js';
 import { largestBubbleLeft } from '../../lib/fill/waiting-time.js';
 import type { Figure } from '../../lib/plot/index.js';
 import { lineChart } from '../../lib/plot/index.js';
+import { duration, millimetres } from '../base/bench-wording.js';
+import { celsius } from '../base/wording.js';
 import { type BuiltShock, damperAt, riseSpeedIn } from '../build-sheet/built-shock.js';
 import { bubbleRadii, drawnInShare } from '../build-sheet/numbers.js';
-import { duration, millimetres } from '../shared/bench-wording.js';
-import { celsius } from '../shared/wording.js';
 
 const longestWait = 1800;
 const waitSteps = 40;

@@ -4,8 +4,8 @@ import { chamberContents, lockPosition } from '../../lib/fill/pressure-inside.js
 import { staticForce } from '../../lib/fill/static-force.js';
 import { waitingTime } from '../../lib/fill/waiting-time.js';
 import type { Block } from '../../lib/page/index.js';
+import { duration, grams } from '../base/bench-wording.js';
 import { type BuiltShock, riseSpeedIn } from '../build-sheet/built-shock.js';
-import { duration, grams } from '../shared/bench-wording.js';
 import { deadBandAt, squeezing } from './air-figures.js';
 
 const steps = 200;

@@ -6,8 +6,8 @@ import {
 } from '../../lib/fill/typical-oil.js';
 import { petroleumAirSolubility } from '../../lib/fluid/air-solubility.js';
 import type { Block } from '../../lib/page/index.js';
+import { duration, millilitres } from '../base/bench-wording.js';
 import type { BuiltShock } from '../build-sheet/built-shock.js';
-import { duration, millilitres } from '../shared/bench-wording.js';
 
 /** Vacuum of a small jar pump, an example [Pa]. */
 const exampleVacuum = 5e3;

@@ -5,9 +5,9 @@ import { asClosed, type FillCondition, lockPosition } from '../../lib/fill/press
 import { staticForce } from '../../lib/fill/static-force.js';
 import type { Axis, Figure, LinePoint } from '../../lib/plot/index.js';
 import { lineChart } from '../../lib/plot/index.js';
+import { grams, millimetres } from '../base/bench-wording.js';
+import { celsius } from '../base/wording.js';
 import { type BuiltShock, warmedTo } from '../build-sheet/built-shock.js';
-import { grams, millimetres } from '../shared/bench-wording.js';
-import { celsius } from '../shared/wording.js';
 
 const steps = 40;
 /** Past this part of the way to the lock the curve is a wall; drawing on would hide the rest. */

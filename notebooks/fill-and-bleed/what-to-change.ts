@@ -4,8 +4,8 @@ import { closeShock } from '../../lib/fill/closed-shock.js';
 import { closingPositionForForce, quietClosing } from '../../lib/fill/closing-position.js';
 import { staticForce } from '../../lib/fill/static-force.js';
 import type { Block } from '../../lib/page/index.js';
+import { grams, millimetres } from '../base/bench-wording.js';
 import { type BuiltShock, workingStroke } from '../build-sheet/built-shock.js';
-import { grams, millimetres } from '../shared/bench-wording.js';
 
 /** Pushes at full compression that a builder may want [kg]; examples. */
 const examples = [0, 0.01, 0.02, 0.04] as const;

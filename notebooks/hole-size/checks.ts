@@ -1,7 +1,7 @@
 import type { DamperModel } from '../../lib/damper/damper-model.js';
 import type { CheckBlock } from '../../lib/page/index.js';
 import { roundedText } from '../../lib/units/index.js';
-import { newtons, shaftSpeed } from '../shared/wording.js';
+import { newtons, shaftSpeed } from '../base/wording.js';
 import { dampingAtSpeed, drilled, flowExponent, type ShapeCase } from './shaped.js';
 
 /** Slow enough that inertia costs nothing [m/s]. */

@@ -1,7 +1,7 @@
 import type { DamperModel } from '../../lib/damper/damper-model.js';
 import type { Piston } from '../../lib/flow/piston.js';
 import type { OilPart, PistonPart, ShockPart } from '../../lib/parts/parts.js';
-import { modelAt, oilCase, pointAt } from '../shared/oil-forces.js';
+import { modelAt, oilCase, pointAt } from '../base/oil-forces.js';
 
 /** One shock on the bench of the lesson. */
 export interface Bench {

@@ -2,8 +2,8 @@ import { creepingEnds, creepingTube } from '../../lib/flow/sharp-hole.js';
 import type { CheckBlock, RevealBlock, RevealedBlock, TableBlock } from '../../lib/page/index.js';
 import type { Cell } from '../../lib/plot/table.js';
 import { formatQuantity, roundedText } from '../../lib/units/index.js';
-import { pointAt } from '../shared/oil-forces.js';
-import { percent, shaftSpeed } from '../shared/wording.js';
+import { pointAt } from '../base/oil-forces.js';
+import { percent, shaftSpeed } from '../base/wording.js';
 import { type Bench, crawl, holdsBack, holeSpeed } from './bench.js';
 import { beforeAfterFigure } from './figure.js';
 

@@ -1,6 +1,6 @@
 import type { Figure } from '../../lib/plot/figure.js';
 import { lineChart } from '../../lib/plot/line-chart.js';
-import { newtons, shaftSpeed } from '../shared/wording.js';
+import { newtons, shaftSpeed } from '../base/wording.js';
 import { type Bench, holdsBack } from './bench.js';
 
 const steps = 40;

@@ -3,7 +3,7 @@ import { damperForce } from '../../lib/damper/damper-force.js';
 import { type DamperModel, damperModel } from '../../lib/damper/damper-model.js';
 import type { CheckBlock } from '../../lib/page/index.js';
 import { formatQuantity, roundedText } from '../../lib/units/index.js';
-import { newtons, shaftSpeed } from '../shared/wording.js';
+import { newtons, shaftSpeed } from '../base/wording.js';
 import { capOf, weakest, withPressure } from './limits.js';
 
 const atmosphere = { volume: 1e-6, pressure: 101_325, polytropicExponent: 1, ambientPressure: 101_325 };

@@ -5,7 +5,7 @@ import { oilForce } from '../../lib/damper/oil-force.js';
 import type { Figure } from '../../lib/plot/figure.js';
 import { lineChart, type Rule } from '../../lib/plot/index.js';
 import { formatQuantity } from '../../lib/units/index.js';
-import { newtons, shaftSpeed } from '../shared/wording.js';
+import { newtons, shaftSpeed } from '../base/wording.js';
 import { capOf, weakest, withPressure } from './limits.js';
 
 const steps = 60;

@@ -9,9 +9,9 @@ import { createOil } from '../../lib/fluid/oil.js';
 import type { Block } from '../../lib/page/page.js';
 import type { Build } from '../../lib/parts/parts.js';
 import { formatQuantity } from '../../lib/units/index.js';
-import { cSt, damperOfBuild, feelsRight, labelOf } from '../shared/decision-cases.js';
-import { pointAt } from '../shared/oil-forces.js';
-import { celsius, percent, shaftSpeed } from '../shared/wording.js';
+import { cSt, damperOfBuild, feelsRight, labelOf } from '../base/decision-cases.js';
+import { pointAt } from '../base/oil-forces.js';
+import { celsius, percent, shaftSpeed } from '../base/wording.js';
 
 function cornerOf({ corner, spring }: Build): Corner | undefined {
   return corner === undefined || spring === undefined ? undefined : { ...corner, springRate: spring.rate };

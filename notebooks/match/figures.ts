@@ -4,9 +4,9 @@ import { fluidAt } from '../../lib/fluid/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil.js';
 import type { Figure } from '../../lib/plot/figure.js';
 import { lineChart } from '../../lib/plot/line-chart.js';
-import { damperOfBuild, softOrHard } from '../shared/decision-cases.js';
-import { pointAt } from '../shared/oil-forces.js';
-import { celsius, newtons, percent, shaftSpeed } from '../shared/wording.js';
+import { damperOfBuild, softOrHard } from '../base/decision-cases.js';
+import { pointAt } from '../base/oil-forces.js';
+import { celsius, newtons, percent, shaftSpeed } from '../base/wording.js';
 import type { Match } from './matched.js';
 
 const steps = 24;

@@ -1,7 +1,7 @@
 import { blendPlan } from '../../lib/decisions/blend-plan.js';
 import { type Bottle, fillState } from '../../lib/decisions/fill-choice.js';
 import type { Block } from '../../lib/page/page.js';
-import { percent } from '../shared/wording.js';
+import { percent } from '../base/wording.js';
 
 /** A blend to measure out, with its viscosity by the default rule and at the ends of all rules, as parts of it. */
 export interface Mix {

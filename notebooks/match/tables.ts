@@ -1,6 +1,6 @@
 import type { TableBlock } from '../../lib/page/page.js';
-import { cSt, softOrHard } from '../shared/decision-cases.js';
-import { percent } from '../shared/wording.js';
+import { cSt, softOrHard } from '../base/decision-cases.js';
+import { percent } from '../base/wording.js';
 import type { Match, MatchedFill } from './matched.js';
 
 /** The exact oil and the nearest bottles. */

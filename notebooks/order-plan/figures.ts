@@ -5,8 +5,8 @@ import { oilDensity, typicalDensityAt15Celsius } from '../../lib/fluid/density.j
 import { fluidAt } from '../../lib/fluid/fluid-at.js';
 import type { Figure } from '../../lib/plot/figure.js';
 import { lineChart } from '../../lib/plot/line-chart.js';
-import { cSt, labelOf, labelTemperature } from '../shared/decision-cases.js';
-import { celsius, percent } from '../shared/wording.js';
+import { cSt, labelOf, labelTemperature } from '../base/decision-cases.js';
+import { celsius, percent } from '../base/wording.js';
 
 /** The oil that each build wants against the temperature, as a bottle is labelled, with the bottles as level lines. */
 export function wantedLabelFigure(problem: OrderProblem, plan: OrderPlan): Figure {

@@ -2,7 +2,7 @@ import { fillName } from '../../lib/decisions/fill-choice.js';
 import type { OrderPlan } from '../../lib/decisions/order-plan.js';
 import type { OrderProblem } from '../../lib/decisions/order-problem.js';
 import type { TableBlock } from '../../lib/page/page.js';
-import { celsius, percent } from '../shared/wording.js';
+import { celsius, percent } from '../base/wording.js';
 
 type GoodPlan = OrderPlan & { readonly possible: true };
 

@@ -1,7 +1,7 @@
 import type { MeasuredShock } from '../../lib/decisions/measured-shock.js';
 import { dotChart } from '../../lib/plot/dot-chart.js';
 import type { Figure } from '../../lib/plot/figure.js';
-import { percent } from '../shared/wording.js';
+import { percent } from '../base/wording.js';
 
 /** Damping of each shock over the mean of all, with two standard uncertainties either way. */
 export function pairFigure(shocks: readonly MeasuredShock[], limit: number): Figure {

@@ -1,6 +1,6 @@
 import type { ShockPair } from '../../lib/decisions/pairs.js';
 import type { TableBlock } from '../../lib/page/page.js';
-import { percent } from '../shared/wording.js';
+import { percent } from '../base/wording.js';
 
 /** Every two of the shocks, the most likely alike first. */
 export function pairTable(pairs: readonly ShockPair[], limit: number): TableBlock {

@@ -8,7 +8,7 @@ import type { TolerancedBuild } from '../../lib/decisions/tolerances.js';
 import { dotChart } from '../../lib/plot/dot-chart.js';
 import type { Figure } from '../../lib/plot/figure.js';
 import { histogram } from '../../lib/plot/histogram.js';
-import { newtons, percent, shaftSpeed } from '../shared/wording.js';
+import { newtons, percent, shaftSpeed } from '../base/wording.js';
 import { capital, plainName } from './wording.js';
 
 /** How the force at the middle speed spreads over all builds drawn. */

@@ -2,7 +2,7 @@ import type { ForceSpread, ToleranceShare } from '../../lib/decisions/force-spre
 import type { TolerancedBuild, ToleranceName } from '../../lib/decisions/tolerances.js';
 import type { TableBlock } from '../../lib/page/page.js';
 import { formatQuantity } from '../../lib/units/index.js';
-import { percent } from '../shared/wording.js';
+import { percent } from '../base/wording.js';
 import { capital, plainName } from './wording.js';
 
 /** The spread at each speed. */

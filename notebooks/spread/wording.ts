@@ -1,7 +1,7 @@
 import type { ToleranceShare } from '../../lib/decisions/force-spread.js';
 import type { ToleranceName } from '../../lib/decisions/tolerances.js';
 import type { Block } from '../../lib/page/page.js';
-import { percent } from '../shared/wording.js';
+import { percent } from '../base/wording.js';
 
 const names: Readonly<Record<ToleranceName, string>> = {
   holeDiameter: 'the hole diameter',
