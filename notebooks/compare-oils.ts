@@ -4,6 +4,7 @@ import { type Block, defineNotebook, integer, onePart, quantity, severalParts } 
 import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
 import { doubts } from './base/doubts.js';
 import { dampingAt, modelAt, type OilCase, oilCase, pointAt } from './base/oil-forces.js';
+import { speed, temperature } from './base/quantities.js';
 import { celsius, percent, shaftSpeed } from './base/wording.js';
 import {
   type Conditions,
@@ -13,9 +14,6 @@ import {
 } from './compare-oils/figures.js';
 import { lossFromColdToHot, nearestOil, nearestSentence } from './compare-oils/reading.js';
 import { forceTable, orderTable } from './compare-oils/tables.js';
-
-const temperature = { dimension: 'temperature', unit: '°C', min: -20, max: 60, step: 1 } as const;
-const speed = { dimension: 'speed', unit: 'mm/s', min: 5, max: 3000, step: 5 } as const;
 
 export const notebook = defineNotebook({
   name: 'compare-oils',

@@ -13,10 +13,9 @@ import type { Cell } from '../lib/plot/table.js';
 import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
 import { doubts } from './base/doubts.js';
 import { modelAt, oilCase, pointAt } from './base/oil-forces.js';
+import { speed } from './base/quantities.js';
 import { celsius, shaftSpeed } from './base/wording.js';
 import { forceVelocityFigure, type PistonCase, packFigure } from './compare-pistons/figures.js';
-
-const speed = { dimension: 'speed', unit: 'mm/s', min: 5, max: 3000, step: 5 } as const;
 
 export const notebook = defineNotebook({
   name: 'compare-pistons',

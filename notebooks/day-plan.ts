@@ -20,12 +20,10 @@ import {
   softOrHard,
   wantedOf,
 } from './base/decision-cases.js';
+import { speed, temperature } from './base/quantities.js';
 import { celsius, clock, listed, percent, shaftSpeed } from './base/wording.js';
 import { dayFigure } from './day-plan/figures.js';
 import { dayTable } from './day-plan/tables.js';
-
-const temperature = { dimension: 'temperature', unit: '°C', min: -20, max: 60, step: 1 } as const;
-const speed = { dimension: 'speed', unit: 'mm/s', min: 5, max: 3000, step: 5 } as const;
 
 export const notebook = defineNotebook({
   name: 'day-plan',

@@ -2,6 +2,7 @@ import { type Block, defineNotebook, onePart, quantity, type TableBlock } from '
 import { formatQuantity } from '../lib/units/index.js';
 import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
 import { modelAt, oilCase } from './base/oil-forces.js';
+import { speed } from './base/quantities.js';
 import { celsius, percent, shaftSpeed } from './base/wording.js';
 import { holeChecks } from './hole-size/checks.js';
 import { drillFigure, exponentFigure, shapeFigure } from './hole-size/figures.js';
@@ -13,8 +14,6 @@ import {
   shapeCases,
   taperWidening,
 } from './hole-size/shaped.js';
-
-const speed = { dimension: 'speed', unit: 'mm/s', min: 5, max: 3000, step: 5 } as const;
 
 export const notebook = defineNotebook({
   name: 'hole-size',

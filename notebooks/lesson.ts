@@ -1,12 +1,10 @@
 import { type Block, defineNotebook, integer, onePart, quantity } from '../lib/page/index.js';
 import { formatQuantity } from '../lib/units/index.js';
 import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
+import { speed, temperature } from './base/quantities.js';
 import { celsius, newtons, shaftSpeed } from './base/wording.js';
 import { bench, type Change, holdsBack, type Shelf } from './lesson/bench.js';
 import { countExperiment, diameterExperiment, temperatureExperiment } from './lesson/experiments.js';
-
-const temperature = { dimension: 'temperature', unit: '°C', min: -20, max: 60, step: 1 } as const;
-const speed = { dimension: 'speed', unit: 'mm/s', min: 5, max: 3000, step: 5 } as const;
 
 export const notebook = defineNotebook({
   name: 'lesson',

@@ -4,12 +4,11 @@ import { type Block, defineNotebook, onePart, quantity, type TableBlock } from '
 import { formatQuantity } from '../lib/units/index.js';
 import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
 import { modelAt, oilCase } from './base/oil-forces.js';
+import { speed } from './base/quantities.js';
 import { celsius, newtons, shaftSpeed } from './base/wording.js';
 import { limitChecks } from './limits/checks.js';
 import { boreFigure, capFigure, speedFigure } from './limits/figures.js';
 import { capOf, weakest, withPressure } from './limits/limits.js';
-
-const speed = { dimension: 'speed', unit: 'mm/s', min: 5, max: 3000, step: 5 } as const;
 
 export const notebook = defineNotebook({
   name: 'limits',

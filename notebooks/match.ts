@@ -17,15 +17,13 @@ import {
   softOrHard,
   wantedOf,
 } from './base/decision-cases.js';
+import { speed, temperature } from './base/quantities.js';
 import { celsius, percent, shaftSpeed } from './base/wording.js';
 import { cornerTable, heavierText } from './match/corners.js';
 import { matchFigure, mismatchFigure } from './match/figures.js';
 import type { Match, MatchedFill } from './match/matched.js';
 import { mixed, mixText } from './match/mix.js';
 import { bottleTable } from './match/tables.js';
-
-const temperature = { dimension: 'temperature', unit: '°C', min: -20, max: 60, step: 1 } as const;
-const speed = { dimension: 'speed', unit: 'mm/s', min: 5, max: 3000, step: 5 } as const;
 
 export const notebook = defineNotebook({
   name: 'match',

@@ -14,12 +14,10 @@ import {
   wantedBuilds,
   wantedOf,
 } from './base/decision-cases.js';
+import { speed, temperature } from './base/quantities.js';
 import { celsius, listed, percent, shaftSpeed } from './base/wording.js';
 import { evidence } from './order-plan/evidence.js';
 import { wantedLabelFigure } from './order-plan/figures.js';
-
-const temperature = { dimension: 'temperature', unit: '°C', min: -20, max: 60, step: 1 } as const;
-const speed = { dimension: 'speed', unit: 'mm/s', min: 5, max: 3000, step: 5 } as const;
 
 export const notebook = defineNotebook({
   name: 'order-plan',

@@ -11,12 +11,11 @@ import { defineNotebook, integer, onePart, type Page, quantity } from '../lib/pa
 import type { PartTolerances } from '../lib/parts/parts.js';
 import { forceAssumptions, forceSources, oilSources } from './base/basis.js';
 import { damperOfBuild } from './base/decision-cases.js';
+import { speed } from './base/quantities.js';
 import { celsius, newtons, percent, shaftSpeed } from './base/wording.js';
 import { histogramFigure, sharesFigure } from './spread/figures.js';
 import { spreadTable, toleranceTable } from './spread/tables.js';
 import { measureFirst, plainName } from './spread/wording.js';
-
-const speed = { dimension: 'speed', unit: 'mm/s', min: 5, max: 3000, step: 5 } as const;
 
 /** Plus or minus, where the parts file says nothing [m]; a small drill by hand and a caliper (common practice, no source). */
 const usual: PartTolerances = { holeDiameter: 3e-5, holeTaper: 3e-5, thickness: 5e-5, bore: 2e-5, gap: 1e-5 };
