@@ -1,4 +1,5 @@
 import { defineNotebook, onePart, quantity, severalParts } from '../../lib/page/index.js';
+import { modelAt, oilCase } from '../../notebooks/base/oil-forces.js';
 import {
   coldToHotFigure,
   forceVelocityFigure,
@@ -6,7 +7,6 @@ import {
 } from '../../notebooks/compare-oils/figures.js';
 import { forceTable } from '../../notebooks/compare-oils/tables.js';
 import { packFigure } from '../../notebooks/compare-pistons/figures.js';
-import { modelAt, oilCase } from '../../notebooks/base/oil-forces.js';
 
 /** Four figures of the notebooks on one page, all of them moved by one slider. */
 export const notebook = defineNotebook({

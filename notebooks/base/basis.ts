@@ -1,6 +1,7 @@
 /** Sources of the laws that every force on a page rests on. */
 export const forceSources: readonly string[] = [
   'Sampson, Phil. Trans. R. Soc. A 182 (1891) 449, and Dagan, Weinbaum & Pfeffer, J. Fluid Mech. 115 (1982) 505: slow flow through a short hole.',
+  'Shah, J. Fluids Eng. 100 (1978) 177: flow that develops along a tube; with it and our own numerical solutions, fast flow through a short hole.',
   'Bird, Stewart & Lightfoot, Transport Phenomena, sec. 2.4: flow through the gap round the piston.',
   'Rao, Mechanical Vibrations, SI ed. 2017, Example 1.16: the closed-cylinder limit of the force balance.',
 ];
