@@ -1,6 +1,6 @@
 // A piston with four holes and a wide gap, solved in three dimensions and put against the model, by hand:
 //   npm run reference-3d -- [--mesh 1.6] [--reynolds 0,10,60] [--rows rows.csv]
-// Mesh 1.6 takes two minutes, 1 a quarter of an hour and 2.5 GB; Re 0 alone a minute. --rows prints the table of rows solved before.
+// Mesh 1.6 takes three minutes, 1 a quarter of an hour and 2 GB; Re 0 alone a minute. --rows prints the table of rows solved before.
 // Needs the Debian packages freefem++ and libfreefem++ (msh3 and MUMPS_seq).
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -68,10 +68,12 @@ function solve(): string {
   try {
     const [input, output] = [join(folder, 'case.txt'), join(folder, 'rows.csv')];
     const sizes = [boreRadius, pistonRadius, holeRadius, pitchRadius, thickness, downstream];
-    writeFileSync(input, [...sizes, values.mesh, densities.length, ...densities].join(' '));
+    writeFileSync(input, `${[...sizes, values.mesh, densities.length, ...densities].join(' ')}\n`);
     const script = fileURLToPath(new URL('piston-3d.edp', import.meta.url));
     const run = spawnSync('FreeFem++', ['-nw', '-v', '0', script, input, output], {
       stdio: ['ignore', 'inherit', 'inherit'],
+      // Where Debian's libfreefem++ puts its plugins, which its own settings do not say.
+      env: { FF_LOADPATH: '/usr/lib/freefem++', ...process.env },
     });
     if (run.status !== 0)
       throw new Error('FreeFem++ failed: it needs the Debian packages freefem++ and libfreefem++');
