@@ -6,6 +6,8 @@ export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
     include: ['test/**/*.test.ts'],
+    // A browser on a busy machine takes its time.
+    expect: { poll: { timeout: 20_000, interval: 50 } },
     setupFiles: ['test/fast-check-seed.ts'],
     coverage: {
       include: ['lib/**/*.ts'],

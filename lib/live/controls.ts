@@ -25,11 +25,13 @@ export interface Listeners {
 
 /** Puts the controls of a notebook into their place, with the panel of the parts under them. */
 export function controls(
-  place: Element,
+  main: Element,
   declaration: Parameters,
   partsPanel: Element,
   { changed, reset }: Listeners,
 ): Controls {
+  const place = main.querySelector('.controls');
+  if (place === null) throw new TypeError('the page has no place for controls');
   const made = new Map<string, Control>();
   const none = Object.keys(declaration).length === 0;
   place.replaceChildren(

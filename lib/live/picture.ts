@@ -45,9 +45,12 @@ export function picture(place: Element, specName: string, specs: CompiledSpecs):
   };
 }
 
-/** The width that the window has room for; the style sheet of the page decides the same way. */
+/** Whether the window has room for the narrow pictures only; the style sheet of the page decides the same way. */
+export const narrowWindow = matchMedia('(max-width:560px)');
+
+/** The width of the pictures shown. */
 export function layoutShown(): LayoutName {
-  return matchMedia('(max-width:560px)').matches ? 'narrow' : 'wide';
+  return narrowWindow.matches ? 'narrow' : 'wide';
 }
 
 type Sizes = Pick<Drawing, 'width' | 'height' | 'padding'>;

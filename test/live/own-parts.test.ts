@@ -81,13 +81,10 @@ describe.skipIf(!hasChromium)(`the reader's own parts in a live page${skipReason
     },
   );
 
-  it('with a hundred thousand oils are refused, and quickly', async () => {
+  it('with a hundred thousand oils are refused', async () => {
     const text = oils(Array.from({ length: 100_000 }, (_oil, index) => oil(`oil ${index}`)).join('\n'));
-    const begun = Date.now();
     await choose('huge.yaml', text);
     await expect.poll(fault).toContain('must have at most 1 MB');
-    // Not a measurement: a page that hung would take minutes.
-    expect(Date.now() - begun).toBeLessThan(20_000);
     quiet();
   });
 

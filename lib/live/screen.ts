@@ -1,0 +1,55 @@
+import { pageBody } from '../page/page-body.js';
+import type { Actions } from './actions.js';
+import { type Case, figuresOf } from './case.js';
+import { controls } from './controls.js';
+import { pageTools } from './page-tools.js';
+import { partsPanel } from './parts-panel.js';
+import { patchChildren, patchWhenOpened } from './patch.js';
+import type { CompiledSpecs } from './picture.js';
+import { pictures } from './pictures.js';
+import type { Session } from './session.js';
+import { fragmentOf } from './settings.js';
+
+/** What the reader sees of a session. */
+export interface Screen {
+  /** Shows a case: controls, texts, tables, and the pictures in sight. */
+  show(next: Case): Promise<void>;
+  /** What can wait until the reader pauses: pictures out of sight, the status line, the address. */
+  rest(): void;
+  complain(text: string): void;
+}
+
+/** Puts the controls into the page of a session. */
+export function screen(main: Element, session: Session, specs: CompiledSpecs, act: Actions): Screen {
+  const { parameters } = session.notebook;
+  const drawn = pictures(specs);
+  const parts = partsPanel({ opened: act.openFile, edited: act.editFile, back: act.back });
+  const panel = controls(main, parameters, parts.element, { changed: act.change, reset: act.reset });
+  const showControls = (next: Case, before?: Case): void => {
+    if (next.file !== before?.file) {
+      panel.choose(next.file.parts);
+      parts.show(next.file);
+    }
+    panel.show(next.settings);
+  };
+  const addTools = (): void => pageTools(() => session, drawn, panel.say);
+  patchWhenOpened(main);
+  showControls(session.now);
+  addTools();
+  return {
+    async show(next) {
+      showControls(next, session.now);
+      session.now = next;
+      patchChildren(main, pageBody(next.body).nodes);
+      addTools();
+      await drawn.drawSeen(figuresOf(next, session.start));
+    },
+    rest() {
+      const { now, start } = session;
+      history.replaceState(null, '', `#${fragmentOf(now.settings, start.settings)}`);
+      panel.say(now.page.answer);
+      void drawn.drawAll(figuresOf(now, start));
+    },
+    complain: panel.complain,
+  };
+}

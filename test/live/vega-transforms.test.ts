@@ -1,0 +1,30 @@
+import { describe, expect, it, vi } from 'vitest';
+import { registeredTransforms } from '../../lib/live/vega-transforms.js';
+import { chartSpecs } from '../../lib/plot/chart-specs.js';
+import { runtimeSpecs } from '../../lib/plot/runtime-specs.js';
+import { sampleFigures } from '../plot/sample-figures.js';
+
+vi.setConfig({ testTimeout: 60_000 });
+
+/** Types of all operators in a compiled specification, wherever they stand in it. */
+function operatorTypes(part: unknown): readonly string[] {
+  if (typeof part !== 'object' || part === null) return [];
+  const inside = Object.values(part).flatMap(operatorTypes);
+  const operators = 'operators' in part && Array.isArray(part.operators) ? part.operators : [];
+  return [...inside, ...operators.map(({ type }: { readonly type: string }) => type)];
+}
+
+describe('the parts of Vega in a page', () => {
+  it('are the transforms that the compiled charts use, and no others', () => {
+    const used = new Set(operatorTypes(runtimeSpecs()));
+    // An operator of that name is part of every dataflow.
+    used.delete('operator');
+    expect([...registeredTransforms].sort()).toEqual([...used].sort());
+  });
+
+  it('draw every kind of chart there is', () => {
+    const drawn = sampleFigures.flatMap(({ drawings }) => [drawings.wide, drawings.narrow]);
+    expect(Object.keys(chartSpecs).sort()).toEqual(drawn.map(({ specName }) => specName).sort());
+    for (const { specName, spec } of drawn) expect(chartSpecs[specName]).toBe(spec);
+  });
+});
