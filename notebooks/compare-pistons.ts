@@ -19,7 +19,7 @@ import { forceVelocityFigure, type PistonCase, packFigure } from './compare-pist
 
 export const notebook = defineNotebook({
   name: 'compare-pistons',
-  order: 20,
+  order: 63,
   title: 'What each piston does to your damping',
   question: 'With one oil, how do my pistons differ, and where does each of them pack?',
   parameters: {

@@ -17,7 +17,7 @@ import {
 
 export const notebook = defineNotebook({
   name: 'hole-size',
-  order: 30,
+  order: 8,
   title: 'What the drill does to your damping',
   question: 'What do 0.05 mm of drill, a chamfer or a taper do to my damping?',
   parameters: {
