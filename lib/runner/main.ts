@@ -5,6 +5,11 @@ import { runCommand } from './run-command.js';
 const fromRoot = (name: string): string => fileURLToPath(new URL(`../../${name}`, import.meta.url));
 const manifest: { readonly version: string } = JSON.parse(readFileSync(fromRoot('package.json'), 'utf8'));
 
+// A reader such as `head` may close the pipe before all pages are named; the pages are written all the same.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+});
+
 process.exitCode = await runCommand(process.argv.slice(2), {
   // npm starts a script in the folder of the package and says where the user stood.
   workingFolder:
