@@ -17,7 +17,7 @@ export interface BodyContent {
 export function pageBody(content: BodyContent): Html {
   return html`
 <p class="answer">${prose(content.page.answer)}</p>
-${failedChecks(content.page)}<div class="controls">${trusted('')}</div>
+${failedChecks(content.page)}<div class="controls" id="controls">${trusted('')}</div>
 ${settings(content)}
 ${blocks(content)}
 ${sources(content.page)}

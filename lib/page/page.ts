@@ -157,7 +157,8 @@ export function pageFigures(page: Page): readonly Figure[] {
  * @throws InputError for an id that is no file name or that two blocks have
  */
 export function requirePageIds(page: Page): void {
-  const seen = new Set<string>();
+  // The place of the controls is named already.
+  const seen = new Set<string>(['controls']);
   for (const block of allBlocks(page)) {
     const id = block.kind === 'figure' ? block.figure.id : 'id' in block ? block.id : undefined;
     if (id === undefined) continue;

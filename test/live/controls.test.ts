@@ -180,6 +180,24 @@ describe.skipIf(!hasChromium)(`a live page in a browser${skipReason}`, () => {
     await page.context().close();
   });
 
+  it('draws the same pictures step by step as at once', async () => {
+    const stepped = await open(browser, built.address);
+    for (const slope of ['75', '190', '120', '85']) {
+      await stepped.page.locator('#set-slope').fill(slope);
+      await expect.poll(() => answer(stepped.page)).toContain(`at ${slope} %`);
+    }
+    await stepped.page.locator('#set-count').fill('7');
+    await stepped.page.locator('#set-count').fill('6');
+    await stepped.page.locator('#set-oils-2').uncheck();
+    await expect.poll(() => stepped.page.url()).toContain('oils=');
+    const once = await open(browser, stepped.page.url());
+    await expect.poll(() => answer(once.page)).toBe(await answer(stepped.page));
+    const pictures = (page: Page) => page.evaluate(allPictures);
+    await expect.poll(() => pictures(stepped.page)).toEqual(await pictures(once.page));
+    await once.page.context().close();
+    await stepped.page.context().close();
+  });
+
   it('redraws into what a fresh start would draw', async () => {
     const { page } = await open(browser, built.address);
     await page.locator('#set-slope').fill('75');
@@ -199,4 +217,17 @@ function markupOfMain(): string | undefined {
   if (!(main instanceof Element)) return undefined;
   for (const part of main.querySelectorAll('.controls, .wide, .narrow')) part.remove();
   return main.innerHTML;
+}
+
+/** Run in the page: the marks of its pictures as texts, in any order: Vega appends those that come later. */
+function allPictures(): readonly string[] {
+  return [...document.querySelectorAll('figure .wide svg :is(path, line, text)')]
+    .filter((mark) => mark.getAttribute('fill') !== 'transparent')
+    .map((mark) => {
+      const { x, y, width, height } = mark.getBoundingClientRect();
+      const place = [x, y + scrollY, width, height].map((size) => Math.round(10 * size) / 10);
+      const look = ['d', 'fill', 'stroke', 'stroke-dasharray'].map((name) => mark.getAttribute(name) ?? '');
+      return [mark.localName, mark.textContent, ...place, ...look].join(' ');
+    })
+    .sort();
 }
