@@ -56,6 +56,14 @@ describe('a piston with holes of two sizes', () => {
     expect(jetRecoil / recoil).toBeCloseTo(1, 7);
   });
 
+  test('leaks more of its flow the faster it moves, since the gap stays viscous where holes do not', () => {
+    const at = (speed: number) => damperForce(model, { speed, position: 0 });
+    const { leakShare, pressureDrop } = at(-0.8);
+    const leak = model.pistonFlow.gapConductance * -pressureDrop;
+    expect(leakShare / (leak / (0.8 * model.dampingArea))).toBeCloseTo(1, 9);
+    expect(leakShare).toBeGreaterThan(1.5 * at(0).leakShare);
+  });
+
   test('rests with no flow in any hole', () => {
     const { holeReynoldsNumber, wallShearRate, jetRecoil } = damperForce(model, { speed: 0, position: 0 });
     expect([holeReynoldsNumber, wallShearRate, jetRecoil]).toEqual([0, 0, 0]);

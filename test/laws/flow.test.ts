@@ -83,6 +83,16 @@ describe.each(laws)('$name law', (law) => {
       ),
     ));
 
+  test('nothing flows without a pressure drop, and the slope there is the creeping one', () =>
+    fc.assert(
+      fc.property(anyHole, anyFluid, (hole, fluid) => {
+        expect(holeFlow(hole, fluid, 0, law)).toBe(0);
+        expect(holePressureDrop(hole, fluid, 0, law)).toBe(0);
+        const { slope, creepingSlope } = law.resistance(hole, fluid);
+        expect(slope(0) / creepingSlope).toBeCloseTo(1, 12);
+      }),
+    ));
+
   test('a hole without a size is refused', () => {
     const fluid = { density: 970, kinematicViscosity: 1e-4 };
     expect(() => holePressureDrop({ diameter: 0, length: 1e-3 }, fluid, 1e-6, law)).toThrow(
