@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { InputError } from '../base/input-error.js';
+import { largestEccentricity } from '../flow/annular-gap.js';
 import { requireHolePitch } from '../flow/hole-pitch.js';
 import { mouthWidth } from '../flow/hole-shape.js';
 import { formatQuantity } from '../units/index.js';
@@ -39,9 +40,10 @@ const pistonShape = {
   ),
   'off-centre': z.optional(
     numberField(
-      { from: 0, to: 1 },
+      { from: 0, to: largestEccentricity },
       {
-        description: 'How far the piston stands off the middle of the bore: 0 centred, 1 touching the wall.',
+        description:
+          'How far the piston stands off the middle of the bore: 0 centred, 0.99 all but touching the wall.',
         default: 0,
         examples: [0.5],
       },

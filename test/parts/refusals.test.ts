@@ -206,7 +206,7 @@ describe('units and numbers', () => {
       'off the bore',
       'thickness: 2.5 mm',
       'thickness: 2.5 mm\n    off-centre: 1.5',
-      '18:17 pistons[0].off-centre: must be a number from 0 to 1, got 1.5',
+      '18:17 pistons[0].off-centre: must be a number from 0 to 0.99, got 1.5',
     ],
     [
       'price with a sign',
