@@ -13,7 +13,7 @@ import type { Cell } from '../lib/plot/table.js';
 import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
 import { doubts } from './base/doubts.js';
 import { modelAt, oilCase, pointAt } from './base/oil-forces.js';
-import { speed } from './base/quantities.js';
+import { oilTemperature, speed } from './base/quantities.js';
 import { celsius, shaftSpeed } from './base/wording.js';
 import { forceVelocityFigure, type PistonCase, packFigure } from './compare-pistons/figures.js';
 
@@ -24,16 +24,7 @@ export const notebook = defineNotebook({
   question: 'With one oil, how do my pistons differ, and where does each of them pack?',
   parameters: {
     oil: onePart({ list: 'oils', label: 'Oil', help: 'The oil in the shock.' }),
-    temperature: quantity({
-      dimension: 'temperature',
-      unit: '°C',
-      default: 20,
-      min: -20,
-      max: 60,
-      step: 1,
-      label: 'Oil temperature',
-      help: 'Temperature of the oil.',
-    }),
+    temperature: oilTemperature,
     shock: onePart({
       list: 'shocks',
       label: 'Shock',

@@ -2,7 +2,7 @@ import { type Block, defineNotebook, onePart, quantity, type TableBlock } from '
 import { formatQuantity } from '../lib/units/index.js';
 import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
 import { modelAt, oilCase } from './base/oil-forces.js';
-import { speed } from './base/quantities.js';
+import { oilTemperature, speed } from './base/quantities.js';
 import { celsius, percent, shaftSpeed } from './base/wording.js';
 import { holeChecks } from './hole-size/checks.js';
 import { drillFigure, exponentFigure, shapeFigure } from './hole-size/figures.js';
@@ -33,16 +33,7 @@ export const notebook = defineNotebook({
       help: 'How much larger each hole is drilled.',
     }),
     oil: onePart({ list: 'oils', label: 'Oil', help: 'The oil in the shock.' }),
-    temperature: quantity({
-      dimension: 'temperature',
-      unit: '°C',
-      default: 20,
-      min: -20,
-      max: 60,
-      step: 1,
-      label: 'Oil temperature',
-      help: 'Temperature of the oil.',
-    }),
+    temperature: oilTemperature,
     shock: onePart({ list: 'shocks', label: 'Shock', help: 'The body that the piston runs in.' }),
     slow: quantity({ ...speed, label: 'Slow', help: 'A slow shaft speed: roll and pitch.', default: 50 }),
     fast: quantity({

@@ -4,7 +4,7 @@ import { type Block, defineNotebook, onePart, quantity, type TableBlock } from '
 import { formatQuantity } from '../lib/units/index.js';
 import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
 import { modelAt, oilCase } from './base/oil-forces.js';
-import { speed } from './base/quantities.js';
+import { oilTemperature, speed } from './base/quantities.js';
 import { celsius, newtons, shaftSpeed } from './base/wording.js';
 import { limitChecks } from './limits/checks.js';
 import { boreFigure, capFigure, speedFigure } from './limits/figures.js';
@@ -33,16 +33,7 @@ export const notebook = defineNotebook({
       default: 500,
     }),
     oil: onePart({ list: 'oils', label: 'Oil', help: 'The oil in the shock.' }),
-    temperature: quantity({
-      dimension: 'temperature',
-      unit: '°C',
-      default: 20,
-      min: -20,
-      max: 60,
-      step: 1,
-      label: 'Oil temperature',
-      help: 'Temperature of the oil.',
-    }),
+    temperature: oilTemperature,
     piston: onePart({ list: 'pistons', label: 'Piston', help: 'The piston in the shock.' }),
     shock: onePart({ list: 'shocks', label: 'Shock', help: 'The body that the piston runs in.' }),
     fast: quantity({ ...speed, label: 'Fastest', help: 'The end of the speed axis.', default: 1000 }),
