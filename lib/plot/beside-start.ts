@@ -1,6 +1,7 @@
 import { dotsBeside } from './dot-chart.js';
 import type { Figure } from './figure.js';
 import { linesBeside } from './line-chart.js';
+import { scatterBeside } from './scatter-chart.js';
 
 /**
  * A figure with the same figure of an earlier case in grey behind it. Its axes hold both cases, so that they stand still
@@ -16,5 +17,6 @@ export function besideStart(figure: Figure, start: Figure): Figure {
   const [now, before] = [figure.chart, start.chart];
   if (now.kind === 'line' && before.kind === 'line') return linesBeside(now.shows, before.shows);
   if (now.kind === 'dot' && before.kind === 'dot') return dotsBeside(now.shows, before.shows);
+  if (now.kind === 'scatter' && before.kind === 'scatter') return scatterBeside(now.shows, before.shows);
   return figure;
 }

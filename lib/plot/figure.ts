@@ -1,6 +1,7 @@
 import { InputError } from '../base/input-error.js';
 import type { DotChart } from './dots.js';
 import type { LineChart } from './lines.js';
+import type { ScatterChart } from './scatter.js';
 import type { Table } from './table.js';
 
 /**
@@ -78,7 +79,8 @@ export interface Figure extends FigureText {
  */
 export type Chart =
   | { readonly kind: 'line'; readonly shows: LineChart }
-  | { readonly kind: 'dot'; readonly shows: DotChart };
+  | { readonly kind: 'dot'; readonly shows: DotChart }
+  | { readonly kind: 'scatter'; readonly shows: ScatterChart };
 
 /**
  * What every figure says of itself in words.

@@ -16,4 +16,6 @@ export { type Histogram, histogram } from './histogram.js';
 export { lineChart } from './line-chart.js';
 export type { LineChart, LinePoint, LineSeries, MarkedPoint, Rule } from './lines.js';
 export { renderSvg } from './render-svg.js';
+export type { ScatterChart, ScatterPoint, ScatterSeries } from './scatter.js';
+export { scatterChart } from './scatter-chart.js';
 export { type Cell, type Column, columnHeading, displayColumn, displayNumber, type Table } from './table.js';

@@ -1,4 +1,11 @@
-import { type DotChart, dotChart, type LineChart, lineChart } from '../../lib/plot/index.js';
+import {
+  type DotChart,
+  dotChart,
+  type LineChart,
+  lineChart,
+  type ScatterChart,
+  scatterChart,
+} from '../../lib/plot/index.js';
 
 /** Names and numbers invented for the tests: long, short, hostile. */
 export const names = [
@@ -53,5 +60,23 @@ export const dots: DotChart = {
   })),
 };
 
+/** Made-up things at two of their values; several lie close together. */
+export const points: ScatterChart = {
+  id: 'slow-and-fast',
+  title: 'Slow error against fast error',
+  alt: 'The nearest is off by 2 % slow and 9 % fast.',
+  x: { label: 'Off when slow', unit: '%', dimension: 'ratio' },
+  y: { label: 'Off when fast', unit: '%', dimension: 'ratio' },
+  labelled: 'Design',
+  series: names.map((name, kind) => ({
+    name,
+    points: [0, 1, 2].map((index) => ({
+      x: 0.02 * index + 0.001 * kind,
+      y: 0.09 - 0.03 * index,
+      label: `${3 * kind + index + 1}`,
+    })),
+  })),
+};
+
 /** Figures of every kind of chart. */
-export const sampleFigures = [lineChart(lines), dotChart(dots)];
+export const sampleFigures = [lineChart(lines), dotChart(dots), scatterChart(points)];
