@@ -22,7 +22,7 @@ export interface WantedForce {
  * @public
  */
 export interface DesignProblem {
-  /** The shock; its own piston gives the diameter and the eccentricity. */
+  /** The shock; its own piston gives the diameter and the eccentricity, and none of its holes and valves. */
   readonly damper: Damper;
   /** Hole counts to try, each 1 to 20. */
   readonly counts: readonly number[];
@@ -43,6 +43,13 @@ export interface DesignProblem {
 }
 
 /**
+ * What a design makes of a {@link WantedForce}: forces of the oil [N], both above 0.
+ *
+ * @public
+ */
+export type MadeForce = Pick<WantedForce, 'compression' | 'rebound'>;
+
+/**
  * One piston with one oil.
  *
  * @public
@@ -54,6 +61,8 @@ export interface Design {
   readonly taper: number;
   readonly thickness: number;
   readonly oil: string;
+  readonly slow: MadeForce;
+  readonly fast: MadeForce;
   /** Largest relative error of the force at the slow and at the fast speed: 0.1 stands for 10 %. */
   readonly slowError: number;
   readonly fastError: number;

@@ -1,14 +1,16 @@
 import type { Damper } from '../damper/damper.js';
 import { damperModel } from '../damper/damper-model.js';
 import { fluidAt } from '../fluid/fluid-at.js';
-import type { Oil } from '../fluid/oil.js';
+import type { FluidState } from '../fluid/fluid-state.js';
 import { dampingForceAt } from './damping-mismatch.js';
 import {
   type Design,
   type DesignFront,
   type DesignProblem,
+  type MadeForce,
   type RobustDesign,
   requireDesignProblem,
+  type WantedForce,
 } from './design-problem.js';
 import { smallestPiston } from './hole-room.js';
 import { paretoFront } from './pareto-front.js';
@@ -17,27 +19,29 @@ import type { Search } from './search.js';
 type Drilled = Pick<Design, 'count' | 'drill' | 'taper' | 'thickness'>;
 
 function drilledDamper(damper: Damper, { count, drill, taper, thickness }: Drilled): Damper {
+  const { diameter, eccentricity } = damper.piston;
   const straight = { count, diameter: drill };
   const tapered = {
     count,
     diameter: drill - taper / 2,
     shape: { kind: 'conical', shaftSideDiameter: drill + taper / 2 } as const,
   };
-  return { ...damper, piston: { ...damper.piston, thickness, holes: [taper === 0 ? straight : tapered] } };
+  return {
+    ...damper,
+    piston: { diameter, eccentricity, thickness, holes: [taper === 0 ? straight : tapered] },
+  };
 }
 
-/** Compression and rebound force at the slow and the fast speed [N], all above 0. */
-function fourForces(
-  problem: DesignProblem,
-  drilled: Drilled,
-  oil: Oil,
-  temperature: number,
-): readonly number[] {
-  const model = damperModel(drilledDamper(problem.damper, drilled), fluidAt(oil, temperature));
-  return [problem.slow, problem.fast].flatMap(({ speed }) => [
-    dampingForceAt(model, speed),
-    -dampingForceAt(model, -speed),
-  ]);
+/** Forces at the slow and the fast speed. */
+type Made = Pick<Design, 'slow' | 'fast'>;
+
+function forcesOf(problem: DesignProblem, drilled: Drilled, fluid: FluidState): Made {
+  const model = damperModel(drilledDamper(problem.damper, drilled), fluid);
+  const at = ({ speed }: WantedForce) => ({
+    compression: dampingForceAt(model, speed),
+    rebound: -dampingForceAt(model, -speed),
+  });
+  return { slow: at(problem.slow), fast: at(problem.fast) };
 }
 
 /** Difference as a part: twice as hard is as far off as half as hard. */
@@ -45,8 +49,8 @@ function partsApart(a: number, b: number): number {
   return Math.expm1(Math.abs(Math.log(a / b)));
 }
 
-function largestChange(from: readonly number[], to: readonly number[]): number {
-  return Math.max(...from.map((force, index) => partsApart(to[index] ?? Number.NaN, force)));
+function largestApart(made: MadeForce, wanted: MadeForce): number {
+  return Math.max(partsApart(made.compression, wanted.compression), partsApart(made.rebound, wanted.rebound));
 }
 
 /**
@@ -59,10 +63,10 @@ function largestChange(from: readonly number[], to: readonly number[]): number {
 export function* designSearch(problem: DesignProblem): Search<DesignFront> {
   requireDesignProblem(problem);
   const { damper, counts, drills, tapers, thicknesses, oils, slow, fast, temperature } = problem;
-  const wanted = [slow.compression, slow.rebound, fast.compression, fast.rebound];
   const designs: Design[] = [];
   let unfit = 0;
   for (const [place, { name, oil }] of oils.entries()) {
+    const fluid = fluidAt(oil, temperature);
     for (const [step, drill] of drills.entries()) {
       for (const count of counts) {
         for (const taper of tapers) {
@@ -77,11 +81,10 @@ export function* designSearch(problem: DesignProblem): Search<DesignFront> {
           }
           for (const thickness of thicknesses) {
             const drilled = { count, drill, taper, thickness };
-            const forces = fourForces(problem, drilled, oil, temperature);
-            const [a = 0, b = 0, c = 0, d = 0] = forces.map((force, at) =>
-              partsApart(force, wanted[at] ?? Number.NaN),
-            );
-            designs.push({ ...drilled, oil: name, slowError: Math.max(a, b), fastError: Math.max(c, d) });
+            const made = forcesOf(problem, drilled, fluid);
+            const slowError = largestApart(made.slow, slow);
+            const fastError = largestApart(made.fast, fast);
+            designs.push({ ...drilled, oil: name, ...made, slowError, fastError });
           }
         }
       }
@@ -96,15 +99,16 @@ function withRobustness(problem: DesignProblem, design: Design): RobustDesign {
   const oil = problem.oils.find(({ name }) => name === design.oil)?.oil;
   if (oil === undefined) throw new Error(`no oil ${design.oil}`);
   const { temperature, drillError, temperatureError } = problem;
-  const at = (drill: number, kelvin: number) => fourForces(problem, { ...design, drill }, oil, kelvin);
-  const plain = at(design.drill, temperature);
-  const changes = (towards: readonly (readonly number[])[]): number =>
-    Math.max(...towards.map((forces) => largestChange(plain, forces)));
+  const change = (drill: number, kelvin: number): number => {
+    const made = forcesOf(problem, { ...design, drill }, fluidAt(oil, kelvin));
+    return Math.max(largestApart(made.slow, design.slow), largestApart(made.fast, design.fast));
+  };
+  const { drill } = design;
   return {
     ...design,
-    drillChange: changes([-drillError, drillError].map((error) => at(design.drill + error, temperature))),
-    temperatureChange: changes(
-      [-temperatureError, temperatureError].map((error) => at(design.drill, temperature + error)),
+    drillChange: Math.max(...[-drillError, drillError].map((error) => change(drill + error, temperature))),
+    temperatureChange: Math.max(
+      ...[-temperatureError, temperatureError].map((error) => change(drill, temperature + error)),
     ),
   };
 }

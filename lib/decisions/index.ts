@@ -17,6 +17,7 @@ export type {
   Design,
   DesignFront,
   DesignProblem,
+  MadeForce,
   RobustDesign,
   WantedForce,
 } from './design-problem.js';

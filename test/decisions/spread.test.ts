@@ -2,16 +2,15 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { damperForce } from '../../lib/damper/damper-force.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import { dampingForceAt } from '../../lib/decisions/damping-mismatch.js';
-import type { DesignProblem } from '../../lib/decisions/design-problem.js';
 import { designSearch } from '../../lib/decisions/design-search.js';
 import { forceSpread, toleranceShares } from '../../lib/decisions/force-spread.js';
-import { paretoFront } from '../../lib/decisions/pareto-front.js';
 import { finish } from '../../lib/decisions/search.js';
 import { type TolerancedBuild, toleranceModel } from '../../lib/decisions/tolerances.js';
 import { fluidAt } from '../../lib/fluid/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil.js';
 import { startDecisionWorkers } from '../../lib/workers/index.js';
 import { shockWith, silicone } from './demo.js';
+import { design } from './design-case.js';
 
 const uniform = (halfWidth: number) => ({ kind: 'uniform', halfWidth }) as const;
 
@@ -129,85 +128,6 @@ describe('spread of the force', () => {
     expect(bad({ speeds: [0] })).toThrow('size of speeds[0] must be greater than 0');
     expect(bad({ position: 1 })).toThrow('position must be 0 to 0.025 m');
     expect(toleranceModel(build).inputs).toBe(8);
-  });
-});
-
-const design: DesignProblem = {
-  damper: shockWith(4, 1.2e-3),
-  counts: [2, 3, 4, 5, 6, 8],
-  drills: [1.0, 1.1, 1.2, 1.3, 1.4].map((drill) => drill * 1e-3),
-  tapers: [0, 0.1e-3],
-  thicknesses: [2e-3, 2.5e-3],
-  oils: [200, 350, 500].map((viscosity) => ({ name: `${viscosity}`, oil: createOil(silicone(viscosity)) })),
-  temperature: 298.15,
-  slow: { speed: 0.05, compression: 2, rebound: 2.5 },
-  fast: { speed: 0.5, compression: 9, rebound: 30 },
-  drillError: 0.02e-3,
-  temperatureError: 5,
-};
-
-describe('design search', () => {
-  it('finds the very piston that the wanted forces came from', () => {
-    const model = damperModel(shockWith(4, 1.2e-3), fluidAt(createOil(silicone(350)), 298.15));
-    const forces = (speed: number) => ({
-      speed,
-      compression: dampingForceAt(model, speed),
-      rebound: -dampingForceAt(model, -speed),
-    });
-    const { front, computed } = finish(designSearch({ ...design, slow: forces(0.05), fast: forces(0.5) }));
-    expect(front.length).toBe(1);
-    expect(front[0]).toMatchObject({ count: 4, drill: 1.2e-3, taper: 0, thickness: 2.5e-3, oil: '350' });
-    expect(front[0]?.slowError).toBeLessThan(1e-12);
-    expect(computed).toBeGreaterThan(200);
-  });
-
-  it('has a front that rises in one error and falls in the other, with what a small error does', () => {
-    const { front } = finish(designSearch(design));
-    expect(front.length).toBeGreaterThan(1);
-    for (const [index, one] of front.entries()) {
-      const next = front[index + 1];
-      if (next !== undefined) {
-        expect(next.slowError).toBeGreaterThan(one.slowError);
-        expect(next.fastError).toBeLessThan(one.fastError);
-      }
-      // The creeping force goes with d⁻⁴ to d⁻³: 0.02 mm of 1.0 to 1.4 mm make 4 to 9 %.
-      expect(one.drillChange).toBeGreaterThan(0.04);
-      expect(one.drillChange).toBeLessThan(0.09);
-      // Barry's law: 5 K below 25 °C make 10.6 % in viscosity, 11.1 % with the density; less in a force that is part inertia.
-      expect(one.temperatureChange).toBeGreaterThan(0.05);
-      expect(one.temperatureChange).toBeLessThan(0.111);
-    }
-  });
-
-  it('leaves out holes that find no room', () => {
-    const { unfit, computed } = finish(
-      designSearch({ ...design, counts: [12], drills: [2.2e-3], tapers: [0] }),
-    );
-    expect(unfit).toBe(6);
-    expect(computed).toBe(0);
-  });
-
-  it('the Pareto front of a handful is the one found by hand', () => {
-    const points = [
-      [3, 1],
-      [1, 3],
-      [2, 2],
-      [2, 3],
-      [3, 3],
-      [1, 3],
-    ] as const;
-    expect(paretoFront(points, (point) => point)).toEqual([
-      [1, 3],
-      [2, 2],
-      [3, 1],
-    ]);
-  });
-
-  it('refuses nothing to try', () => {
-    expect(() => finish(designSearch({ ...design, oils: [] }))).toThrow('oils must be 1 or more');
-    expect(() => finish(designSearch({ ...design, slow: { ...design.slow, rebound: 0 } }))).toThrow(
-      'slow.rebound',
-    );
   });
 });
 
