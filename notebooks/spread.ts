@@ -8,17 +8,17 @@ import { finish } from '../lib/decisions/search.js';
 import type { TolerancedBuild, ToleranceName, Tolerances } from '../lib/decisions/tolerances.js';
 import { createOil } from '../lib/fluid/oil.js';
 import { defineNotebook, integer, onePart, type Page, quantity } from '../lib/page/index.js';
-import type { PartTolerances } from '../lib/parts/parts.js';
 import { forceAssumptions, forceSources, oilSources } from './base/basis.js';
 import { damperOfBuild } from './base/decision-cases.js';
 import { speed } from './base/quantities.js';
+import { type LengthTolerances, labelOff, lengthTolerances, temperatureOff } from './base/tolerances.js';
 import { celsius, newtons, percent, shaftSpeed } from './base/wording.js';
 import { histogramFigure, sharesFigure } from './spread/figures.js';
 import { spreadTable, toleranceTable } from './spread/tables.js';
 import { measureFirst, plainName } from './spread/wording.js';
 
-/** Plus or minus, where the parts file says nothing [m]; a small drill by hand and a caliper (common practice, no source). */
-const usual: PartTolerances = { holeDiameter: 3e-5, holeTaper: 3e-5, thickness: 5e-5, bore: 2e-5, gap: 1e-5 };
+/** Part of the gas volume that a syringe and a bleed leave open, where the parts file says nothing (common practice, no source). */
+const usualFillOff = 0.1;
 
 /** Builds drawn for the histogram and base points for the shares: enough for two digits. */
 const drawn = 2048;
@@ -49,23 +49,8 @@ export const notebook = defineNotebook({
       default: 300,
     }),
     fast: quantity({ ...speed, label: 'Fast', help: 'A fast shaft speed in rebound.', default: 1000 }),
-    label: quantity({
-      dimension: 'ratio',
-      unit: '%',
-      label: 'Oil label',
-      help: 'How far the viscosity may be off its label, plus or minus.',
-      default: 5,
-      min: 0,
-      max: 30,
-      step: 1,
-    }),
-    warmer: integer({
-      label: 'Temperature off, K',
-      help: 'How far the oil temperature may be off, plus or minus, in kelvin.',
-      default: 3,
-      min: 0,
-      max: 20,
-    }),
+    label: labelOff,
+    warmer: temperatureOff,
     seed: integer({
       label: 'Seed',
       help: 'Another number draws other builds; the same number the same ones.',
@@ -76,13 +61,19 @@ export const notebook = defineNotebook({
   },
   run(parts, values): Page {
     const { build, temperature, slow, middle, fast, seed } = values;
+    const { lengths, fromFile } = lengthTolerances(parts);
+    const fillOff = parts.tolerances?.gasVolume;
     const toleranced: TolerancedBuild = {
       damper: damperOfBuild(build),
       oil: createOil(build.oil.definition),
       temperature,
       position: build.shock.stroke / 2,
       speeds: [-slow, -middle, -fast],
-      tolerances: deviations(parts.tolerances ?? usual, values.label, values.warmer, build.shock.gas.volume),
+      tolerances: deviations(lengths, {
+        viscosity: values.label,
+        temperature: values.warmer,
+        gasVolume: fillOff ?? usualFillOff * build.shock.gas.volume,
+      }),
     };
     const drawing = { count: drawn, seed, sampling: 'low-discrepancy' } as const;
     const spreads = finish(forceSpread(toleranced, drawing));
@@ -104,9 +95,12 @@ export const notebook = defineNotebook({
           kind: 'assumptions',
           items: [
             `${build.name}: ${build.piston.name} in ${build.shock.name} on ${build.oil.name} at ${celsius(temperature)}, shaft half way in, rebound.`,
-            parts.tolerances === undefined
-              ? 'The parts file gives no tolerances, so usual ones of work by hand stand in (common practice, no source).'
-              : 'The tolerances of lengths are those of the parts file.',
+            fromFile
+              ? 'The tolerances of sizes are those of the parts file; what it leaves out is exact.'
+              : 'The parts file gives no tolerances of sizes, so usual ones of work by hand stand in (common practice, no source).',
+            ...(fillOff === undefined
+              ? ['A syringe and a bleed leave a tenth of the gas volume open (common practice, no source).']
+              : []),
             'Every value within a tolerance is taken as equally likely, and one size as independent of another; all holes of a piston are off together, as one drill makes them.',
             `${drawn} builds are drawn (scrambled Sobol sequence, seed ${seed}); shares from ${points} base points, good to about 0.02.`,
             ...forceAssumptions,
@@ -123,14 +117,11 @@ export const notebook = defineNotebook({
   },
 });
 
-function deviations(lengths: PartTolerances, label: number, kelvin: number, gasVolume: number): Tolerances {
-  const halfWidths: Readonly<Partial<Record<ToleranceName, number>>> = {
-    ...lengths,
-    viscosity: label,
-    temperature: kelvin,
-    // A syringe and a bleed leave about a tenth of the gas volume open (common practice, no source).
-    gasVolume: 0.1 * gasVolume,
-  };
+function deviations(
+  lengths: LengthTolerances,
+  others: Readonly<Record<'viscosity' | 'temperature' | 'gasVolume', number>>,
+): Tolerances {
+  const halfWidths: Readonly<Partial<Record<ToleranceName, number>>> = { ...lengths, ...others };
   return Object.fromEntries(
     Object.entries(halfWidths)
       .filter(([, halfWidth]) => halfWidth > 0)

@@ -44,7 +44,9 @@ export function acceptedText(parameter: Parameter): string {
 export function defaultText(parameter: Parameter): string {
   switch (parameter.kind) {
     case 'quantity':
-      return inUnit(parameter, parameter.default);
+      return parameter.inFile === undefined
+        ? inUnit(parameter, parameter.default)
+        : `what the parts file says, or ${inUnit(parameter, parameter.default)},`;
     case 'integer':
       return String(parameter.default);
     case 'choice':

@@ -34,6 +34,10 @@ export interface QuantityParameter extends ParameterWords {
   readonly max: number;
   /** Step of a slider; other values between min and max are accepted too. */
   readonly step: number;
+  /** What the parts file says of it, in SI: it takes the place of `default` where the file says something. */
+  readonly inFile?: (parts: Parts) => number | undefined;
+  /** True where a number without a unit is taken to be in `unit`. */
+  readonly bareNumber?: true;
 }
 
 /**

@@ -79,7 +79,7 @@ function readValue(
   const [text] = texts;
   switch (parameter.kind) {
     case 'quantity':
-      return readQuantity(parameter, text);
+      return readQuantity(parameter, text, parts);
     case 'integer':
       return readInteger(parameter, text);
     case 'choice':
@@ -92,12 +92,13 @@ function readValue(
   }
 }
 
-function readQuantity(parameter: QuantityParameter, text: string | undefined): number {
+function readQuantity(parameter: QuantityParameter, text: string | undefined, parts: Parts): number {
   const { dimension, min, max } = parameter;
   const unit = findUnit(dimension, parameter.unit);
   if (unit === undefined) throw new TypeError(`"${parameter.unit}" is no unit of ${dimension}`);
-  if (text === undefined) return toSi(parameter.default, unit);
-  const value = parseQuantity(text, dimension);
+  if (text === undefined) return parameter.inFile?.(parts) ?? toSi(parameter.default, unit);
+  const bare = parameter.bareNumber === true && /^[+-]?\d+(\.\d+)?$/u.test(text.trim());
+  const value = parseQuantity(bare ? `${text} ${parameter.unit}` : text, dimension);
   // The limit itself is accepted in every unit, whatever the last bit of its conversion.
   const slack = 1e-12 * Math.max(Math.abs(value), Math.abs(toSi(max, unit)));
   if (value < toSi(min, unit) - slack || value > toSi(max, unit) + slack)

@@ -131,7 +131,7 @@ export interface TimedShockPart {
 }
 
 /**
- * How far sizes may be off, plus or minus [m].
+ * How far sizes may be off, plus or minus: lengths [m], and what else has its unit beside it.
  *
  * @public
  */
@@ -141,6 +141,12 @@ export interface PartTolerances {
   readonly thickness?: number;
   readonly bore?: number;
   readonly gap?: number;
+  /** Viscosity against the label, relative: 0.05 stands for 5 %. */
+  readonly viscosity?: number;
+  /** Oil temperature [K]. */
+  readonly temperature?: number;
+  /** What the fill leaves for the gas [m³]. */
+  readonly gasVolume?: number;
 }
 
 /**

@@ -90,12 +90,44 @@ export const tolerancesSchema = z.pipe(
       thickness: off('Thickness of the piston, plus or minus'),
       bore: off('Bore, plus or minus'),
       gap: off('Gap between piston and bore on one side, plus or minus'),
+      viscosity: z.optional(
+        quantityField({
+          dimension: 'ratio',
+          from: '0 %',
+          to: '30 %',
+          example: '5 %',
+          description: 'Viscosity against the label of the bottle, plus or minus',
+        }),
+      ),
+      temperature: z.optional(
+        quantityField({
+          dimension: 'temperatureDifference',
+          from: '0 K',
+          to: '20 K',
+          example: '3 K',
+          description: 'Oil temperature, plus or minus',
+        }),
+      ),
+      'gas-volume': z.optional(
+        quantityField({
+          dimension: 'volume',
+          from: '0 ml',
+          to: '20 ml',
+          example: '0.1 ml',
+          description: 'Gas that the fill leaves, plus or minus',
+        }),
+      ),
     },
     { description: 'How far sizes may be off, plus or minus; a drill is usually 0.02 mm off or less.' },
   ),
   z.transform((entry): PartTolerances => {
-    const { 'hole-diameter': holeDiameter, 'hole-taper': holeTaper, ...others } = entry;
-    const all = { holeDiameter, holeTaper, ...others };
+    const {
+      'hole-diameter': holeDiameter,
+      'hole-taper': holeTaper,
+      'gas-volume': gasVolume,
+      ...others
+    } = entry;
+    const all = { holeDiameter, holeTaper, ...others, gasVolume };
     return Object.fromEntries(Object.entries(all).filter(([, value]) => value !== undefined));
   }),
 );

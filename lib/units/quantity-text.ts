@@ -15,6 +15,7 @@ const dimensionNames: Readonly<Record<Dimension, string>> = {
   area: 'an area',
   volume: 'a volume',
   temperature: 'a temperature',
+  temperatureDifference: 'a difference of temperatures',
   kinematicViscosity: 'a kinematic viscosity',
   dynamicViscosity: 'a dynamic viscosity',
   density: 'a density',
@@ -31,6 +32,7 @@ const dimensionNames: Readonly<Record<Dimension, string>> = {
 
 const exampleNumbers: Readonly<Partial<Record<Dimension, string>>> = {
   temperature: '20',
+  temperatureDifference: '3',
   kinematicViscosity: '350',
   density: '970',
 };

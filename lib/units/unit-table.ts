@@ -50,6 +50,13 @@ const table = {
     { symbol: 'F', factor: 5, divisor: 9, offset: (459.67 * 5) / 9 },
     { symbol: 'K', factor: 1 },
   ],
+  temperatureDifference: [
+    { symbol: 'K', factor: 1 },
+    { symbol: '°C', factor: 1 },
+    { symbol: 'C', factor: 1 },
+    { symbol: '°F', factor: 5, divisor: 9 },
+    { symbol: 'F', factor: 5, divisor: 9 },
+  ],
   kinematicViscosity: [
     { symbol: 'cSt', factor: 1, divisor: 1e6 },
     { symbol: 'mm²/s', factor: 1, divisor: 1e6 },

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, expectTypeOf, it } from 'vitest';
 import {
   choice,
+  defaultText,
   integer,
   onePart,
   ParameterError,
@@ -74,6 +75,43 @@ describe('values of parameters', () => {
     expect(oil.name).toBe(build?.oil.name);
     expect(piston.name).toBe(build?.piston.name);
     expect(oil.name).not.toBe(demo.oils[0]?.name);
+  });
+
+  it('are what the parts file says of them, before what is declared and after what is given', () => {
+    const off = {
+      drill: quantity({
+        ...words,
+        dimension: 'length',
+        unit: 'mm',
+        default: 0.05,
+        min: 0,
+        max: 1,
+        step: 0.01,
+        inFile: ({ tolerances }) => tolerances?.holeDiameter,
+      }),
+    };
+    const told = { ...parts, tolerances: { holeDiameter: 2e-5 } };
+    expect(readParameterValues(off, {}, told).drill).toBe(2e-5);
+    expect(readParameterValues(off, {}, { ...parts, tolerances: {} }).drill).toBeCloseTo(5e-5, 12);
+    expect(readParameterValues(off, { drill: '0.1 mm' }, told).drill).toBeCloseTo(1e-4, 12);
+    expect(defaultText(off.drill)).toBe('what the parts file says, or 0.05 mm,');
+  });
+
+  it('may be bare numbers only where that is declared', () => {
+    const kelvin = {
+      dimension: 'temperatureDifference',
+      unit: 'K',
+      default: 3,
+      min: 0,
+      max: 20,
+      step: 1,
+    } as const;
+    const warmer = quantity({ ...words, ...kelvin, bareNumber: true });
+    expect(readParameterValues({ warmer }, { warmer: '4' }, parts).warmer).toBe(4);
+    expect(readParameterValues({ warmer }, { warmer: '9 °F' }, parts).warmer).toBeCloseTo(5, 12);
+    expect(() => readParameterValues({ warmer }, { warmer: '40' }, parts)).toThrow('out of range');
+    const strict = quantity({ ...words, ...kelvin });
+    expect(() => readParameterValues({ strict }, { strict: '4' }, parts)).toThrow('"4" has no unit');
   });
 
   it('have the types of their declaration', () => {

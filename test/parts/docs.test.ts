@@ -58,6 +58,7 @@ describe('docs/parts-file.md', () => {
       'volume',
       'kinematicViscosity',
       'temperature',
+      'temperatureDifference',
       'density',
       'pressure',
       'force',

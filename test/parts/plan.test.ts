@@ -9,7 +9,7 @@ day:
   - { time: "14:00", temperature: 30 °C }
 timed:
   - { name: front left, times: [4.1 s, 4.2 s] }
-tolerances: { hole-diameter: 0.02 mm, gap: 10 µm }
+tolerances: { hole-diameter: 0.02 mm, gap: 10 µm, viscosity: 5 %, temperature: 3 K, gas-volume: 0.1 ml }
 `;
 const build = '    corner: { mass: 420 g, motion-ratio: 0.65 }\n    wanted: { oil: mineral, at: 20 °C }\n';
 const whole = `${smallFile}${build}${plans}`;
@@ -39,11 +39,32 @@ describe('what a parts file says of plans', () => {
     expect(parts.timed).toEqual([{ name: 'front left', times: [4.1, 4.2] }]);
     expect(parts.tolerances?.holeDiameter).toBeCloseTo(2e-5, 12);
     expect(parts.tolerances?.gap).toBeCloseTo(1e-5, 12);
-    expect(Object.keys(parts.tolerances ?? {})).toEqual(['holeDiameter', 'gap']);
+    expect(parts.tolerances?.viscosity).toBe(0.05);
+    expect(parts.tolerances?.temperature).toBe(3);
+    expect(parts.tolerances?.gasVolume).toBeCloseTo(1e-7, 15);
+    expect(Object.keys(parts.tolerances ?? {})).toEqual([
+      'holeDiameter',
+      'gap',
+      'viscosity',
+      'temperature',
+      'gasVolume',
+    ]);
     expect(parts.builds[0]?.corner).toEqual({ mass: 0.42, motionRatio: 0.65 });
     expect(parts.builds[0]?.wanted?.oil).toBe(parts.oils[1]);
     expect(parts.builds[0]?.wanted?.temperature).toBe(293.15);
   });
+
+  it.each([
+    ['3 °C', 3],
+    ['1.5 K', 1.5],
+    ['9 °F', 5],
+  ])(
+    'takes a temperature that may be off by %s as a difference, not as a place on the scale',
+    (text, kelvin) => {
+      const off = readParts(whole.replace('3 K', text)).tolerances?.temperature;
+      expect(off).toBeCloseTo(kelvin, 12);
+    },
+  );
 
   it('leaves them out where the file does', () => {
     const parts = readParts(smallFile);
@@ -58,6 +79,18 @@ describe('what a parts file says of plans', () => {
     ['[4.1 s, 4.2 s]', '[]', 'timed[0].times: must have 1 to 50 entries, got 0'],
     ['4.1 s', '-4.1 s', 'timed[0].times[0]: must be greater than 0 s'],
     ['gap: 10 µm', 'gap: 3 mm', 'tolerances.gap: must be 0 mm to 1 mm, got "3 mm"'],
+    ['3 K', '25 K', 'tolerances.temperature: must be 0 K to 20 K, got "25 K"'],
+    ['3 K', '-3 K', 'tolerances.temperature: must be 0 K to 20 K, got "-3 K"'],
+    [
+      '3 K',
+      '3 mm',
+      'tolerances.temperature: "3 mm" is a length; write a difference of temperatures such as "3 K"',
+    ],
+    ['5 %', '0.05', 'tolerances.viscosity: needs a unit, for example "5 %", got 0.05'],
+    ['5 %', '50 %', 'tolerances.viscosity: must be 0 % to 30 %, got "50 %"'],
+    ['5 %', '20 cSt', 'tolerances.viscosity: "20 cSt" is a kinematic viscosity'],
+    ['0.1 ml', '1 l', 'tolerances.gas-volume: must be 0 ml to 20 ml, got "1 l"'],
+    ['gas-volume', 'gas', 'tolerances.gas: unknown key; did you mean "gap"?'],
     ['gap:', 'gaps:', 'tolerances.gaps: unknown key; did you mean "gap"?'],
     ['mass: 420 g', 'mass: 42 kg', 'builds[0].corner.mass: must be 20 g to 10 kg, got "42 kg"'],
     ['0.65', '65', 'builds[0].corner.motion-ratio: must be a number from 0.2 to 1.5, got 65'],

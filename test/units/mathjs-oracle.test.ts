@@ -43,7 +43,7 @@ const namesInMathjs: Readonly<Record<string, string>> = {
   '°': 'deg',
 };
 
-const siUnits: Readonly<Record<Exclude<Dimension, 'ratio'>, string>> = {
+const siUnits: Readonly<Record<Exclude<Dimension, 'ratio' | 'temperatureDifference'>, string>> = {
   length: 'm',
   area: 'm^2',
   volume: 'm^3',
@@ -77,6 +77,14 @@ describe('every factor of the table, against mathjs', () => {
         1e-15 * Math.max(Math.abs(value), unit.offset === undefined ? 0 : 600),
       );
     }
+  });
+
+  it.each(unitTable.temperatureDifference)('a difference in $symbol is that of two temperatures', (unit) => {
+    const kelvin = (value: number): number =>
+      mathjs.unit(value, namesInMathjs[unit.symbol] ?? unit.symbol).toNumber('K');
+    // The spacing of doubles near 300 K is 6e-14.
+    for (const value of [3, 9, -4])
+      expect(Math.abs(toSi(value, unit) - (kelvin(value) - kelvin(0)))).toBeLessThan(2e-13);
   });
 
   it('whole numbers of a decimal unit give the double nearest to the decimal number', () => {
