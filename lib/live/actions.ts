@@ -11,7 +11,7 @@ export interface Actions {
   /** Begins anew with a parts file from disk. */
   openFile(name: string, text: string): void;
   /** Goes on with a changed parts file, compared with what it was. */
-  editFile(name: string, text: string): void;
+  editFile(changed: () => PartsFile): void;
   /** Back to the case that the page came with. */
   back(): void;
   /** Follows the fragment of the address. */
@@ -52,9 +52,9 @@ export function actions(session: Session, follow: () => void, complain: (text: s
         const file = partsFile(name, text);
         begin(caseOf(session.notebook, file, fitting(file, session.wanted)));
       }),
-    editFile: (name, text) =>
+    editFile: (changed) =>
       attempt(() => {
-        const file = partsFile(name, text);
+        const file = changed();
         ask(file, fitting(file, session.wanted));
       }),
     back: () => begin(session.first),

@@ -1,4 +1,5 @@
 import { isMap, isScalar, isSeq, type Node, parseDocument, type Scalar } from 'yaml';
+import type { PartPlace } from './part-place.js';
 
 /** One value of a part in a parts file, as it is written there. */
 export interface PartField {
@@ -8,7 +9,7 @@ export interface PartField {
 }
 
 /** The values of one part, in the order of the file. */
-export function partFields(text: string, list: 'oils' | 'pistons', index: number): readonly PartField[] {
+export function partFields(text: string, { list, index }: PartPlace): readonly PartField[] {
   const part = parseDocument(text).getIn([list, index], true) as Node | undefined;
   return part === undefined ? [] : scalarsUnder(part, [list, index]);
 }

@@ -15,12 +15,15 @@ export const controlStyle = `
 .control.number input[type=number]{width:4.6rem;text-align:right}
 .control.number input[type=range],.control.number .help{grid-column:1/-1}
 .control input[type=range]{width:100%;height:1.75rem;margin:0;accent-color:var(--ink);touch-action:pan-y}
-.control select{width:100%}
+.control select,.control.copy input{width:100%}
+.copy label{display:block;margin-bottom:.3rem}
 .control.text{display:grid;grid-template-columns:1fr 8.5rem;gap:0 .5rem;align-items:baseline;margin:.3rem 0}
 .control.text label{font-weight:400}
 .control.text input{width:100%}
 .control input[type=file]{width:100%;font:inherit;font-size:.85rem}
 .parts p{font-size:.85rem;margin:.5rem 0}
+.parts .row{display:flex;flex-wrap:wrap;gap:.4rem}
+.told:empty{display:none}
 .control fieldset{margin:0;padding:0;border:0}
 .boxes{max-height:11rem;overflow:auto;display:flex;flex-direction:column}
 .boxes label{font-weight:400;padding:.1rem 0}
@@ -30,6 +33,7 @@ button{padding:.2rem .7rem;cursor:pointer}
 .controls :focus-visible,button:focus-visible{outline:3px solid var(--ink);outline-offset:2px}
 .tools{display:flex;flex-wrap:wrap;gap:.5rem;margin:.5rem 0}
 .fault{white-space:pre-wrap;overflow-wrap:anywhere;font:inherit;font-weight:600;color:var(--failed);border:1px solid;border-left-width:4px;padding:.6rem .9rem;margin:1rem 0;background:var(--paper)}
+.controls .fault{position:sticky;bottom:0;max-height:23vh;margin-bottom:0;overflow:auto}
 .status{position:absolute;width:1px;height:1px;margin:0;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
 @media screen and (min-width:62rem){
 .live header,.live main,.live footer{max-width:64rem}

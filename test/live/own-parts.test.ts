@@ -51,6 +51,19 @@ describe.skipIf(!hasChromium)(`the reader's own parts in a live page${skipReason
     page.locator('#parts-open').setInputFiles({ name, mimeType: 'text/yaml', buffer: Buffer.from(text) });
   const answer = () => plain(page.locator('.answer'));
   const fault = () => plain(page.locator('.fault'));
+  const options = () => page.locator('#parts-which option').allTextContents();
+  const removeButton = () => page.getByRole('button', { name: 'Remove this part' });
+  const copyAs = async (name: string): Promise<void> => {
+    await page.locator('#parts-copy').fill(name);
+    await page.locator('#parts-copy').press('Enter');
+  };
+  const saved = async (): Promise<string> => {
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save parts file' }).click(),
+    ]);
+    return readFileSync(await download.path(), 'utf8');
+  };
   const quiet = () => expect([watched.requests, watched.lines]).toEqual([[], []]);
 
   it('are opened from disk, and everything follows', async () => {
@@ -132,6 +145,59 @@ describe.skipIf(!hasChromium)(`the reader's own parts in a live page${skipReason
     expect(download.suggestedFilename()).toBe('mine.yaml');
     const saved = readFileSync(await download.path(), 'utf8');
     expect(saved).toBe(`# my notes\n${oils(oil('thin')).replace('"thin"', '"thinner"')}`);
+  });
+
+  it('are copied under a name of the reader, and the copy is shown', async () => {
+    await choose('mine.yaml', `# my notes\n${oils(`${oil('thin')} # clear`)}`);
+    await expect.poll(answer).toContain('with thin');
+    await copyAs(script);
+    await expect.poll(options).toEqual(['Oil thin', `Oil ${script}`, 'Piston mine']);
+    expect(await page.locator('#parts-which').inputValue()).toBe('oils 1');
+    expect(await page.locator('#part-oils-1-name').inputValue()).toBe(script);
+    expect(await page.locator('#parts-copy').inputValue()).toBe('');
+    expect(await page.locator('.told').textContent()).toContain(`${script} is in the list`);
+    expect(await page.locator('img, main script').count()).toBe(0);
+    await page.locator('#set-oils-1').check();
+    await expect.poll(answer).toContain(`with thin and ${script}`);
+    expect((await saved()).split('\n').slice(4, 6)).toEqual([
+      `${oil('thin')} # clear`,
+      `${oil(script)} # clear`,
+    ]);
+    quiet();
+  });
+
+  it('are not copied under a name that is taken, or under none', async () => {
+    const before = await options();
+    await copyAs('thin');
+    await expect.poll(fault).toContain('oils[2].name: must be a name of its own, got "thin"');
+    await copyAs(' ');
+    await expect.poll(fault).toContain('oils[2].name: must be a name of at least one letter');
+    expect(await options()).toEqual(before);
+    quiet();
+  });
+
+  it('are removed, but not the last of a list', async () => {
+    await removeButton().click();
+    await expect.poll(options).toEqual(['Oil thin', 'Piston mine']);
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Remove this part');
+    await expect.poll(answer).toContain('with thin,');
+    expect(await fault()).toBe('');
+    await removeButton().click();
+    await expect.poll(fault).toBe('mine.yaml:5:5 oils[0]: must stay: it is the only one of its list');
+    expect(await saved()).toBe(`# my notes\n${oils(`${oil('thin')} # clear`)}`);
+    quiet();
+  });
+
+  it('are not removed while something else in the file names them', async () => {
+    await page.getByRole('button', { name: 'Parts of this page' }).click();
+    await expect.poll(fault).toBe('');
+    await page.locator('#parts-which').selectOption('Oil clear 350');
+    await removeButton().click();
+    await expect
+      .poll(fault)
+      .toMatch(/^demo-parts\.yaml:\d+:5 oils\[1\]: must stay: builds\[0\]\.oil, .* name it$/u);
+    expect(await options()).toContain('Oil clear 350');
+    quiet();
   });
 
   it('give way to the parts that the page came with', async () => {

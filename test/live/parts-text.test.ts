@@ -17,18 +17,18 @@ pistons:
 
 describe('the values of a part', () => {
   it('are listed as they are written, in their order', () => {
-    expect(partFields(text, 'oils', 0).map((field) => field.text)).toEqual([
+    expect(partFields(text, { list: 'oils', index: 0 }).map((field) => field.text)).toEqual([
       'thin, clear',
       '350 cSt',
       '25 °C',
     ]);
-    expect(partFields(text, 'pistons', 0).map(({ path }) => path.join('.'))).toEqual([
+    expect(partFields(text, { list: 'pistons', index: 0 }).map(({ path }) => path.join('.'))).toEqual([
       'pistons.0.name',
       'pistons.0.diameter',
       'pistons.0.holes.0.count',
       'pistons.0.holes.0.diameter',
     ]);
-    expect(partFields(text, 'pistons', 1)).toEqual([]);
+    expect(partFields(text, { list: 'pistons', index: 1 })).toEqual([]);
   });
 
   it('are written without a change to anything else', () => {
@@ -63,7 +63,10 @@ describe('the values of a part', () => {
   it('of the demo file can each be written back as they are', () => {
     const demo = readFileSync(demoParts, 'utf8');
     for (const list of ['oils', 'pistons'] as const)
-      for (const { path, text: value } of [...partFields(demo, list, 0), ...partFields(demo, list, 3)])
+      for (const { path, text: value } of [
+        ...partFields(demo, { list, index: 0 }),
+        ...partFields(demo, { list, index: 3 }),
+      ])
         expect(parseDocument(withField(demo, path, value)).toJS()).toEqual(parseDocument(demo).toJS());
   });
 });
