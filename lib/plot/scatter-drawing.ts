@@ -19,7 +19,8 @@ export function drawScatter(shown: ScatterShown, layout: LayoutName): Omit<Drawi
   const title = titleTexts(shown.title, columnHeading(shown.y), left, layout);
   const entries = legendEntries(shown);
   const keys = legend(entries.length > 1 ? entries : [], 8 - left, plot.height + axisRoom, width - 12);
-  const texts = [...title.texts, horizontalLabel(columnHeading(shown.x), plot), ...keys.texts];
+  const beside = labels(shown, plot);
+  const texts = [...title.texts, horizontalLabel(columnHeading(shown.x), plot), ...keys.texts, ...beside];
   const padding = { left, right, top: title.room, bottom: axisRoom + keys.room };
   return {
     width,
@@ -35,7 +36,7 @@ export function drawScatter(shown: ScatterShown, layout: LayoutName): Omit<Drawi
       start: pointRows(shown.start).map((row) => ({ ...row, colour: inkColours.rule })),
       dots: pointRows(shown.series),
       keys: keys.keys,
-      halos: labels(shown, plot).map(textRow),
+      halos: beside.map(textRow),
       texts: texts.map(textRow),
     },
   };

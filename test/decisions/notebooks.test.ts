@@ -12,6 +12,7 @@ import { notebook as match } from '../../notebooks/match.js';
 import { notebook as orderPlan } from '../../notebooks/order-plan.js';
 import { notebook as pair } from '../../notebooks/pair.js';
 import { notebook as spread } from '../../notebooks/spread.js';
+import { notebook as whatToDrill } from '../../notebooks/what-to-drill.js';
 
 const demo = readFileSync(new URL('../../notebooks/demo-parts.yaml', import.meta.url), 'utf8');
 const parts = readParts(demo);
@@ -23,9 +24,14 @@ function pageOf<Any extends Notebook>(
   return notebook.run(parts, readParameterValues(notebook.parameters, texts, parts));
 }
 
-const all = { 'day-plan': dayPlan, match, 'order-plan': orderPlan, pair, spread } as unknown as Readonly<
-  Record<string, Notebook>
->;
+const all = {
+  'day-plan': dayPlan,
+  match,
+  'order-plan': orderPlan,
+  pair,
+  spread,
+  'what-to-drill': whatToDrill,
+} as unknown as Readonly<Record<string, Notebook>>;
 
 describe('decision notebooks on the demo parts', () => {
   for (const [name, notebook] of Object.entries(all)) {
@@ -79,5 +85,32 @@ describe('decision notebooks on the demo parts', () => {
   it('a wider piston is answered with what no oil mends', () => {
     const page = pageOf(match, { piston: ['four 1.3 thick'] });
     expect(JSON.stringify(page.blocks)).toContain('What no oil mends');
+  });
+
+  it('what to drill: forces that are given come before those of the build', () => {
+    const given = { 'slow-compression': ['3 N'], 'slow-rebound': ['4 N'], 'fast-rebound': ['15 N'] };
+    const page = pageOf(whatToDrill, given);
+    expect(page.answer).toContain('For the forces you want, drill');
+    const table = page.blocks.find((block) => block.kind === 'table' && block.id === 'forces');
+    const wanted = table?.kind === 'table' ? table.table.rows.map((row) => row[1]) : [];
+    expect(wanted).toEqual([3, 4, expect.any(Number), 15]);
+  });
+
+  it('what to drill: the same damping is that of the piston one has', () => {
+    const page = pageOf(whatToDrill, { 'slow-harder': ['0 %'], 'fast-harder': ['0 %'] });
+    expect(page.answer).toContain(
+      'buggy front as it is, drill 2 holes of 1.7 mm into',
+    );
+    expect(page.answer).toContain('slow it is right on and fast right on');
+  });
+
+  it('what to drill: says where nothing is robust, where nothing fits, and where there is too much to try', () => {
+    expect(pageOf(whatToDrill, { robust: ['1 %'] }).answer).toContain('nothing that comes near is robust');
+    const huge = pageOf(whatToDrill, { smallest: ['3.9 mm'], largest: ['4 mm'], taper: ['0 mm'] });
+    expect(huge.answer).toContain('leaves enough land');
+    expect(() => pageOf(whatToDrill, { smallest: ['2 mm'], largest: ['1 mm'] })).toThrow(InputError);
+    expect(() => pageOf(whatToDrill, { step: ['0.05 mm'], largest: ['4 mm'] })).toThrow(
+      'together must be 12000 designs at most',
+    );
   });
 });

@@ -50,6 +50,7 @@ describe('a scatter chart', () => {
     (layout) => {
       const { data, width, padding } = scatterChart(points).drawings[layout];
       const labels = data['halos'] ?? [];
+      expect(data['texts']).toEqual(expect.arrayContaining([...labels]));
       expect(labels.map(({ text }) => text)).toEqual(
         Array.from({ length: 12 }, (_, index) => `${index + 1}`),
       );

@@ -1,0 +1,90 @@
+import type { DesignProblem } from '../lib/decisions/design-problem.js';
+import { designSearch } from '../lib/decisions/design-search.js';
+import { finish } from '../lib/decisions/search.js';
+import { createOil } from '../lib/fluid/oil.js';
+import { defineNotebook, onePart, type Page, severalParts } from '../lib/page/index.js';
+import { roundedText } from '../lib/units/index.js';
+import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
+import { damperOfBuild, feelsRight } from './base/decision-cases.js';
+import { oilTemperature } from './base/quantities.js';
+import { drillOff, temperatureOff } from './base/tolerances.js';
+import { celsius, percent, shaftSpeed } from './base/wording.js';
+import { answerOf } from './what-to-drill/answer.js';
+import { candidateParameters, candidates } from './what-to-drill/candidates.js';
+import { frontChecks } from './what-to-drill/checks.js';
+import { evidence } from './what-to-drill/evidence.js';
+import { found, robustLimit } from './what-to-drill/found.js';
+import { millimetres } from './what-to-drill/naming.js';
+import { wantedForces, wantedParameters } from './what-to-drill/wanted.js';
+
+export const notebook = defineNotebook({
+  name: 'what-to-drill',
+  order: 67,
+  title: 'Which piston to drill, and the oil for it',
+  question: 'I want other damping when slow than when fast: which holes do I drill, and which oil do I fill?',
+  parameters: {
+    build: onePart({
+      list: 'builds',
+      label: 'Start from',
+      help: 'The shock that gets the piston, and the damping that the changes start from.',
+    }),
+    ...wantedParameters,
+    temperature: oilTemperature,
+    oils: severalParts({ list: 'oils', atMost: 8, label: 'Oils', help: 'The oils to try.' }),
+    ...candidateParameters,
+    drillOff,
+    temperatureOff,
+    robust: robustLimit,
+  },
+  run(parts, values): Page {
+    const { build, temperature, slow, fast } = values;
+    const wanted = wantedForces(build, values);
+    const tried = candidates(parts, build, values);
+    const problem: DesignProblem = {
+      damper: damperOfBuild(build),
+      ...tried,
+      oils: values.oils.map(({ name, definition }) => ({ name, oil: createOil(definition) })),
+      temperature,
+      slow: wanted.slow,
+      fast: wanted.fast,
+      drillError: values.drillOff,
+      temperatureError: values.temperatureOff,
+    };
+    const { front, computed, unfit } = finish(designSearch(problem));
+    const right = feelsRight(build, temperature);
+    const search = found({ parts, build, problem, front, limit: values.robust });
+    const errors = `a drill ${millimetres(values.drillOff)} or oil ${roundedText(values.temperatureOff, 3)} K off`;
+    return {
+      answer: answerOf(search, wanted.said, errors),
+      blocks: [
+        ...(search.pick === undefined ? [] : evidence(search, search.pick, errors)),
+        {
+          kind: 'text',
+          text: `${computed} designs were worked out, and ${front.length} of them are beaten by none in both speeds${search.shown.length < front.length ? `; the ${search.shown.length} nearest to both wishes are shown` : ''}. There is not one best piston: what suits slow driving may pack in a landing.`,
+        },
+        ...frontChecks(search, front),
+        {
+          kind: 'caution',
+          text: 'Drill with the piston in a vice or on a jig, never in your hand, and with eye protection. Deburr both faces: a burr changes the hole more than the next drill size. Clean the piston before it goes in.',
+        },
+        ...workCautions.map((text) => ({ kind: 'caution', text }) as const),
+        {
+          kind: 'assumptions',
+          items: [
+            `${build.name} feels right on ${right.oil.name} at ${celsius(right.temperature)}; the new piston runs in ${build.shock.name} with the same rim, on oil at ${celsius(temperature)}.`,
+            `Tried: 1 to ${values.mostHoles} holes on one circle, drills from ${millimetres(values.smallest)} to ${millimetres(values.largest)} in steps of ${millimetres(values.step)}, straight${values.taper === 0 ? '' : ` or reamed ${millimetres(values.taper)} wider at either face`}, in pistons ${tried.thicknesses.map(millimetres).join(', ')} thick, which are those of the parts file for this bore.`,
+            `Between holes, shaft and rim 0.3 mm of land must stay (common practice, no source); ${unfit === 0 ? 'every design leaves it' : `${unfit} designs do not leave it and were left out`}. Discs over the holes are not tried.`,
+            `"Off" is the larger of the errors in compression and rebound, at ${shaftSpeed(slow)} and at ${shaftSpeed(fast)}; twice as hard is as far off as half as hard.`,
+            `A design is called robust where ${errors} changes none of the four forces by more than ${percent(values.robust)}.`,
+            ...forceAssumptions,
+          ],
+        },
+      ],
+      sources: [
+        'Kung, Luccio & Preparata, J. ACM 22 (1975) 469: what no other beats in several respects (from memory).',
+        ...oilSources,
+        ...forceSources,
+      ],
+    };
+  },
+});

@@ -1,0 +1,20 @@
+import { percent } from '../base/wording.js';
+import type { Found } from './found.js';
+import { holesText, millimetres } from './naming.js';
+
+/** What to drill and to fill, how near it comes, and how robust it is. */
+export function answerOf({ pick, problem }: Found, said: string, errors: string): string {
+  if (pick === undefined)
+    return `No hole of ${millimetres(Math.min(...problem.drills))} to ${millimetres(Math.max(...problem.drills))} leaves enough land on this piston: take a smaller drill.`;
+  const { design, isRobust } = pick;
+  const changes = percent(Math.max(design.drillChange, design.temperatureChange));
+  const robustness = isRobust
+    ? `and ${errors} changes its forces by ${changes} at most`
+    : `but nothing that comes near is robust, and ${errors} changes its forces by up to ${changes}`;
+  const comma = design.taper === 0 ? '' : ',';
+  return `For ${said}, drill ${holesText(design)}${comma} into a piston ${millimetres(design.thickness)} thick and fill ${design.oil}: slow it is ${howFar(design.slowError)} and fast ${howFar(design.fastError)}, ${robustness}.`;
+}
+
+function howFar(error: number): string {
+  return percent(error) === percent(0) ? 'right on' : `${percent(error)} off`;
+}

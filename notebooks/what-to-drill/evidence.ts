@@ -1,0 +1,31 @@
+import type { Block } from '../../lib/page/page.js';
+import { doubts } from '../base/doubts.js';
+import { pointAt } from '../base/oil-forces.js';
+import { curveFigure, frontFigure, modelOfDesign } from './figures.js';
+import type { Found, Shown } from './found.js';
+import { forceTable, frontTable } from './tables.js';
+
+/** Pictures and tables of the front, and of the design that the page names. */
+export function evidence(search: Found, pick: Shown, errors: string): readonly Block[] {
+  return [
+    { kind: 'figure', figure: frontFigure(search, errors) },
+    frontTable(search, errors),
+    { kind: 'figure', figure: curveFigure(search, pick) },
+    forceTable(search, pick),
+    ...careful(search, pick),
+  ];
+}
+
+/** Where a law leaves its range, or the oil tears, with the design that the page names. */
+function careful(search: Found, pick: Shown): readonly Block[] {
+  const model = modelOfDesign(search, pick);
+  const { slow, fast } = search.problem;
+  return [
+    { kind: 'heading', text: 'Where to be careful' },
+    ...doubts(
+      [slow.speed, -slow.speed, fast.speed, -fast.speed].flatMap((speed) =>
+        pointAt(model, speed).warnings.map((warning) => ({ of: `design ${pick.number}`, warning })),
+      ),
+    ),
+  ];
+}

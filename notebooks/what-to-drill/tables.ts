@@ -1,0 +1,71 @@
+import { judged } from '../../lib/decisions/judged-damper.js';
+import type { TableBlock } from '../../lib/page/page.js';
+import { shaftSpeed } from '../base/wording.js';
+import { asItIs, type Found, type Shown } from './found.js';
+import { holesShort, millimetres } from './naming.js';
+
+const off = { unit: '%', dimension: 'ratio', digits: 2 } as const;
+
+/** The designs that no other beats. */
+export function frontTable({ shown, owned }: Found, errors: string): TableBlock {
+  return {
+    kind: 'table',
+    id: 'designs',
+    title: 'What to drill, from right when slow to right when fast',
+    note: `"Off" against what you want, at worst in compression or rebound. "Drill" and "Warmth": the largest change of a force with ${errors}.`,
+    table: {
+      columns: [
+        { label: 'Design', unit: '' },
+        { label: 'Slow off', ...off },
+        { label: 'Fast off', ...off },
+        { label: 'Drill', ...off },
+        { label: 'Warmth', ...off },
+      ],
+      rows: [
+        ...shown.map(({ number, design, isRobust }) => [
+          `${number}: ${holesShort(design)}; ${millimetres(design.thickness)} thick, ${design.oil}${isRobust ? ' (robust)' : ''}`,
+          design.slowError,
+          design.fastError,
+          design.drillChange,
+          design.temperatureChange,
+        ]),
+        ...owned.map(({ letter, name, slowError, fastError }) => [
+          `${letter}: ${name}, as you have it`,
+          slowError,
+          fastError,
+          null,
+          null,
+        ]),
+      ],
+    },
+  };
+}
+
+/** The four forces: wanted, of the design that the page names, and of the build as it is. */
+export function forceTable(search: Found, { number, design }: Shown): TableBlock {
+  const { problem, build } = search;
+  const now = judged(asItIs(search), problem);
+  const force = { unit: 'N', dimension: 'force' } as const;
+  const rows = (['slow', 'fast'] as const).flatMap((pace) =>
+    (['compression', 'rebound'] as const).map((way) => [
+      `${way === 'compression' ? 'Compression' : 'Rebound'}, ${shaftSpeed(problem[pace].speed)}`,
+      problem[pace][way],
+      design[pace][way],
+      now[pace][way],
+    ]),
+  );
+  return {
+    kind: 'table',
+    id: 'forces',
+    title: `What you want, what design ${number} makes, and what ${build.name} makes now`,
+    table: {
+      columns: [
+        { label: 'Force of the oil', unit: '' },
+        { label: 'Wanted', ...force },
+        { label: `Design ${number}`, ...force },
+        { label: 'Now', ...force },
+      ],
+      rows,
+    },
+  };
+}
