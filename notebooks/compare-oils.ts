@@ -3,7 +3,7 @@ import type { Warning } from '../lib/base/warning.js';
 import { type Block, defineNotebook, integer, onePart, quantity, severalParts } from '../lib/page/index.js';
 import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
 import { doubts } from './base/doubts.js';
-import { dampingAt, modelAt, type OilCase, oilCase, pointAt } from './base/oil-forces.js';
+import { modelAt, type OilCase, oilCase, pointAt, typicalDamping } from './base/oil-forces.js';
 import { speed, temperature } from './base/quantities.js';
 import { celsius, percent, shaftSpeed } from './base/wording.js';
 import {
@@ -91,7 +91,7 @@ export const notebook = defineNotebook({
 
 /** Which oil brings the reference damping back when it is cold, and when it is hot. */
 function readingsAgainst(reference: OilCase, cases: readonly OilCase[], at: Conditions): readonly string[] {
-  const wanted = dampingAt(reference, at.temperature, -at.middle).typical;
+  const wanted = typicalDamping(reference, at.temperature, -at.middle);
   return [at.coldest, at.hottest].flatMap((temperature) => {
     const nearest = nearestOil(cases, temperature, -at.middle, wanted);
     if (nearest === undefined) return [];
@@ -115,12 +115,11 @@ function warningsOf(
 
 function checks(cases: readonly OilCase[], at: Conditions): readonly Block[] {
   const warmerIsSofter = cases.filter(
-    (one) => -dampingAt(one, at.hottest, -at.slow).typical < -dampingAt(one, at.coldest, -at.slow).typical,
+    (one) => -typicalDamping(one, at.hottest, -at.slow) < -typicalDamping(one, at.coldest, -at.slow),
   );
   const opposing = cases.filter(
     (one) =>
-      dampingAt(one, at.temperature, -at.fast).typical < 0 &&
-      dampingAt(one, at.temperature, at.fast).typical > 0,
+      typicalDamping(one, at.temperature, -at.fast) < 0 && typicalDamping(one, at.temperature, at.fast) > 0,
   );
   return [
     {

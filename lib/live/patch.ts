@@ -37,29 +37,30 @@ export function patchChildren(parent: Element, nodes: readonly HtmlNode[]): void
 }
 
 /** The contents of closed disclosures are brought in line when they are opened. */
-const closed = new WeakMap<Element, readonly HtmlNode[]>();
+const closed = new WeakMap<Element, HtmlElement>();
 
 /** Listens for disclosures that are opened; called once. */
 export function patchWhenOpened(root: Element): void {
   root.addEventListener(
     'toggle',
     ({ target }) => {
-      const nodes = target instanceof Element ? closed.get(target) : undefined;
-      if (nodes === undefined || !(target instanceof Element)) return;
+      const node = target instanceof Element ? closed.get(target) : undefined;
+      if (node === undefined || !(target instanceof Element)) return;
       closed.delete(target);
-      patchChildren(target, nodes);
+      patchChildren(target, node.children);
     },
     { capture: true },
   );
 }
 
-function patchElement(element: Element, { tag, attributes, children }: HtmlElement): void {
+function patchElement(element: Element, node: HtmlElement): void {
+  const { tag, attributes } = node;
   for (const [name, value] of Object.entries(attributes))
     if (element.getAttribute(name) !== value) element.setAttribute(name, value);
   for (const name of element.getAttributeNames())
     if (!(name in attributes) && name !== 'open') element.removeAttribute(name);
-  if (tag === 'details' && !element.hasAttribute('open')) closed.set(element, children);
-  else patchChildren(element, children);
+  if (tag === 'details' && !element.hasAttribute('open')) closed.set(element, node);
+  else patchChildren(element, node.children);
 }
 
 function keptChild(

@@ -1,25 +1,23 @@
 import type { Runtime } from 'vega';
 import { expressionInterpreter } from 'vega-interpreter';
 import { View } from 'vega-view';
-import type { DataRow, Drawing, Figure, LayoutName } from '../plot/figure.js';
+import type { DataRow, Drawing, Figure, LayoutName, SpecName } from '../plot/figure.js';
 import { setRows } from './data-rows.js';
 
 /** Compiled specifications of all charts by name. */
-export type CompiledSpecs = Readonly<Record<string, Runtime>>;
+export type CompiledSpecs = Readonly<Record<SpecName, Runtime>>;
 
 /** A picture that can be drawn again with other numbers. */
 export interface Picture {
-  readonly specName: string;
+  readonly specName: SpecName;
   draw(drawing: Drawing, figure: Figure): Promise<void>;
   finalize(): void;
 }
 
 /** A picture in its place of a page; it takes the place over once it has been drawn for the first time. */
-export function picture(place: Element, specName: string, specs: CompiledSpecs): Picture {
-  const spec = specs[specName];
-  if (spec === undefined) throw new TypeError(`no compiled specification ${specName}`);
+export function picture(place: Element, specName: SpecName, specs: CompiledSpecs): Picture {
   const frame = document.createElement('div');
-  const view = new View(spec, { expr: expressionInterpreter, renderer: 'svg', hover: false });
+  const view = new View(specs[specName], { expr: expressionInterpreter, renderer: 'svg', hover: false });
   view.initialize(frame);
   frame.removeAttribute('aria-roledescription');
   const shown = new Map<string, readonly DataRow[]>();

@@ -7,13 +7,8 @@ declare module 'vega-dataflow' {
   export const transforms: Record<string, unknown>;
 }
 declare module 'vega-transforms' {
-  export const aggregate: unknown;
   export const collect: unknown;
-  export const facet: unknown;
-  export const filter: unknown;
-  export const formula: unknown;
   export const proxy: unknown;
-  export const relay: unknown;
   export const sieve: unknown;
 }
 declare module 'vega-view-transforms' {
@@ -27,5 +22,4 @@ declare module 'vega-encode' {
   export const datajoin: unknown;
   export const encode: unknown;
   export const scale: unknown;
-  export const sortitems: unknown;
 }

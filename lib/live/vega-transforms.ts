@@ -1,27 +1,9 @@
 import { transforms } from 'vega-dataflow';
-import { axisticks, datajoin, encode, scale, sortitems } from 'vega-encode';
-import { aggregate, collect, facet, filter, formula, proxy, relay, sieve } from 'vega-transforms';
+import { axisticks, datajoin, encode, scale } from 'vega-encode';
+import { collect, proxy, sieve } from 'vega-transforms';
 import { bound, mark, render, viewlayout } from 'vega-view-transforms';
 
-const used = {
-  aggregate,
-  axisticks,
-  bound,
-  collect,
-  datajoin,
-  encode,
-  facet,
-  filter,
-  formula,
-  mark,
-  proxy,
-  relay,
-  render,
-  scale,
-  sieve,
-  sortitems,
-  viewlayout,
-};
+const used = { axisticks, bound, collect, datajoin, encode, mark, proxy, render, scale, sieve, viewlayout };
 
 /** Gives Vega the transforms that the charts use, and no others: a page carries what is named here. */
 export function registerTransforms(): void {

@@ -1,4 +1,4 @@
-import type { LayoutName } from '../plot/figure.js';
+import type { Figure, LayoutName } from '../plot/figure.js';
 import { checklistHtml } from './checklist-html.js';
 import { type Html, html, trusted } from './html.js';
 import type { Block, CheckBlock, FigureBlock, TableBlock } from './page.js';
@@ -59,21 +59,24 @@ ${inside}
 function figureHtml({ figure }: FigureBlock, number: number, pictures: Pictures): Html {
   const picture = pictures.get(figure.id);
   if (picture === undefined) throw new TypeError(`figure ${figure.id} was not drawn`);
-  const table = thinned(figure.table, rowsShown);
-  const part =
-    table.rows.length < figure.table.rows.length
-      ? `, ${table.rows.length} of ${figure.table.rows.length} rows`
-      : '';
   return html`<figure id="${figure.id}">
 <div class="wide">${trusted(picture.wide)}</div>
 <div class="narrow">${trusted(picture.narrow)}</div>
 <figcaption><strong>Figure ${number}.</strong> ${prose(figure.alt)}</figcaption>
 <div class="tools">${trusted('')}</div>
-<details><summary>Numbers of figure ${number}${part}</summary>
-${() => tableHtml(table, figure.title)}
-<p class="file">All rows are in ${figure.id}.csv beside this page.</p>
+<details><summary>Numbers of figure ${number}</summary>
+${() => figureNumbers(figure)}
 </details>
 </figure>`;
+}
+
+function figureNumbers({ id, title, table }: Figure): Html {
+  const shown = thinned(table, rowsShown);
+  const part =
+    shown.rows.length < table.rows.length
+      ? `${shown.rows.length} of ${table.rows.length} rows are shown; all are in`
+      : 'These rows are also in';
+  return html`${tableHtml(shown, title)}<p class="file">${part} ${id}.csv beside this page.</p>`;
 }
 
 function tableBlockHtml({ id, title, table, note }: TableBlock): Html {

@@ -29,7 +29,7 @@ export function axisDomain(axis: Axis, values: readonly number[], ends: AxisEnds
   const bad = values.find((value) => !Number.isFinite(value));
   if (bad !== undefined) throw outOfOrder(axis, bad, 'a finite number');
   if (axis.domain === undefined)
-    return ends === 'data' ? dataRange(values) : roundDomain(values, ends === 'round with zero');
+    return ends === 'data' ? rounded(dataRange(values)) : roundDomain(values, ends === 'round with zero');
   const low = displayNumber(axis, axis.domain[0]);
   const high = displayNumber(axis, axis.domain[1]);
   if (!(low < high)) throw outOfOrder(axis, `${low} to ${high}`, 'a domain in rising order');
@@ -70,6 +70,11 @@ function tickStep(rough: number): number {
   const power = 10 ** Math.floor(Math.log10(rough));
   const ratio = rough / power;
   return power * (ratio >= Math.sqrt(50) ? 10 : ratio >= Math.sqrt(10) ? 5 : ratio >= Math.sqrt(2) ? 2 : 1);
+}
+
+/** Six digits: a last bit too many would leave the tick at an end outside. */
+function rounded([low, high]: readonly [number, number]): readonly [number, number] {
+  return [Number(low.toPrecision(6)), Number(high.toPrecision(6))];
 }
 
 /** Least and greatest value, or some room about a single one. */

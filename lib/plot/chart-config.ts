@@ -12,6 +12,7 @@ export const chartConfig: Config = {
   background: 'transparent',
   font: fontFamily,
   view: { stroke: null },
+  mark: { invalid: null },
   axis: {
     // Twelve digits without trailing zeros: neither "1,000" nor "0.30000000000000004".
     format: '.12~g',

@@ -1,15 +1,11 @@
 import { InputError } from '../base/input-error.js';
 import { axisDomain, joinedDomain } from './axis.js';
 import { drawDots } from './dot-drawing.js';
-import { dotSpec } from './dot-spec.js';
 import { dotTable } from './dot-table.js';
 import { type DotChart, type DotsShown, dotsInUnitShown } from './dots.js';
 import { type Figure, requireFigureText } from './figure.js';
 import { lazyDrawings } from './lazy-drawings.js';
 import { requireSeriesNames } from './series-style.js';
-
-/** The specifications of a dot chart. */
-export const dotSpecs = { wide: dotSpec('wide'), narrow: dotSpec('narrow') } as const;
 
 /**
  * A dot for each value, one row for each category, with whiskers where a value is an interval. Series differ by
@@ -56,7 +52,6 @@ function dotFigure(chart: DotChart, shown: DotsShown): Figure {
     alt,
     drawings: lazyDrawings((layout) => ({
       specName: `dot-${layout}`,
-      spec: dotSpecs[layout],
       ...drawDots(shown, layout),
     })),
     table: dotTable(chart),

@@ -1,5 +1,14 @@
-import type { LayoutName, Specification } from './figure.js';
-import { given, type Layer, otherEnd, pointKeyLayer, scaled, specification, textLayers } from './layers.js';
+import type { LayoutName } from './figure.js';
+import {
+  given,
+  type Layer,
+  otherEnd,
+  pointKeyLayer,
+  type Specification,
+  scaled,
+  specification,
+  textLayers,
+} from './layers.js';
 import { inkColours } from './palette.js';
 
 /** The constant part of a dot chart. Rows have their heights in pixels: the picture grows with the rows. */

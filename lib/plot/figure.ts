@@ -11,6 +11,23 @@ import type { Table } from './table.js';
  */
 export type LayoutName = 'wide' | 'narrow';
 
+/** Names of the specifications of all charts. */
+export const specNames = [
+  'line-wide',
+  'line-narrow',
+  'dot-wide',
+  'dot-narrow',
+  'scatter-wide',
+  'scatter-narrow',
+] as const;
+
+/**
+ * Name of the specification of a kind of chart at one width.
+ *
+ * @public
+ */
+export type SpecName = (typeof specNames)[number];
+
 /**
  * One row of a named data set: numbers are rounded and in the unit shown.
  *
@@ -19,24 +36,14 @@ export type LayoutName = 'wide' | 'narrow';
 export type DataRow = Readonly<Record<string, string | number | readonly number[]>>;
 
 /**
- * A Vega-Lite specification. Its full type is checked where a chart is written; the type declarations of
- * Vega-Lite stay out of ours, since they do not compile under every strict setting of a user.
- *
- * @public
- */
-export type Specification = Readonly<Record<string, unknown>>;
-
-/**
  * A figure at one width. The specification is constant for its name; whatever changes with the data is in
  * `data`, `signals` and the sizes, so that a page can compile the specification once and only push numbers.
  *
  * @public
  */
 export interface Drawing {
-  /** Two drawings with the same name have the same specification. */
-  readonly specName: string;
-  /** Vega-Lite specification without data, size or domain. */
-  readonly spec: Specification;
+  /** Two drawings with the same name have the same specification, without data, size or domain. */
+  readonly specName: SpecName;
   /** Named data sets of the specification. */
   readonly data: Readonly<Record<string, readonly DataRow[]>>;
   /** Axis domains, by signal name. */

@@ -10,7 +10,7 @@ export type {
   FigureText,
   LayoutName,
   Padding,
-  Specification,
+  SpecName,
 } from './figure.js';
 export { type Histogram, histogram } from './histogram.js';
 export { lineChart } from './line-chart.js';

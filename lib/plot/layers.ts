@@ -1,10 +1,13 @@
 import type { TopLevelSpec } from 'vega-lite';
-import type { LayoutName, Specification } from './figure.js';
+import type { LayoutName } from './figure.js';
 import { sizes } from './layout.js';
 import { inkColours } from './palette.js';
 
 /** One layer of a Vega-Lite specification. */
 export type Layer = Extract<TopLevelSpec, { layer: unknown }>['layer'][number];
+
+/** A Vega-Lite specification without size and data. */
+export type Specification = Extract<TopLevelSpec, { layer: unknown }>;
 
 /** A field taken as it is: pixels, colours, dashes and shapes are worked out with the data. */
 export function given<Kind extends 'quantitative' | 'nominal'>(field: string, type: Kind) {
@@ -34,8 +37,7 @@ export function specification(axes: readonly ('x' | 'y')[], layer: Layer[]): Spe
     { name: `${axis}Low`, value: 0 },
     { name: `${axis}High`, value: 1 },
   ]);
-  const whole: TopLevelSpec = { width: 1, height: 1, params, layer };
-  return { ...whole };
+  return { width: 1, height: 1, params, layer };
 }
 
 /** The texts of a drawing at their places, from the data set `texts`; `halos` are those that cross lines. */

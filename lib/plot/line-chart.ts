@@ -3,13 +3,10 @@ import { joinedDomain } from './axis.js';
 import { type Figure, requireFigureText } from './figure.js';
 import { lazyDrawings } from './lazy-drawings.js';
 import { drawLines } from './line-drawing.js';
-import { lineSpec } from './line-spec.js';
 import { lineTable } from './line-table.js';
 import { inUnitsShown, type LineChart, type LinesShown } from './lines.js';
 import { requireSeriesNames } from './series-style.js';
-
-/** The specifications of a line chart. */
-export const lineSpecs = { wide: lineSpec('wide'), narrow: lineSpec('narrow') } as const;
+import type { Table } from './table.js';
 
 /**
  * A line chart of one or more series. Lines differ by colour and by dash, and carry their names.
@@ -50,16 +47,20 @@ export function linesBeside(chart: LineChart, start: LineChart): Figure {
 
 function lineFigure(chart: LineChart, shown: LinesShown): Figure {
   const { id, title, alt } = chart;
+  let table: Table | undefined;
   return {
     id,
     title,
     alt,
     drawings: lazyDrawings((layout) => ({
       specName: `line-${layout}`,
-      spec: lineSpecs[layout],
       ...drawLines(shown, layout),
     })),
-    table: lineTable(chart),
+    // Asked for when somebody opens or saves it, and not while a slider moves.
+    get table() {
+      table ??= lineTable(chart);
+      return table;
+    },
     chart: { kind: 'line', shows: chart },
   };
 }

@@ -1,8 +1,10 @@
 import { tickWidth } from './axis.js';
+import { curvePaths } from './curve-path.js';
 import { spreadLabels } from './end-labels.js';
 import type { DataRow, Drawing, LayoutName } from './figure.js';
 import { fontSize, horizontalLabel, type Plot, sizes, textRow, titleTexts } from './layout.js';
 import { type Legend, type LegendEntry, legend } from './legend.js';
+import type { PathSet } from './line-spec.js';
 import type { LineSeries, LinesShown } from './lines.js';
 import { inkColours } from './palette.js';
 import { placedRules } from './rule-labels.js';
@@ -42,7 +44,7 @@ export function drawLines(shown: LinesShown, layout: LayoutName): Omit<Drawing, 
     padding,
     signals: signals(shown),
     data: {
-      ...curveData(shown),
+      ...curveData(shown, plot),
       rules: rules.rows,
       points: shown.points.map(({ x, y }) => ({ x, y })),
       leaders: names.leaders,
@@ -57,18 +59,21 @@ function signals({ xDomain, yDomain }: LinesShown): Drawing['signals'] {
   return { xLow: xDomain[0], xHigh: xDomain[1], yLow: yDomain[0], yHigh: yDomain[1] };
 }
 
-function curveData({
-  series,
-  startingCase,
-}: LinesShown): Record<'bands' | 'start' | 'lines', readonly DataRow[]> {
-  const rows = (all: readonly LineSeries[], faint: boolean): DataRow[] =>
-    all.flatMap(({ points }, index) => {
-      const { colour, dash } = seriesStyle(index);
-      const look = faint ? { colour: inkColours.rule, dash } : { colour, dash };
-      return points.map((point) => ({ series: index, ...point, ...look }));
-    });
-  const lines = rows(series, false);
-  return { bands: lines.filter((row) => 'low' in row), start: rows(startingCase, true), lines };
+function curveData(shown: LinesShown, plot: Plot): Record<PathSet, readonly DataRow[]> {
+  const { line, band } = curvePaths(shown, plot);
+  const { series, startingCase } = shown;
+  return {
+    bands: series.flatMap(({ points }, index) => {
+      const path = band(points);
+      return path === '' ? [] : [{ path, colour: seriesStyle(index).colour }];
+    }),
+    start: startingCase.map(({ points }, index) => ({
+      path: line(points),
+      colour: inkColours.rule,
+      dash: seriesStyle(index).dash,
+    })),
+    lines: series.map(({ points }, index) => ({ path: line(points), ...seriesStyle(index) })),
+  };
 }
 
 interface Names extends Legend {

@@ -1,5 +1,14 @@
-import type { LayoutName, Specification } from './figure.js';
-import { given, type Layer, lineKeyLayer, otherEnd, scaled, specification, textLayers } from './layers.js';
+import type { LayoutName } from './figure.js';
+import {
+  given,
+  type Layer,
+  lineKeyLayer,
+  otherEnd,
+  type Specification,
+  scaled,
+  specification,
+  textLayers,
+} from './layers.js';
 import { inkColours } from './palette.js';
 
 /** The constant part of a line chart. */
@@ -7,10 +16,10 @@ export function lineSpec(layout: LayoutName): Specification {
   return specification(
     ['x', 'y'],
     [
-      bandLayer(layout),
-      lineLayer(layout, 'start'),
+      bandLayer(),
+      lineLayer('start'),
       ruleLayer(layout),
-      lineLayer(layout, 'lines'),
+      lineLayer('lines'),
       pointLayer(layout),
       leaderLayer(),
       lineKeyLayer(),
@@ -19,31 +28,32 @@ export function lineSpec(layout: LayoutName): Specification {
   );
 }
 
-function bandLayer(layout: LayoutName): Layer {
+/** The data sets whose rows are finished paths over the plot. */
+export const pathSets = ['bands', 'start', 'lines'] as const;
+
+/** One of them. */
+export type PathSet = (typeof pathSets)[number];
+
+function bandLayer(): Layer {
   return {
-    data: { name: 'bands' },
-    mark: { type: 'area', opacity: 0.16, clip: true },
-    encoding: {
-      x: scaled('x', 'x', layout),
-      y: scaled('y', 'low', layout),
-      y2: otherEnd('high'),
-      detail: { field: 'series', type: 'nominal' },
-      fill: given('colour', 'nominal'),
-    },
+    data: { name: 'bands' satisfies PathSet },
+    mark: { type: 'point', filled: true, opacity: 0.16, clip: true },
+    encoding: { fill: given('colour', 'nominal') },
   };
 }
 
-function lineLayer(layout: LayoutName, name: 'start' | 'lines'): Layer {
+function lineLayer(name: PathSet): Layer {
   return {
     data: { name },
-    mark: { type: 'line', clip: true, strokeWidth: name === 'start' ? 1.5 : 2.2, strokeJoin: 'round' },
-    encoding: {
-      x: scaled('x', 'x', layout),
-      y: scaled('y', 'y', layout),
-      detail: { field: 'series', type: 'nominal' },
-      stroke: given('colour', 'nominal'),
-      strokeDash: given('dash', 'nominal'),
+    mark: {
+      type: 'point',
+      filled: false,
+      opacity: 1,
+      clip: true,
+      strokeWidth: name === 'start' ? 1.5 : 2.2,
+      strokeJoin: 'round',
     },
+    encoding: { stroke: given('colour', 'nominal'), strokeDash: given('dash', 'nominal') },
   };
 }
 

@@ -1,6 +1,6 @@
 import { type Axis, axisDomain } from './axis.js';
 import type { FigureText } from './figure.js';
-import { displayNumbers } from './table.js';
+import { numbersInUnit } from './table.js';
 
 /**
  * One point of a line, with the ends of its band where it has one.
@@ -88,8 +88,8 @@ export function inUnitsShown(chart: LineChart): LinesShown {
 }
 
 function converted(chart: LineChart): LinesShown {
-  const x = displayNumbers(chart.x);
-  const y = displayNumbers(chart.y);
+  const x = numbersInUnit(chart.x);
+  const y = numbersInUnit(chart.y);
   const line = ({ name, points }: LineSeries): LineSeries => ({
     name,
     points: points.map((point) => ({

@@ -12,13 +12,10 @@ import type { Figure, LayoutName } from './figure.js';
  */
 export async function renderSvg(figure: Figure, layout: LayoutName): Promise<string> {
   // Loaded on first use: who only builds figures, or only asks for help, does not wait for Vega.
-  const [{ compileDrawing }, { drawSvg }] = await Promise.all([
-    import('./compile-drawing.js'),
-    import('./draw-svg.js'),
-  ]);
+  const [{ vegaSpec }, { drawSvg }] = await Promise.all([import('./vega-spec.js'), import('./draw-svg.js')]);
   const drawing = figure.drawings[layout];
   const name = `${figure.id}-${layout}`;
-  const svg = await drawSvg(drawing, compileDrawing(drawing), name);
+  const svg = await drawSvg(drawing, vegaSpec(drawing.specName), name);
   const words = `<title id="${name}-title">${escaped(figure.title)}</title><desc id="${name}-desc">${escaped(figure.alt)}</desc>`;
   return svg.replace(
     /^<svg([^>]*)>/u,

@@ -4,12 +4,8 @@ import { type Figure, requireFigureText } from './figure.js';
 import { lazyDrawings } from './lazy-drawings.js';
 import { type ScatterChart, type ScatterShown, scatterShown } from './scatter.js';
 import { drawScatter } from './scatter-drawing.js';
-import { scatterSpec } from './scatter-spec.js';
 import { requireSeriesNames } from './series-style.js';
 import { likeColumn, type Table } from './table.js';
-
-/** The specifications of a scatter chart. */
-export const scatterSpecs = { wide: scatterSpec('wide'), narrow: scatterSpec('narrow') } as const;
 
 /**
  * A mark for each thing at two of its values. Kinds of things differ by colour and by shape, and have their names in a legend.
@@ -51,7 +47,6 @@ function scatterFigure(chart: ScatterChart, shown: ScatterShown): Figure {
     alt,
     drawings: lazyDrawings((layout) => ({
       specName: `scatter-${layout}`,
-      spec: scatterSpecs[layout],
       ...drawScatter(shown, layout),
     })),
     table: scatterTable(chart),

@@ -1,5 +1,13 @@
-import type { LayoutName, Specification } from './figure.js';
-import { given, type Layer, pointKeyLayer, scaled, specification, textLayers } from './layers.js';
+import type { LayoutName } from './figure.js';
+import {
+  given,
+  type Layer,
+  pointKeyLayer,
+  type Specification,
+  scaled,
+  specification,
+  textLayers,
+} from './layers.js';
 
 /** The constant part of a scatter chart. */
 export function scatterSpec(layout: LayoutName): Specification {

@@ -61,11 +61,17 @@ export function displayNumber(column: Column, value: number): number {
 }
 
 /** Shows numbers of a column one after the other: the unit is looked up once. */
-export function displayNumbers({ dimension, unit, label }: Column): (value: number) => number {
-  if (dimension === undefined) return sixDigits;
+export function displayNumbers(column: Column): (value: number) => number {
+  const inUnit = numbersInUnit(column);
+  return (value) => sixDigits(inUnit(value));
+}
+
+/** Like {@link displayNumbers} with all digits: for pictures, whose pixels are rounded. */
+export function numbersInUnit({ dimension, unit, label }: Column): (value: number) => number {
+  if (dimension === undefined) return (value) => value;
   const known = findUnit(dimension, unit);
   if (known === undefined) throw new QuantityError(`the unit "${unit}" of "${label}" is not a ${dimension}`);
-  return (value) => sixDigits(fromSi(value, known));
+  return (value) => fromSi(value, known);
 }
 
 /**

@@ -57,6 +57,11 @@ export function dampingRanges(
   });
 }
 
+/** Typical damping force at one speed [N]. */
+export function typicalDamping(oilInShock: OilCase, temperature: number, speed: number): number {
+  return pointAt(modelAt(oilInShock, temperature), speed).dampingForce;
+}
+
 /** Damping force at one speed [N]. */
 export function dampingAt(oilInShock: OilCase, temperature: number, speed: number): ForceRange {
   const [range] = dampingRanges(oilInShock, temperature, [speed]);

@@ -2,7 +2,14 @@ import { symmetricSpeeds } from '../../lib/damper/force-velocity.js';
 import { dotChart } from '../../lib/plot/dot-chart.js';
 import type { Figure } from '../../lib/plot/figure.js';
 import { lineChart } from '../../lib/plot/line-chart.js';
-import { dampingAt, dampingRanges, modelAt, type OilCase, pointAt } from '../base/oil-forces.js';
+import {
+  dampingAt,
+  dampingRanges,
+  modelAt,
+  type OilCase,
+  pointAt,
+  typicalDamping,
+} from '../base/oil-forces.js';
 import { celsius, listed, newtons, percent, shaftSpeed } from '../base/wording.js';
 import { lossFromColdToHot } from './reading.js';
 
@@ -42,10 +49,7 @@ function tornText(cases: readonly OilCase[], at: Conditions): string {
 /** Force against shaft speed, one line an oil. */
 export function forceVelocityFigure(cases: readonly OilCase[], at: Conditions): Figure {
   const speeds = symmetricSpeeds(at.fast, pointsEachWay);
-  const { softest, stiffest } = extremes(
-    cases,
-    (one) => dampingAt(one, at.temperature, -at.fast).typical * -1,
-  );
+  const { softest, stiffest } = extremes(cases, (one) => typicalDamping(one, at.temperature, -at.fast) * -1);
   return lineChart({
     id: 'force-velocity',
     title: `Damping force against shaft speed at ${celsius(at.temperature)}`,
@@ -98,7 +102,7 @@ export function coldToHotFigure(cases: readonly OilCase[], at: Conditions): Figu
 export function threeSpeedsFigure(cases: readonly OilCase[], at: Conditions): Figure {
   const speeds = [at.slow, at.middle, at.fast];
   const spans = speeds.map((speed) => {
-    const { softest, stiffest } = extremes(cases, (one) => -dampingAt(one, at.temperature, -speed).typical);
+    const { softest, stiffest } = extremes(cases, (one) => -typicalDamping(one, at.temperature, -speed));
     return `${newtons(softest.force)} to ${newtons(stiffest.force)} at ${shaftSpeed(speed)}`;
   });
   return dotChart({
@@ -112,9 +116,9 @@ export function threeSpeedsFigure(cases: readonly OilCase[], at: Conditions): Fi
       name: shaftSpeed(speed),
       dots: cases.map((one) => ({
         category: one.part.name,
-        value: -dampingAt(one, at.temperature, -speed).typical,
-        low: -dampingAt(one, at.hottest, -speed).typical,
-        high: -dampingAt(one, at.coldest, -speed).typical,
+        value: -typicalDamping(one, at.temperature, -speed),
+        low: -typicalDamping(one, at.hottest, -speed),
+        high: -typicalDamping(one, at.coldest, -speed),
       })),
     })),
   });

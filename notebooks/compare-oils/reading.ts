@@ -1,4 +1,4 @@
-import { dampingAt, type OilCase } from '../base/oil-forces.js';
+import { type OilCase, typicalDamping } from '../base/oil-forces.js';
 import { celsius, percent } from '../base/wording.js';
 
 /** The oil that comes nearest to a wanted force at a temperature, and by how much it misses. */
@@ -17,7 +17,7 @@ export function nearestOil(
 ): Nearest | undefined {
   let nearest: Nearest | undefined;
   for (const one of cases) {
-    const error = dampingAt(one, temperature, speed).typical / wanted - 1;
+    const error = typicalDamping(one, temperature, speed) / wanted - 1;
     if (nearest === undefined || Math.abs(Math.log1p(error)) < Math.abs(Math.log1p(nearest.error))) {
       nearest = { name: one.part.name, error };
     }
@@ -27,7 +27,7 @@ export function nearestOil(
 
 /** Part of its rebound damping that an oil loses between two temperatures; in compression a torn oil would hide it. */
 export function lossFromColdToHot(one: OilCase, cold: number, hot: number, speed: number): number {
-  return 1 - dampingAt(one, hot, -speed).typical / dampingAt(one, cold, -speed).typical;
+  return 1 - typicalDamping(one, hot, -speed) / typicalDamping(one, cold, -speed);
 }
 
 /** "At 38 °C clear 400 damps within 4 % of clear 350 at 20 °C." */

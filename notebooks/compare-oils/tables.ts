@@ -1,6 +1,6 @@
 import type { TableBlock } from '../../lib/page/page.js';
 import type { Cell } from '../../lib/plot/table.js';
-import { dampingAt, type OilCase } from '../base/oil-forces.js';
+import { type OilCase, typicalDamping } from '../base/oil-forces.js';
 import { celsius, shaftSpeed } from '../base/wording.js';
 import type { Conditions } from './figures.js';
 
@@ -25,7 +25,7 @@ export function forceTable(cases: readonly OilCase[], at: Conditions): TableBloc
       ],
       rows: cases.map((one): readonly Cell[] => [
         one.part.name,
-        ...columns.map(({ speed, temperature }) => -dampingAt(one, temperature, -speed).typical),
+        ...columns.map(({ speed, temperature }) => -typicalDamping(one, temperature, -speed)),
       ]),
     },
   };

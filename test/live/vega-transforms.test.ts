@@ -1,6 +1,6 @@
 import { describe, expect, it, vi } from 'vitest';
 import { registeredTransforms } from '../../lib/live/vega-transforms.js';
-import { chartSpecs } from '../../lib/plot/chart-specs.js';
+import { specNames } from '../../lib/plot/figure.js';
 import { runtimeSpecs } from '../../lib/plot/runtime-specs.js';
 import { sampleFigures } from '../plot/sample-figures.js';
 
@@ -24,7 +24,6 @@ describe('the parts of Vega in a page', () => {
 
   it('draw every kind of chart there is', () => {
     const drawn = sampleFigures.flatMap(({ drawings }) => [drawings.wide, drawings.narrow]);
-    expect(Object.keys(chartSpecs).sort()).toEqual(drawn.map(({ specName }) => specName).sort());
-    for (const { specName, spec } of drawn) expect(chartSpecs[specName]).toBe(spec);
+    expect([...specNames].sort()).toEqual(drawn.map(({ specName }) => specName).sort());
   });
 });

@@ -58,7 +58,7 @@ describe('the HTML of a page', () => {
     expect(html).toContain(
       '<figcaption><strong>Figure 1.</strong> At 100\u00a0mm/s the force is 1\u00a0N.</figcaption>',
     );
-    expect(html).toContain('Numbers of figure 1, 21 of 61 rows');
+    expect(html).toContain('21 of 61 rows are shown; all are in');
     const table = html.slice(html.indexOf('<details>'), html.indexOf('</details>'));
     expect(table.match(/<tr>/gu)).toHaveLength(22);
     expect(table).toContain('<td class="number">1000</td>');

@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest';
+import { curvePaths } from '../../lib/plot/curve-path.js';
+
+const paths = curvePaths({ xDomain: [0, 10], yDomain: [-1, 1] }, { width: 100, height: 50 });
+
+describe('the paths of a chart', () => {
+  it('run from the left end to the right, upwards as the values rise', () => {
+    expect(
+      paths.line([
+        { x: 0, y: -1 },
+        { x: 5, y: 0 },
+        { x: 10, y: 1 },
+      ]),
+    ).toBe('M0,50L50,25L100,0');
+  });
+
+  it('leave the plot with values outside the domain, where the chart cuts them off', () => {
+    expect(
+      paths.line([
+        { x: -1, y: 3 },
+        { x: 11, y: -2 },
+      ]),
+    ).toBe('M-10,-50L110,75');
+  });
+
+  it('go round a band, there along its high end and back along the low one', () => {
+    expect(
+      paths.band([
+        { x: 0, y: 0, low: -1, high: 1 },
+        { x: 10, y: 0, low: -0.5, high: 0.5 },
+      ]),
+    ).toBe('M0,0L100,12.5L100,37.5L0,50Z');
+  });
+
+  it('have no band where the points have none', () => {
+    expect(paths.band([{ x: 0, y: 0 }])).toBe('');
+  });
+
+  it('round to 0.01 px', () => {
+    const [, place] = paths.line([{ x: 10 / 3, y: 1 / 3 }]).split('M');
+    expect(place).toBe('33.33,16.67');
+  });
+});
