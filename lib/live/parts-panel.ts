@@ -28,6 +28,11 @@ export function partsPanel({ opened, edited, back }: PartsListeners): PartsPanel
   const form = partForm(edited);
   found(element, '.form').replaceWith(form.element);
   let shown: PartsFile | undefined;
+  // The form is made when the panel is opened: it needs the tree of the file.
+  const showForm = (): void => {
+    if (shown !== undefined && element.hasAttribute('open')) form.show(shown);
+  };
+  element.addEventListener('toggle', showForm);
   const file = found(element, 'input');
   file.addEventListener('change', async () => {
     const [chosen] = file.files ?? [];
@@ -45,7 +50,7 @@ export function partsPanel({ opened, edited, back }: PartsListeners): PartsPanel
     show(next) {
       shown = next;
       found(element, 'b').textContent = next.name;
-      form.show(next);
+      showForm();
     },
   };
 }

@@ -1,16 +1,25 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type BuildContext, context } from 'esbuild';
+import { context, type Metafile } from 'esbuild';
 import type { ParameterTexts } from '../page/index.js';
+import { draftHtml } from './draft-html.js';
+import { type KeptModules, moduleKeeper } from './kept-modules.js';
 import { browserOptions, entries } from './live-programs.js';
 
-/** A notebook that is being written: its page is drawn by the browser alone, so that a change costs one bundling. */
+/**
+ * A notebook that is being written. Its page is drawn by the browser alone, and a change bundles only our own files: packages and
+ * compiled charts are modules by themselves, which a browser keeps.
+ */
 export interface Draft {
-  /** The page, empty, with what it starts from. */
-  html(): Promise<string>;
-  /** The program, bundled anew. */
-  program(): Promise<string>;
+  /** The page, empty, with what it starts from, as it is after so many changes. */
+  html(changes: number): Promise<string>;
+  /** The program, or one that says why there is none. */
+  program(): string;
+  /** The text of a module that a browser may keep. */
+  kept(address: string): string | undefined;
+  /** Follows a change of the sources; tells whether the page has to name other modules. */
+  rebuild(): Promise<boolean>;
   dispose(): Promise<void>;
 }
 
@@ -26,26 +35,45 @@ export async function draft(
 ): Promise<Draft> {
   const bundler = await context({
     ...browserOptions(notebookFolder),
+    format: 'esm',
+    packages: 'external',
+    metafile: true,
     plugins: [entries(notebookFolder, draftText)],
     entryPoints: [{ in: `live:${name}`, out: name }],
   });
+  const keeper = await moduleKeeper();
+  let modules: KeptModules = { addresses: {}, texts: new Map() };
+  let program = '';
   return {
-    async html() {
-      const partsText = await readFile(partsFile, 'utf8');
-      const start = JSON.stringify({ partsName: path.basename(partsFile), partsText, given });
-      return `<!doctype html><html lang="en"><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${name}</title><body><header></header><main></main><script type="application/json" id="start">${start.replaceAll('<', '\\u003c')}</script>
-<script src="program.js"></script></body></html>`;
+    async html(changes) {
+      // Between two steps of an editor the file may be away.
+      const partsText = await readFile(partsFile, 'utf8').catch(() => '');
+      const start = { partsName: path.basename(partsFile), partsText, given };
+      return draftHtml(name, modules.addresses, start, changes);
     },
-    program: () => programOf(bundler),
-    dispose: () => bundler.dispose(),
+    program: () => program,
+    kept: (address) => modules.texts.get(address),
+    async rebuild() {
+      const before = JSON.stringify(modules.addresses);
+      try {
+        const { outputFiles, metafile } = await bundler.rebuild();
+        modules = await keeper.modules(importedBy(metafile));
+        program = outputFiles[0]?.text ?? '';
+      } catch (error) {
+        program = `throw new Error(${JSON.stringify(error instanceof Error ? error.message : String(error))});`;
+      }
+      return JSON.stringify(modules.addresses) !== before;
+    },
+    async dispose() {
+      await bundler.dispose();
+      await keeper.dispose();
+    },
   };
 }
 
-/** What does not bundle, or does not run, is said in the page, and the page still waits for the next change. */
+/** The first module of a page that is being written. */
 function draftText(notebook: string): string {
   return `import { styleSheet } from ${fromLib('page/style.ts')};
-import { failureText } from ${fromLib('live/failure.ts')};
 import { livePage } from ${fromLib('live/live-page.ts')};
 import { notebook } from ${JSON.stringify(notebook)};
 import specs from 'compiled-specs';
@@ -55,24 +83,11 @@ document.adoptedStyleSheets = [style];
 const heading = document.createElement('h1');
 heading.textContent = notebook.title;
 document.querySelector('header').append(heading);
-new EventSource('changes').onmessage = () => location.reload();
-try {
-  livePage(notebook, specs);
-} catch (error) {
-  const line = document.createElement('pre');
-  line.className = 'fault';
-  line.textContent = failureText(error);
-  document.querySelector('main').replaceChildren(line);
-}`;
+livePage(notebook, specs);`;
 }
 
-async function programOf(bundler: BuildContext): Promise<string> {
-  try {
-    const { outputFiles = [] } = await bundler.rebuild();
-    return outputFiles[0]?.text ?? '';
-  } catch (error) {
-    const message = error instanceof Error ? error.message : String(error);
-    return `document.querySelector('main').textContent = ${JSON.stringify(message)};
-new EventSource('changes').onmessage = () => location.reload();`;
-  }
+/** The names of what a bundle leaves to be imported. */
+function importedBy({ outputs }: Metafile): readonly string[] {
+  const imports = Object.values(outputs).flatMap((output) => output.imports);
+  return [...new Set(imports.filter(({ external }) => external === true).map((one) => one.path))];
 }

@@ -29,7 +29,7 @@ export async function livePrograms(
   const entryPoints = names.map((name) => ({ in: `live:${name}`, out: name }));
   const { outputFiles, metafile } = await build({
     ...browserOptions(folder),
-    plugins: [entries(folder, programText)],
+    plugins: [entries(folder, programText), compiledSpecs],
     entryPoints,
     minify: true,
     metafile: true,
@@ -44,7 +44,7 @@ export async function livePrograms(
   );
 }
 
-/** How a program is bundled, with or without what is only wanted while a notebook is written. */
+/** How a program is bundled, for a page that is built and for one that is being written. */
 export function browserOptions(folder: string) {
   return {
     bundle: true,
@@ -67,22 +67,29 @@ import specs from 'compiled-specs';
 livePage(notebook, specs);`;
 }
 
-/** Makes the first module of each program, for the entry `live:` with the name of the notebook, and the compiled specifications. */
+/** Makes the first module of each program, for the entry `live:` with the name of the notebook. */
 export function entries(folder: string, textFor: (notebook: string) => string): Plugin {
   return {
     name: 'entries',
     setup({ onResolve, onLoad }) {
       onResolve({ filter: /^live:/ }, ({ path: name }) => ({ path: name.slice(5), namespace: 'live' }));
-      onResolve({ filter: /^compiled-specs$/ }, (found) => ({ path: found.path, namespace: 'specs' }));
       onLoad({ filter: /.*/, namespace: 'live' }, ({ path: name }) => ({
         contents: textFor(path.join(folder, `${name}.ts`)),
         loader: 'ts',
         resolveDir: folder,
       }));
-      onLoad({ filter: /.*/, namespace: 'specs' }, () => ({
-        contents: JSON.stringify(runtimeSpecs()),
-        loader: 'json',
-      }));
     },
   };
 }
+
+/** Makes the module of the compiled charts. */
+const compiledSpecs: Plugin = {
+  name: 'compiled-specs',
+  setup({ onResolve, onLoad }) {
+    onResolve({ filter: /^compiled-specs$/ }, (found) => ({ path: found.path, namespace: 'specs' }));
+    onLoad({ filter: /.*/, namespace: 'specs' }, () => ({
+      contents: JSON.stringify(runtimeSpecs()),
+      loader: 'json',
+    }));
+  },
+};

@@ -1,5 +1,6 @@
+import { once } from 'node:events';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { get } from 'node:http';
+import { get, type IncomingMessage } from 'node:http';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -40,16 +41,19 @@ describe('a page under watch', () => {
 
   it('is served to this machine only, and only under its own name', async () => {
     expect(new URL(watching.address).hostname).toBe('127.0.0.1');
-    expect(await status('127.0.0.1')).toBe(200);
-    expect(await status('elsewhere.example')).toBe(403);
+    expect((await begun('', '127.0.0.1')).statusCode).toBe(200);
+    expect((await begun('', 'elsewhere.example')).statusCode).toBe(403);
   });
 
-  const status = (host: string): Promise<number | undefined> =>
+  it('tells a page at once of a change that it missed while it was loaded', async () => {
+    const [text] = await once(await begun('changes-after-7'), 'data');
+    expect(String(text)).toContain('data: changed');
+  });
+
+  const begun = (path: string, host = '127.0.0.1'): Promise<IncomingMessage> =>
     new Promise((resolve, reject) => {
-      get(watching.address, { headers: { host } }, (response) => {
-        response.resume();
-        resolve(response.statusCode);
-      }).on('error', reject);
+      const request = get(watching.address + path, { headers: { host } }, resolve).on('error', reject);
+      onTestFinished(() => void request.destroy());
     });
 
   it.skipIf(!hasChromium)(`follows each save and says what is wrong${skipReason}`, async () => {
