@@ -17,7 +17,7 @@ export function tableHtml({ columns, rows }: Table, caption: string): Html {
     return html`<tr>${cells}</tr>
 `;
   });
-  return html`<div class="table" role="region" aria-label="${caption}" tabindex="0"><table>
+  return html`<div class="table" role="group" aria-label="${caption}" tabindex="0"><table>
 <caption>${caption}</caption>
 <thead><tr>${columns.map(headingHtml)}</tr></thead>
 <tbody>

@@ -3,11 +3,16 @@ import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
+import { inflateRawSync } from 'node:zlib';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { optionName } from '../../lib/page/parameter-text.js';
+import { draftHtml } from '../../lib/runner/draft-html.js';
 import { listNotebooks } from '../../lib/runner/notebook-list.js';
 import { runCommand } from '../../lib/runner/run-command.js';
 import { demoParts, hasChromium, launch, open, realNotebooks, skipReason } from './chromium.js';
+import { moveEachControl } from './each-control.js';
+import { measure, violations } from './in-page.js';
 
 vi.setConfig({ testTimeout: 60_000, hookTimeout: 300_000 });
 
@@ -17,8 +22,26 @@ const places = [
   { width: 1024, height: 768, colorScheme: 'light' },
   { width: 390, height: 844, colorScheme: 'dark' },
 ] as const;
+/** What loads a page again, under whatever name a bundler gives the rest. */
+const reloads = /EventSource|\breload\b/u;
 /** The largest page [bytes]. */
 const largestPage = 600_000;
+
+/** Controls that change nothing with the demo parts, by notebook and option, and why. */
+const withoutEffect: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  'build-sheet': {
+    'ride-height': 'the shock of the build has no lengths in the file, so nothing is said of its shaft',
+    'motion-ratio': 'the build has one in the file',
+  },
+  match: { right: 'the build says at which temperature it feels right' },
+  'order-plan': { right: 'the builds say at which temperature they feel right' },
+  'day-plan': {
+    coldest: 'the file lists a day',
+    hottest: 'the file lists a day',
+    right: 'the build says at which temperature it feels right',
+    parts: 'the shop has bottles so close that no blend is better',
+  },
+};
 
 describe.skipIf(!hasChromium)(`each notebook with the demo parts, in a browser${skipReason}`, () => {
   const folder = mkdtempSync(path.join(tmpdir(), 'dashpot-notebooks-'));
@@ -45,36 +68,37 @@ describe.skipIf(!hasChromium)(`each notebook with the demo parts, in a browser${
     rmSync(folder, { recursive: true, force: true });
   });
 
-  it.each(notebooks.map(({ name }) => name))('%s: quiet, whole, accessible', async (name) => {
-    const [wide, ...others] = places;
-    const { page, requests, lines } = await open(browser, pathToFileURL(fileOf(name)).href, {
-      viewport: wide,
-      colorScheme: wide.colorScheme,
-      reducedMotion: 'reduce',
-    });
-    const slider = page.locator('.panel input[type=range]').first();
-    if ((await slider.count()) > 0) {
-      const whole = () => page.locator('main').textContent();
-      const before = await whole();
-      await slider.press('ArrowRight');
-      await slider.press('ArrowRight');
-      await expect.poll(whole).not.toBe(before);
-    }
-    expect(await page.locator('.fault').textContent()).toBe('');
-    for (const disclosure of await page.locator('.parts:not([open])>summary').all()) await disclosure.click();
-    await page.evaluate(axe);
-    for (const { width, height, colorScheme } of [wide, ...others]) {
-      await page.setViewportSize({ width, height });
-      await page.emulateMedia({ colorScheme });
-      const found = await page.evaluate(measure);
-      expect(found.scrollWidth).toBeLessThanOrEqual(width);
-      expect(found.outside).toEqual([]);
-      expect(found.fonts).toEqual(['Inter 400 loaded', 'Inter 600 loaded']);
-      expect(await page.evaluate(violations)).toEqual([]);
-    }
-    expect([requests, lines]).toEqual([[], []]);
-    await page.context().close();
-  });
+  it.each(notebooks)(
+    '$name: quiet, whole, accessible, every control moves it',
+    async ({ name, parameters }) => {
+      const [wide, ...others] = places;
+      const { page, requests, lines } = await open(browser, pathToFileURL(fileOf(name)).href, {
+        viewport: wide,
+        colorScheme: wide.colorScheme,
+        reducedMotion: 'reduce',
+      });
+      const moved = await page.evaluate(moveEachControl);
+      expect(moved.map(({ option }) => option)).toEqual(Object.keys(parameters).map(optionName));
+      expect(moved.filter(({ fault }) => fault !== '')).toEqual([]);
+      expect(moved.filter(({ changed }) => !changed).map(({ option }) => option)).toEqual(
+        Object.keys(withoutEffect[name] ?? {}),
+      );
+      for (const disclosure of await page.locator('.parts:not([open])>summary').all())
+        await disclosure.click();
+      await page.evaluate(axe);
+      for (const { width, height, colorScheme } of [wide, ...others]) {
+        await page.setViewportSize({ width, height });
+        await page.emulateMedia({ colorScheme });
+        const found = await page.evaluate(measure);
+        expect(found.scrollWidth).toBeLessThanOrEqual(width);
+        expect(found.outside).toEqual([]);
+        expect(found.fonts).toEqual(['Inter 400 loaded', 'Inter 600 loaded']);
+        expect(await page.evaluate(violations)).toEqual([]);
+      }
+      expect([requests, lines]).toEqual([[], []]);
+      await page.context().close();
+    },
+  );
 
   it.each(places)('the index at $width px, $colorScheme: leads to all of them, accessible', async (place) => {
     const { width, height, colorScheme } = place;
@@ -94,35 +118,17 @@ describe.skipIf(!hasChromium)(`each notebook with the demo parts, in a browser${
     await page.context().close();
   });
 
-  it.each(notebooks.map(({ name }) => name))('%s is small', (name) => {
+  it.each(notebooks.map(({ name }) => name))('%s is small, and never loads itself again', (name) => {
+    const page = readFileSync(fileOf(name), 'utf8');
     expect(statSync(fileOf(name)).size).toBeLessThanOrEqual(largestPage);
+    const [, packed = ''] = /<script type="text\/plain" id="program">([^<]*)</u.exec(page) ?? [];
+    const program = inflateRawSync(Buffer.from(packed, 'base64')).toString();
+    expect(program).toContain('redraw');
+    expect(page).not.toMatch(reloads);
+    expect(program).not.toMatch(reloads);
+  });
+
+  it('are told apart from a page under watch, which does', () => {
+    expect(draftHtml('match', {}, { partsName: '', partsText: '', given: {} }, 0)).toMatch(reloads);
   });
 });
-
-/** Run in the page: its width, its fonts, and the texts that leave their picture. */
-function measure() {
-  const shown = [...document.querySelectorAll('figure svg')].filter(
-    (svg) => svg.getBoundingClientRect().width > 0,
-  );
-  const outside = shown.flatMap((svg) => {
-    const box = svg.getBoundingClientRect();
-    return [...svg.querySelectorAll('text')].filter((text) => {
-      const own = text.getBoundingClientRect();
-      return own.left < box.left || own.right > box.right || own.top < box.top || own.bottom > box.bottom;
-    });
-  });
-  return {
-    scrollWidth: document.documentElement.scrollWidth,
-    fonts: [...document.fonts].map((font) => `${font.family} ${font.weight} ${font.status}`),
-    outside: outside.map((text) => text.textContent),
-  };
-}
-
-/** Run in the page: what axe finds against WCAG 2.2 A and AA and its own good practice. */
-async function violations(): Promise<readonly string[]> {
-  const { axe } = globalThis as unknown as { axe: typeof import('axe-core') };
-  const { violations: found } = await axe.run();
-  return found.flatMap(({ id, nodes }) =>
-    nodes.slice(0, 3).map(({ html }) => `${id}: ${html.slice(0, 200)}`),
-  );
-}

@@ -1,0 +1,27 @@
+/** Run in the page: its width, its fonts, and the texts that leave their picture. */
+export function measure() {
+  const shown = [...document.querySelectorAll('figure svg')].filter(
+    (svg) => svg.getBoundingClientRect().width > 0,
+  );
+  const outside = shown.flatMap((svg) => {
+    const box = svg.getBoundingClientRect();
+    return [...svg.querySelectorAll('text')].filter((text) => {
+      const own = text.getBoundingClientRect();
+      return own.left < box.left || own.right > box.right || own.top < box.top || own.bottom > box.bottom;
+    });
+  });
+  return {
+    scrollWidth: document.documentElement.scrollWidth,
+    fonts: [...document.fonts].map((font) => `${font.family} ${font.weight} ${font.status}`),
+    outside: outside.map((text) => text.textContent),
+  };
+}
+
+/** Run in the page: what axe finds against WCAG 2.2 A and AA and its own good practice. */
+export async function violations(): Promise<readonly string[]> {
+  const { axe } = globalThis as unknown as { axe: typeof import('axe-core') };
+  const { violations: found } = await axe.run();
+  return found.flatMap(({ id, nodes }) =>
+    nodes.slice(0, 3).map(({ html }) => `${id}: ${html.slice(0, 200)}`),
+  );
+}
