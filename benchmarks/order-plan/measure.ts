@@ -7,6 +7,7 @@ import type { OrderProblem } from '../../lib/decisions/order-problem.js';
 import { finish } from '../../lib/decisions/search.js';
 import { speedRange } from '../../lib/decisions/speed-weights.js';
 import { createOil } from '../../lib/fluid/oil.js';
+import { startDecisionWorkers } from '../../lib/workers/index.js';
 
 const bottles = Array.from({ length: 40 }, (_, index): Bottle => {
   const kinematicViscosity = 100e-6 * 15 ** (index / 39);
@@ -61,7 +62,11 @@ const program = await timed('  integer program (HiGHS), first call with loading'
   orderPlanByProgram(problem),
 );
 const trying = await timed('  all sets of 1, 2, 3 … bottles', () => finish(orderPlan(problem)));
-for (const [name, plan] of Object.entries({ program, trying })) {
+const workers = startDecisionWorkers();
+await timed('  integer program, worker threads starting', () => workers.orderPlan(problem));
+const threads = await timed('  integer program, worker threads at hand', () => workers.orderPlan(problem));
+await workers.close();
+for (const [name, plan] of Object.entries({ program, trying, threads })) {
   if (!plan.possible) console.log(`  ${name}: nothing serves ${plan.unserved.length} fills`);
   else
     console.log(

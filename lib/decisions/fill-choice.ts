@@ -104,8 +104,8 @@ export function fillState(bottles: readonly Bottle[], choice: FillChoice, temper
   };
 }
 
-/** Bottle at a place of the list. */
-export function bottleAt(bottles: readonly Bottle[], place: number): Bottle {
+/** Bottle, or what belongs to it, at a place of the list. */
+export function bottleAt<Any>(bottles: readonly Any[], place: number): Any {
   const bottle = bottles[place];
   if (bottle === undefined) throw new RangeError(`no bottle ${place} in a list of ${bottles.length}`);
   return bottle;

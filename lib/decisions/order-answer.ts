@@ -4,6 +4,7 @@ import { bottleAt, type FillChoice, fillState } from './fill-choice.js';
 import type { Demand, ServingFill } from './order-coverage.js';
 import type { FurtherBottle, OrderLine, OrderPlan, PlannedFill } from './order-plan.js';
 import type { OrderBuild, OrderProblem } from './order-problem.js';
+import type { Search } from './search.js';
 import type { SmallestSet } from './smallest-order.js';
 
 /** Price of each bottle; all 0 where one is unknown. */
@@ -13,11 +14,11 @@ export function pricesOf(problem: OrderProblem): readonly number[] {
 }
 
 /** The plan that a set of bottles makes. */
-export function planOf(
+export function* planOf(
   problem: OrderProblem,
   demands: readonly Demand[],
   set: SmallestSet | undefined,
-): OrderPlan {
+): Search<OrderPlan> {
   if (set === undefined) {
     const unserved = demands
       .filter(({ fills }) => fills.length === 0)
@@ -36,7 +37,7 @@ export function planOf(
     ...(Number.isNaN(price) ? {} : { price }),
     fills,
     ...summary(fills),
-    further: furtherBottles(problem, demands, set.bottles, fills),
+    further: yield* furtherBottles(problem, demands, set.bottles, fills),
   };
 }
 
@@ -83,7 +84,8 @@ function mismatchOf(
   temperature: number,
 ): number {
   const { low, high, density } = fillState(problem.bottles, choice, temperature);
-  const typical = [low, high].map((kinematicViscosity) =>
+  // A bottle alone has one viscosity by every rule.
+  const typical = (low === high ? [low] : [low, high]).map((kinematicViscosity) =>
     Math.expm1(
       logMismatch(damperModel(build.damper, { kinematicViscosity, density }), build.wanted).rootMeanSquare,
     ),
@@ -120,12 +122,12 @@ function summary(fills: readonly PlannedFill[]) {
 }
 
 /** For each bottle that is not in the order, the fills that it would improve are looked at and no others. */
-function furtherBottles(
+function* furtherBottles(
   problem: OrderProblem,
   demands: readonly Demand[],
   bottles: readonly number[],
   fills: readonly PlannedFill[],
-): readonly FurtherBottle[] {
+): Search<readonly FurtherBottle[]> {
   const improved = problem.bottles.map(() => [...fills]);
   for (const [place, demand] of demands.entries()) {
     const now = bestFill(demand, bottles);
@@ -136,6 +138,7 @@ function furtherBottles(
       if (isBetter(fill, best.get(extra) ?? now)) best.set(extra, fill);
     }
     for (const [extra, fill] of best) improved[extra]?.splice(place, 1, planned(problem, demand, fill));
+    yield (place + 1) / demands.length;
   }
   return problem.bottles
     .map((_, bottle) => ({ bottle, ...summary(improved[bottle] ?? fills) }))

@@ -1,7 +1,8 @@
 import type { OilBase } from '../fluid/oil-definition.js';
-import { bottleAt, type FillChoice, fillChoices, fillState } from './fill-choice.js';
+import { type FillChoice, fillChoices, fillState } from './fill-choice.js';
 import { type ViscosityWindow, viscosityWindow } from './match-viscosity.js';
 import type { OrderBuild, OrderProblem } from './order-problem.js';
+import { type OrderScreen, orderScreen } from './order-screen.js';
 import type { Search } from './search.js';
 
 /** A fill that serves a demand within the tolerance, by every blending rule. */
@@ -20,90 +21,54 @@ export interface Demand {
   readonly fills: readonly ServingFill[];
 }
 
+/** The logarithms of a viscosity window. */
+type LogWindow = ViscosityWindow;
+
 function windowsOf(
   problem: OrderProblem,
   build: OrderBuild,
   temperature: number,
-): ReadonlyMap<OilBase, ViscosityWindow> {
-  const windows = new Map<OilBase, ViscosityWindow>();
+): ReadonlyMap<OilBase, LogWindow> {
+  const windows = new Map<OilBase, LogWindow>();
   problem.bottles.forEach(({ oil }, place) => {
     if (windows.has(oil.base)) return;
     const { density } = fillState(problem.bottles, { first: place, secondShare: 0 }, temperature);
     const { damper, wanted } = build;
     const window = viscosityWindow({ damper, density, wanted }, problem.tolerance);
-    if (window !== undefined) windows.set(oil.base, window);
+    if (window === undefined) return;
+    const { low, best, high } = window;
+    windows.set(oil.base, { low: Math.log(low), best: Math.log(best), high: Math.log(high) });
   });
   return windows;
 }
 
-/** A bottle by itself at one temperature, with what a first look at its blends needs. */
-interface Alone {
-  readonly logarithm: number;
-  readonly cubeRoot: number;
-  readonly density: number;
-}
-
-function aloneOf(problem: OrderProblem, first: number, temperature: number): Alone {
-  const { typical, density } = fillState(problem.bottles, { first, secondShare: 0 }, temperature);
-  return { logarithm: Math.log(typical), cubeRoot: Math.cbrt(typical), density };
-}
-
-/**
- * Whether a blend may lie in a window. Two of the rules, additive logarithms and additive cube roots by mass, are worked out here in a
- * few operations; where either leaves the window the blend is out, and the other rules need no look.
- */
-function mayLieWithin(first: Alone, second: Alone, share: number, lowest: number, highest: number): boolean {
-  const mass = share * second.density;
-  const part = mass / (mass + (1 - share) * first.density);
-  const logarithm = first.logarithm + part * (second.logarithm - first.logarithm);
-  if (logarithm < lowest || logarithm > highest) return false;
-  return 3 * Math.log(first.cubeRoot + part * (second.cubeRoot - first.cubeRoot)) <= highest;
-}
-
-/** Fills of one temperature with the logarithms of their viscosity, by every rule; worked out when first asked for. */
-function lazyStates(problem: OrderProblem, choices: readonly FillChoice[], temperature: number) {
-  const low = new Float64Array(choices.length).fill(Number.NaN);
-  const high = new Float64Array(choices.length);
-  return (place: number, choice: FillChoice): { readonly low: number; readonly high: number } => {
-    if (Number.isNaN(low[place])) {
-      const state = fillState(problem.bottles, choice, temperature);
-      low[place] = Math.log(state.low);
-      high[place] = Math.log(state.high);
-    }
-    return { low: low[place] ?? 0, high: high[place] ?? 0 };
-  };
-}
-
 function fillsWithin(
-  problem: OrderProblem,
+  { bottles }: OrderProblem,
   choices: readonly FillChoice[],
-  alone: readonly Alone[],
-  windows: ReadonlyMap<OilBase, ViscosityWindow>,
-  stateOf: ReturnType<typeof lazyStates>,
+  screen: OrderScreen,
+  windows: ReadonlyMap<OilBase, LogWindow>,
 ): readonly ServingFill[] {
   const best = new Map<number, ServingFill>();
+  const ofBottle = bottles.map(({ oil }) => windows.get(oil.base));
   for (const [place, choice] of choices.entries()) {
-    const window = windows.get(bottleAt(problem.bottles, choice.first).oil.base);
+    const window = ofBottle[choice.first];
     if (window === undefined) continue;
-    const [lowest, middle, highest] = [Math.log(window.low), Math.log(window.best), Math.log(window.high)];
-    const first = alone[choice.first];
-    const second = alone[choice.second ?? choice.first];
-    if (first === undefined || second === undefined) continue;
-    if (!mayLieWithin(first, second, choice.secondShare, lowest, highest)) continue;
-    const { low, high } = stateOf(place, choice);
-    if (low < lowest || high > highest) continue;
-    const distance = Math.max(Math.abs(low - middle), Math.abs(high - middle));
-    const key = choice.first * problem.bottles.length + (choice.second ?? choice.first);
+    const byLogarithm = screen.byLogarithm[place] ?? 0;
+    if (byLogarithm < window.low || byLogarithm > window.high) continue;
+    if ((screen.byCubeRoot[place] ?? 0) > window.high) continue;
+    const [low, high] = screen.ends(place);
+    if (low < window.low || high > window.high) continue;
+    const distance = Math.max(Math.abs(low - window.best), Math.abs(high - window.best));
+    const key = choice.first * bottles.length + (choice.second ?? choice.first);
     if (distance >= (best.get(key)?.distance ?? Number.POSITIVE_INFINITY)) continue;
-    const bottles =
-      choice.second === undefined
-        ? [choice.first]
-        : first.logarithm <= second.logarithm
-          ? [choice.first, choice.second]
-          : [choice.second, choice.first];
-    best.set(key, { choice, bottles, distance });
+    best.set(key, { choice, bottles: thinnerFirst(choice, screen), distance });
   }
   return [...best.values()];
+}
+
+function thinnerFirst({ first, second }: FillChoice, { alone }: OrderScreen): readonly number[] {
+  if (second === undefined) return [first];
+  return (alone[first] ?? 0) <= (alone[second] ?? 0) ? [first, second] : [second, first];
 }
 
 /**
@@ -115,11 +80,10 @@ export function* orderDemands(problem: OrderProblem): Search<readonly Demand[]> 
   const demands: Demand[] = [];
   const count = problem.temperatures.length * problem.builds.length;
   for (const temperature of problem.temperatures) {
-    const alone = problem.bottles.map((_, first) => aloneOf(problem, first, temperature));
-    const stateOf = lazyStates(problem, choices, temperature);
+    const screen = orderScreen(problem, choices, temperature);
     for (const build of problem.builds) {
       const windows = windowsOf(problem, build, temperature);
-      const fills = fillsWithin(problem, choices, alone, windows, stateOf);
+      const fills = fillsWithin(problem, choices, screen, windows);
       demands.push({ build, temperature, fills });
       yield demands.length / count;
     }

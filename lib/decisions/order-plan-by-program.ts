@@ -1,12 +1,13 @@
 import { planOf, pricesOf } from './order-answer.js';
-import { type Demand, neededSets, orderDemands } from './order-coverage.js';
+import { neededSets, orderDemands } from './order-coverage.js';
 import type { OrderPlan } from './order-plan.js';
 import { type OrderProblem, requireOrderProblem } from './order-problem.js';
 import { smallestSetByProgram } from './order-program.js';
-import { finishInSlices, type SearchControl } from './search.js';
+import { finishInSlices, partOf, type SearchControl } from './search.js';
 
 /**
- * The same as `orderPlan` by integer programming, for long shop lists. The solver is loaded on the first call.
+ * The same as `orderPlan` by integer programming, for long shop lists. The solver is loaded on the first call. The signal is looked at
+ * all the time but within a solve, of which there are a few; with `startDecisionWorkers` it ends a solve as well.
  *
  * @param problem - shop list, builds, temperatures, tolerance
  * @param control - progress and stop
@@ -18,17 +19,7 @@ export async function orderPlanByProgram(
   control: SearchControl = {},
 ): Promise<OrderPlan> {
   requireOrderProblem(problem);
-  return orderPlanOfDemands(problem, await finishInSlices(orderDemands(problem), control), control);
-}
-
-/** The plan by integer programming where the demands are known. The solver cannot be stopped while it runs. */
-export async function orderPlanOfDemands(
-  problem: OrderProblem,
-  demands: readonly Demand[],
-  { signal }: SearchControl = {},
-): Promise<OrderPlan> {
-  signal?.throwIfAborted();
-  const set = await smallestSetByProgram(neededSets(demands), pricesOf(problem));
-  signal?.throwIfAborted();
-  return planOf(problem, demands, set);
+  const demands = await finishInSlices(orderDemands(problem), partOf(control, 0, 0.7));
+  const set = await smallestSetByProgram(neededSets(demands), pricesOf(problem), control);
+  return finishInSlices(planOf(problem, demands, set), partOf(control, 0.8, 1));
 }

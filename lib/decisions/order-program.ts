@@ -1,8 +1,8 @@
+import { cutOf, type NeededSets, needsOf, serves, withCut } from './order-cuts.js';
+import type { SearchControl } from './search.js';
 import type { SmallestSet } from './smallest-order.js';
 
-type NeededSets = readonly (readonly (readonly number[])[])[];
-
-/** Longest a solve may take [s]; a plan of 40 bottles takes a fraction of a second. */
+/** Longest one of the solves may take [s]; those of a plan of 40 bottles take a fraction of a second. */
 const timeLimit = 120;
 
 /**
@@ -24,40 +24,17 @@ function sum(terms: readonly string[]): string {
   return lines.join('\n + ');
 }
 
-/**
- * The integer program: `x` of a bottle is 1 where it is bought, `y` of a pair is at most the `x` of both, and each demand needs one of them.
- * Two more rows for each demand say what that implies, and cut off most fractional answers: it needs a bottle of its own or the
- * thinner one of a pair, and a bottle of its own or the thicker one of a pair.
- */
-function programText(needed: NeededSets, costs: readonly number[]): string {
-  const pairs = new Map<string, readonly number[]>();
-  const rows = needed.flatMap((sets, demand) => {
-    const terms = sets.map((set) => {
-      const name = set.length === 1 ? `x${set[0]}` : `y${set.join('_')}`;
-      if (set.length > 1) pairs.set(name, set);
-      return name;
-    });
-    const side = (place: 0 | -1): readonly string[] => [...new Set(sets.map((set) => `x${set.at(place)}`))];
-    return [
-      `d${demand}: ${sum(terms)} >= 1`,
-      `thin${demand}: ${sum(side(0))} >= 1`,
-      `thick${demand}: ${sum(side(-1))} >= 1`,
-    ];
-  });
-  const links = [...pairs].flatMap(([name, set]) =>
-    set.map((bottle) => `l${name}_${bottle}: ${name} - x${bottle} <= 0`),
-  );
+/** The integer program: `x` of a bottle is 1 where it is bought; at least one of each cut, and at least so many in all. */
+function programText(cuts: readonly (readonly number[])[], costs: readonly number[], fewest: number): string {
+  const all = costs.map((_, bottle) => `x${bottle}`);
   return [
     'Minimize',
     `cost: ${sum(costs.map((cost, bottle) => `${cost} x${bottle}`))}`,
     'Subject To',
-    ...rows,
-    ...links,
-    'Bounds',
-    // A pair need not be declared whole: it may rise to 1 as soon as both of its bottles are bought.
-    ...[...pairs.keys()].map((name) => `0 <= ${name} <= 1`),
+    ...cuts.map((cut, row) => `c${row}: ${sum(cut.map((bottle) => `x${bottle}`))} >= 1`),
+    `fewest: ${sum(all)} >= ${fewest}`,
     'Binary',
-    costs.map((_, bottle) => `x${bottle}`).join('\n'),
+    all.join('\n'),
     'End',
   ].join('\n');
 }
@@ -68,31 +45,55 @@ function costsOf(prices: readonly number[]): readonly number[] {
   return prices.map((price) => 1 + (total === 0 ? 0 : (0.99 * price) / total));
 }
 
+/** A set of bottles that meets all cuts at the least cost. */
+function solved(
+  solver: Awaited<ReturnType<Loader>>,
+  cuts: readonly (readonly number[])[],
+  costs: readonly number[],
+  fewest: number,
+): readonly number[] {
+  const { Status, Columns } = solver.solve(programText(cuts, costs, fewest), {
+    mip_rel_gap: 0,
+    mip_abs_gap: 0,
+    time_limit: timeLimit,
+  });
+  if (Status !== 'Optimal') throw new Error(`the integer program ended as "${Status}", without a proof`);
+  return costs.flatMap((_, bottle) => ((Columns[`x${bottle}`]?.Primal ?? 0) > 0.5 ? [bottle] : []));
+}
+
 /**
  * The smallest set of bottles by integer programming, and of the smallest sets the cheapest. The solver (HiGHS as WebAssembly) is
- * loaded on the first call and proves its answer to a gap of 0.
+ * loaded on the first call and proves each of its answers to a gap of 0. It is asked only for sets that meet some cuts; where such a set
+ * leaves a demand, a cut that says so joins them, until one leaves none. No complete set misses a cut, so that one is the best of all.
  *
  * @param needed - from `neededSets`
  * @param prices - of each bottle; all 0 where unknown
+ * @param control - stops it between two solves
  * @returns the set, or `undefined` where even all bottles together leave a demand
- * @throws Error where the solver ends without a proof
- * @see Huangfu & Hall, Math. Prog. Comp. 10 (2018) 119 for the solver
+ * @throws Error where the solver ends without a proof, the reason of the signal where it stops the search
+ * @see Moreno-Centeno & Karp, Oper. Res. 61 (2013) 453 for the method (from memory); Huangfu & Hall, Math. Prog. Comp. 10 (2018) 119 for
+ * the solver
  */
 export async function smallestSetByProgram(
   needed: NeededSets,
   prices: readonly number[],
+  { signal }: SearchControl = {},
 ): Promise<SmallestSet | undefined> {
   if (needed.some((sets) => sets.length === 0)) return undefined;
+  const needs = needsOf(needed, prices.length);
+  const costs = costsOf(prices);
+  const rising = prices.map((_, bottle) => bottle);
+  const orders = [rising, rising.toReversed()];
   const solver = await (await loader())();
-  const { Status, Columns } = solver.solve(programText(needed, costsOf(prices)), {
-    mip_rel_gap: 0,
-    mip_abs_gap: 0,
-    // The rows are few and have no slack to find; looking for some took three times as long as solving.
-    presolve: 'off',
-    time_limit: timeLimit,
-  });
-  if (Status !== 'Optimal') throw new Error(`the integer program ended as "${Status}", without a proof`);
-  return {
-    bottles: prices.flatMap((_, bottle) => ((Columns[`x${bottle}`]?.Primal ?? 0) > 0.5 ? [bottle] : [])),
-  };
+  let cuts: readonly (readonly number[])[] = [];
+  let bottles: readonly number[] = [];
+  for (;;) {
+    const left = needs.filter((need) => !serves(need, bottles));
+    if (left.length === 0) return { bottles };
+    for (const need of left) for (const order of orders) cuts = withCut(cuts, cutOf(need, bottles, order));
+    await new Promise((resume) => setTimeout(resume, 0));
+    signal?.throwIfAborted();
+    // With more cuts it never takes fewer bottles; said outright, it spares the solver most of its proof.
+    bottles = solved(solver, cuts, costs, bottles.length);
+  }
 }

@@ -73,3 +73,11 @@ export function* between<Result>(search: Search<Result>, from: number, to: numbe
   }
   return step.value;
 }
+
+/** The control of the part of a whole that goes from `from` to `to`. */
+export function partOf({ signal, onProgress }: SearchControl, from: number, to: number): SearchControl {
+  return {
+    ...(signal === undefined ? {} : { signal }),
+    ...(onProgress === undefined ? {} : { onProgress: (done) => onProgress(from + (to - from) * done) }),
+  };
+}

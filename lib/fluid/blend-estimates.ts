@@ -78,7 +78,7 @@ export function rulesFor({ first, second }: OilPair): readonly BlendRule[] {
 }
 
 /** 25 °C in kelvin, where Barry's relation of viscosity and molar mass is stated. */
-const referenceTemperature = 298.15;
+export const referenceTemperature = 298.15;
 
 /** Share by mass of the second oil from its share by volume. */
 export function secondMassFraction({ pair, secondVolumeFraction, temperature }: BlendState): number {

@@ -15,6 +15,31 @@ export interface BlendComponent {
   readonly kinematicViscosity: number;
 }
 
+/** A function of the viscosity [m²/s] that is additive in a blend. */
+export interface BlendingFunction {
+  readonly of: (kinematicViscosity: number) => number;
+  readonly inverse: (mean: number) => number;
+}
+
+/** The blending functions; their sources stand at the rules below. */
+export const blendingFunctions = {
+  astm: {
+    of: (viscosity) => Math.log10(Math.log10(waltherZShort(viscosity))),
+    inverse: (w) => kinematicViscosityOfZShort(10 ** (10 ** w)),
+  },
+  refutas: {
+    of: (viscosity) => {
+      requireWithin(viscosity, 0.21e-6, 20, 'kinematicViscosity', 'm²/s');
+      return Math.log(Math.log(toSquareMillimetres(viscosity) + 0.8));
+    },
+    inverse: (number) => fromSquareMillimetres(Math.exp(Math.exp(number)) - 0.8),
+  },
+  arrhenius: { of: Math.log, inverse: Math.exp },
+  kendallMonroe: { of: Math.cbrt, inverse: (root) => root ** 3 },
+  polymer: { of: (viscosity) => viscosity ** (1 / 3.4), inverse: (root) => root ** 3.4 },
+  molarMass: { of: siliconeMolarMass, inverse: siliconeViscosityOfMolarMass },
+} as const satisfies Record<string, BlendingFunction>;
+
 /**
  * Blend viscosity [m²/s] by the ASTM blending function, `W = Σ x W`, `W = log₁₀ log₁₀ Z` with the short form of Z.
  *
@@ -24,11 +49,7 @@ export interface BlendComponent {
  * @public
  */
 export function astmBlend(components: readonly BlendComponent[]): number {
-  return additive(
-    components,
-    (viscosity) => Math.log10(Math.log10(waltherZShort(viscosity))),
-    (w) => kinematicViscosityOfZShort(10 ** (10 ** w)),
-  );
+  return additive(components, blendingFunctions.astm);
 }
 
 /**
@@ -40,14 +61,7 @@ export function astmBlend(components: readonly BlendComponent[]): number {
  * @public
  */
 export function refutasBlend(components: readonly BlendComponent[]): number {
-  return additive(
-    components,
-    (viscosity) => {
-      requireWithin(viscosity, 0.21e-6, 20, 'kinematicViscosity', 'm²/s');
-      return Math.log(Math.log(toSquareMillimetres(viscosity) + 0.8));
-    },
-    (number) => fromSquareMillimetres(Math.exp(Math.exp(number)) - 0.8),
-  );
+  return additive(components, blendingFunctions.refutas);
 }
 
 /**
@@ -59,7 +73,7 @@ export function refutasBlend(components: readonly BlendComponent[]): number {
  * @public
  */
 export function arrheniusBlend(components: readonly BlendComponent[]): number {
-  return additive(components, Math.log, Math.exp);
+  return additive(components, blendingFunctions.arrhenius);
 }
 
 /**
@@ -71,7 +85,7 @@ export function arrheniusBlend(components: readonly BlendComponent[]): number {
  * @public
  */
 export function kendallMonroeBlend(components: readonly BlendComponent[]): number {
-  return additive(components, Math.cbrt, (root) => root ** 3);
+  return additive(components, blendingFunctions.kendallMonroe);
 }
 
 /**
@@ -84,11 +98,7 @@ export function kendallMonroeBlend(components: readonly BlendComponent[]): numbe
  * @public
  */
 export function polymerBlend(components: readonly BlendComponent[]): number {
-  return additive(
-    components,
-    (viscosity) => viscosity ** (1 / 3.4),
-    (root) => root ** 3.4,
-  );
+  return additive(components, blendingFunctions.polymer);
 }
 
 /**
@@ -100,7 +110,7 @@ export function polymerBlend(components: readonly BlendComponent[]): number {
  * @public
  */
 export function molarMassBlend(components: readonly BlendComponent[]): number {
-  return additive(components, siliconeMolarMass, siliconeViscosityOfMolarMass);
+  return additive(components, blendingFunctions.molarMass);
 }
 
 /** Throws unless all shares are 0 or more and add up to 1. */
@@ -113,17 +123,13 @@ export function requireFractions(components: readonly { readonly fraction: numbe
   requireWithin(total, 1 - 1e-9, 1 + 1e-9, 'sum of all fractions', '');
 }
 
-/** Mean in which `transform` of the viscosities is additive. */
-function additive(
-  components: readonly BlendComponent[],
-  transform: (viscosity: number) => number,
-  inverse: (mean: number) => number,
-): number {
+/** Viscosity at which a blending function has its mean over the components. */
+function additive(components: readonly BlendComponent[], { of, inverse }: BlendingFunction): number {
   requireFractions(components);
   let mean = 0;
   for (const { fraction, kinematicViscosity } of components) {
     requirePositive(kinematicViscosity, 'kinematicViscosity', 'm²/s');
-    mean += fraction * transform(kinematicViscosity);
+    mean += fraction * of(kinematicViscosity);
   }
   return inverse(mean);
 }

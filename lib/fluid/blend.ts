@@ -19,6 +19,9 @@ import { viscosityAt } from './viscosity-line.js';
 export function blendViscosity(blend: BlendCase, secondVolumeFraction: number): BlendSpread {
   requireWithin(secondVolumeFraction, 0, 1, 'secondVolumeFraction', '');
   const spread = byEachRule(blend, (estimate) => estimate(secondVolumeFraction, 'typical'));
+  const { first, second } = blend.pair;
+  // Without an interval all three are one, and the rules take most of the time of an order plan.
+  if (!first.isInterval && !second.isInterval) return spread;
   const { low } = byEachRule(blend, (estimate) => estimate(secondVolumeFraction, 'low'));
   const { high } = byEachRule(blend, (estimate) => estimate(secondVolumeFraction, 'high'));
   return { ...spread, low, high };

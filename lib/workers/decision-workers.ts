@@ -13,10 +13,11 @@ import {
   type ToleranceShare,
 } from '../decisions/force-spread.js';
 import { mergedFronts } from '../decisions/merged-fronts.js';
+import { planOf, pricesOf } from '../decisions/order-answer.js';
+import { neededSets } from '../decisions/order-coverage.js';
 import type { OrderPlan } from '../decisions/order-plan.js';
-import { orderPlanOfDemands } from '../decisions/order-plan-by-program.js';
 import { type OrderProblem, requireOrderProblem } from '../decisions/order-problem.js';
-import type { SearchControl } from '../decisions/search.js';
+import { finishInSlices, partOf, type SearchControl } from '../decisions/search.js';
 import { requireTolerancedBuild, type TolerancedBuild } from '../decisions/tolerances.js';
 import { doJob, type JobMessage, type Jobs, type Range } from './jobs.js';
 
@@ -137,8 +138,11 @@ export function startDecisionWorkers(count: number = availableParallelism()): De
       const messages = problem.temperatures.map(
         (temperature) => ({ name: 'demands', input: { ...problem, temperatures: [temperature] } }) as const,
       );
-      const demands = (await all(messages, control)).flat();
-      return orderPlanOfDemands(problem, demands, control);
+      const demands = (await all(messages, partOf(control ?? {}, 0, 0.7))).flat();
+      const input = { needed: neededSets(demands), prices: pricesOf(problem) };
+      // In a thread of its own the solver ends with the thread.
+      const [set] = await all([{ name: 'order', input }], partOf(control ?? {}, 0.7, 0.8));
+      return finishInSlices(planOf(problem, demands, set), partOf(control ?? {}, 0.8, 1));
     },
     close: () => pool.destroy(),
   };

@@ -2,9 +2,12 @@ import type { DesignFront, DesignProblem } from '../decisions/design-problem.js'
 import { designSearch } from '../decisions/design-search.js';
 import { blocksOf, type Drawing, drawnForces } from '../decisions/force-spread.js';
 import { type Demand, orderDemands } from '../decisions/order-coverage.js';
+import type { NeededSets } from '../decisions/order-cuts.js';
 import type { OrderProblem } from '../decisions/order-problem.js';
+import { smallestSetByProgram } from '../decisions/order-program.js';
 import { finish } from '../decisions/search.js';
 import { type SensitivitySums, sensitivitySums } from '../decisions/sensitivity-indices.js';
+import type { SmallestSet } from '../decisions/smallest-order.js';
 import { type TolerancedBuild, toleranceModel } from '../decisions/tolerances.js';
 
 /** A piece of work as plain data, and what it gives. */
@@ -19,6 +22,10 @@ export interface Jobs {
   };
   readonly design: { readonly input: DesignProblem; readonly output: DesignFront };
   readonly demands: { readonly input: OrderProblem; readonly output: readonly Demand[] };
+  readonly order: {
+    readonly input: { readonly needed: NeededSets; readonly prices: readonly number[] };
+    readonly output: SmallestSet | undefined;
+  };
 }
 
 /** First index, and the index after the last. */
@@ -30,7 +37,7 @@ export type JobMessage = {
 }[keyof Jobs];
 
 /** Does one piece of work. */
-export function doJob(message: JobMessage): Jobs[keyof Jobs]['output'] {
+export function doJob(message: JobMessage): Jobs[keyof Jobs]['output'] | Promise<Jobs[keyof Jobs]['output']> {
   switch (message.name) {
     case 'forces': {
       const { build, drawing, range } = message.input;
@@ -48,5 +55,7 @@ export function doJob(message: JobMessage): Jobs[keyof Jobs]['output'] {
       return finish(designSearch(message.input));
     case 'demands':
       return finish(orderDemands(message.input));
+    case 'order':
+      return smallestSetByProgram(message.input.needed, message.input.prices);
   }
 }

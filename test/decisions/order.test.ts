@@ -200,6 +200,34 @@ describe('order plan', () => {
     }
   });
 
+  it('ends the solver in its thread when asked to, and the threads work on', {
+    timeout: 60_000,
+  }, async () => {
+    const workers = startDecisionWorkers(1);
+    try {
+      const question = problem({});
+      const stop = new AbortController();
+      const seen: number[] = [];
+      const running = workers.orderPlan(question, {
+        signal: stop.signal,
+        onProgress: (done) => {
+          seen.push(done);
+          // All demands are known; next comes the solver.
+          if (done >= 0.7) setTimeout(() => stop.abort(new Error('enough')), 5);
+        },
+      });
+      await expect(running).rejects.toThrow('enough');
+      expect(seen.at(-1)).toBeCloseTo(0.7, 12);
+      const again: number[] = [];
+      const plan = await workers.orderPlan(question, { onProgress: (done) => again.push(done) });
+      expect(plan.possible).toBe(true);
+      expect(again).toEqual(again.toSorted((a, b) => a - b));
+      expect(again.at(-1)).toBe(1);
+    } finally {
+      await workers.close();
+    }
+  });
+
   it('names fills in the smallest whole parts', () => {
     const list = bottles([200, 1], [350, 1]);
     expect(fillName(list, { first: 0, second: 1, secondShare: 0.6 }, 10)).toBe('2 parts 200 + 3 parts 350');
