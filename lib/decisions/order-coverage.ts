@@ -42,28 +42,42 @@ function windowsOf(
   return windows;
 }
 
+/** The best fill of each bottle and each pair that lies in a window; `fillChoices` lists all shares of a pair in a row. */
 function fillsWithin(
   { bottles }: OrderProblem,
   choices: readonly FillChoice[],
   screen: OrderScreen,
   windows: ReadonlyMap<OilBase, LogWindow>,
 ): readonly ServingFill[] {
-  const best = new Map<number, ServingFill>();
+  const within: ServingFill[] = [];
   const ofBottle = bottles.map(({ oil }) => windows.get(oil.base));
+  let best: FillChoice | undefined;
+  let bestDistance = 0;
+  const keep = (): void => {
+    if (best !== undefined)
+      within.push({ choice: best, bottles: thinnerFirst(best, screen), distance: bestDistance });
+    best = undefined;
+  };
   for (const [place, choice] of choices.entries()) {
+    if (best !== undefined && (best.first !== choice.first || best.second !== choice.second)) keep();
     const window = ofBottle[choice.first];
-    if (window === undefined) continue;
-    const byLogarithm = screen.byLogarithm[place] ?? 0;
-    if (byLogarithm < window.low || byLogarithm > window.high) continue;
-    if ((screen.byCubeRoot[place] ?? 0) > window.high) continue;
-    const [low, high] = screen.ends(place);
+    if (window === undefined || !mayLieWithin(screen, place, window)) continue;
+    const [low, high] = [screen.lowest(place), screen.highest(place)];
     if (low < window.low || high > window.high) continue;
     const distance = Math.max(Math.abs(low - window.best), Math.abs(high - window.best));
-    const key = choice.first * bottles.length + (choice.second ?? choice.first);
-    if (distance >= (best.get(key)?.distance ?? Number.POSITIVE_INFINITY)) continue;
-    best.set(key, { choice, bottles: thinnerFirst(choice, screen), distance });
+    if (best === undefined || distance < bestDistance) [best, bestDistance] = [choice, distance];
   }
-  return [...best.values()];
+  keep();
+  return within;
+}
+
+function mayLieWithin(
+  { byLogarithm, byCubeRoot }: OrderScreen,
+  place: number,
+  { low, high }: LogWindow,
+): boolean {
+  const logarithm = byLogarithm[place] ?? 0;
+  return logarithm >= low && logarithm <= high && (byCubeRoot[place] ?? 0) <= high;
 }
 
 function thinnerFirst({ first, second }: FillChoice, { alone }: OrderScreen): readonly number[] {

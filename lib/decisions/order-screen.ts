@@ -22,7 +22,8 @@ export interface OrderScreen {
   readonly byLogarithm: Float64Array;
   readonly byCubeRoot: Float64Array;
   /** Lowest and highest logarithm of the viscosity of a fill by every rule, worked out when first asked for. */
-  readonly ends: (place: number) => readonly [low: number, high: number];
+  readonly lowest: (place: number) => number;
+  readonly highest: (place: number) => number;
 }
 
 /**
@@ -49,7 +50,7 @@ export function orderScreen(
     alone: Float64Array.from(bottles, ({ logarithm }) => logarithm),
     byLogarithm,
     byCubeRoot,
-    ends: lazyEnds(problem, choices, temperature),
+    ...lazyEnds(problem, choices, temperature),
   };
 }
 
@@ -57,8 +58,9 @@ function lazyEnds(
   { bottles }: OrderProblem,
   choices: readonly FillChoice[],
   temperature: number,
-): OrderScreen['ends'] {
-  const known: (readonly [number, number])[] = [];
+): Pick<OrderScreen, 'lowest' | 'highest'> {
+  const lowest = new Float64Array(choices.length).fill(Number.NaN);
+  const highest = new Float64Array(choices.length);
   const pairs = new Map<number, BlendEnds>();
   const blended = (one: number, other: number): BlendEnds | undefined => {
     const key = one * bottles.length + other;
@@ -70,14 +72,17 @@ function lazyEnds(
     pairs.set(key, ends);
     return ends;
   };
-  return (place) => {
-    const before = known[place];
-    if (before !== undefined) return before;
+  const know = (place: number): void => {
+    if (!Number.isNaN(lowest[place])) return;
     const choice = bottleAt(choices, place);
     const quick = choice.second === undefined ? undefined : blended(choice.first, choice.second);
     const { low, high } = quick?.(choice.secondShare) ?? fillState(bottles, choice, temperature);
-    const ends = [Math.log(low), Math.log(high)] as const;
-    known[place] = ends;
-    return ends;
+    lowest[place] = Math.log(low);
+    highest[place] = Math.log(high);
   };
+  const from = (ends: Float64Array) => (place: number) => {
+    know(place);
+    return ends[place] ?? Number.NaN;
+  };
+  return { lowest: from(lowest), highest: from(highest) };
 }
