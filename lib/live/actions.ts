@@ -35,8 +35,8 @@ export function actions(session: Session, follow: () => void, complain: (text: s
     session.start = start;
     ask(start.file, start.settings);
   };
-  const fitting = ({ parts }: PartsFile, { settings }: { readonly settings: Settings }): Settings =>
-    settingsFor(parts, parameters, settings);
+  const fitting = ({ parts }: PartsFile, { settings, file }: Session['wanted']): Settings =>
+    settingsFor(parts, parameters, { settings, before: file.parts });
   const attempt = (work: () => void): void => {
     try {
       work();

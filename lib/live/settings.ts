@@ -1,5 +1,6 @@
 import { optionName } from '../page/parameter-text.js';
 import type { Parameter, Parameters, ParameterValue, ParameterValues } from '../page/parameters.js';
+import { readParameterValues } from '../page/read-parameters.js';
 import type { Parts } from '../parts/parts.js';
 import { findUnit, fromSi } from '../units/index.js';
 
@@ -48,11 +49,17 @@ export function settingsFrom(fragment: string, declaration: Parameters, start: S
   return settings;
 }
 
-/** Settings for another parts file: parts that it does not have are left open. */
-export function settingsFor(parts: Parts, declaration: Parameters, settings: Settings): Settings {
+/**
+ * Settings for another parts file: parts that it does not have are left open, and so are numbers that a file may say and nobody changed.
+ */
+export function settingsFor(
+  parts: Parts,
+  declaration: Parameters,
+  { settings, before }: { readonly settings: Settings; readonly before: Parts },
+): Settings {
   const kept = Object.entries(declaration).flatMap(([name, parameter]) => {
     const setting = settings[optionName(name)];
-    if (setting === undefined) return [];
+    if (setting === undefined || setting === beginning(parameter, before)) return [];
     if (parameter.kind !== 'part' && parameter.kind !== 'parts')
       return [[optionName(name), setting] as const];
     const known = new Set(parts[parameter.list].map((part) => part.name));
@@ -60,6 +67,13 @@ export function settingsFor(parts: Parts, declaration: Parameters, settings: Set
     return left.length === 0 ? [] : [[optionName(name), left] as const];
   });
   return Object.fromEntries(kept);
+}
+
+/** The setting that a parameter begins with where the file may say it. */
+function beginning(parameter: Parameter, parts: Parts): Settings[string] | undefined {
+  if (parameter.kind !== 'quantity' || parameter.inFile === undefined) return undefined;
+  const { one } = readParameterValues({ one: parameter }, {}, parts);
+  return settingText(parameter, one);
 }
 
 function settingText(parameter: Parameter, value: ParameterValue<Parameter>): string | readonly string[] {

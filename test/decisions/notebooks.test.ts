@@ -98,9 +98,7 @@ describe('decision notebooks on the demo parts', () => {
 
   it('what to drill: the same damping is that of the piston one has', () => {
     const page = pageOf(whatToDrill, { 'slow-harder': ['0 %'], 'fast-harder': ['0 %'] });
-    expect(page.answer).toContain(
-      'buggy front as it is, drill 2 holes of 1.7 mm into',
-    );
+    expect(page.answer).toContain('buggy front as it is, drill 2 holes of 1.7 mm into');
     expect(page.answer).toContain('slow it is right on and fast right on');
   });
 
