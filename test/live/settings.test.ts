@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { settingsFor } from '../../lib/live/settings.js';
 import { onePart, quantity } from '../../lib/page/index.js';
+import type { Parts } from '../../lib/parts/index.js';
 import { parts } from '../page/sample-page.js';
 
 const words = { label: 'Label', help: 'Help.' };
@@ -21,7 +22,7 @@ const declaration = {
 
 describe('settings for another parts file', () => {
   const said = { ...parts, tolerances: { holeDiameter: 5e-5 } };
-  const follow = (settings: Readonly<Record<string, string>>, before = said) =>
+  const follow = (settings: Readonly<Record<string, string>>, before: Parts = said) =>
     settingsFor(parts, declaration, { settings, before });
 
   it('leave a number open that was as the file before said, and keep one that was changed', () => {
@@ -35,7 +36,7 @@ describe('settings for another parts file', () => {
 
   it('leave a part open that the file does not have', () => {
     const [oil] = parts.oils;
-    expect(follow({ oil: oil?.name ?? '' })).toEqual({ oil: oil?.name });
+    expect(follow({ oil: oil?.name ?? '' })).toEqual({ oil: [oil?.name] });
     expect(follow({ oil: 'an oil of the file before' })).toEqual({});
   });
 });
