@@ -20,6 +20,8 @@ export function draftHtml(
 <script type="importmap">${inScript({ imports: addresses })}</script>
 <script type="module">
 new EventSource('/changes-after-${changes}').onmessage = () => location.reload();
+// They are ready when the program has been bundled; what is wrong with one is told with the program.
+for (const name of ${inScript(Object.keys(addresses))}) import(name).catch(() => undefined);
 import('/program.js').catch(({ message }) => {
   const line = document.createElement('pre');
   line.className = 'fault';
