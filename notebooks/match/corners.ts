@@ -24,18 +24,20 @@ export function cornerTable(
   slow: number,
   fast: number,
 ): readonly Block[] {
-  const rows = builds.flatMap((build) => {
+  const corners = builds.flatMap((build) => {
     const corner = cornerOf(build);
     if (corner === undefined) return [];
     const { oil, temperature } = feelsRight(build, right);
     const model = damperModel(damperOfBuild(build), fluidAt(createOil(oil.definition), temperature));
     const ratio = (speed: number): number => dampingRatio(corner, pointAt(model, speed).dampingCoefficient);
-    const { naturalFrequency, criticalDamping } = cornerMotion(corner);
-    return [
-      [build.name, naturalFrequency, criticalDamping, ratio(-slow), ratio(slow), ratio(-fast), ratio(fast)],
-    ];
+    return [{ name: build.name, ...cornerMotion(corner), ratio }];
   });
-  if (rows.length === 0) return [];
+  if (corners.length === 0) return [];
+  // One column a corner: few columns fit a phone, many rows do.
+  const ratioRows = [slow, fast].flatMap((speed) => [
+    [`Ratio, rebound ${shaftSpeed(speed)}`, ...corners.map(({ ratio }) => ratio(-speed))],
+    [`Ratio, compression ${shaftSpeed(speed)}`, ...corners.map(({ ratio }) => ratio(speed))],
+  ]);
   return [
     { kind: 'heading', text: 'What it means for the car' },
     {
@@ -46,14 +48,13 @@ export function cornerTable(
       table: {
         columns: [
           { label: 'Corner', unit: '' },
-          { label: 'Swings', unit: 'Hz' },
-          { label: 'Critical damping', unit: 'N·s/m' },
-          { label: `Ratio, rebound ${shaftSpeed(slow)}`, unit: '', digits: 2 },
-          { label: `Compression ${shaftSpeed(slow)}`, unit: '', digits: 2 },
-          { label: `Rebound ${shaftSpeed(fast)}`, unit: '', digits: 2 },
-          { label: `Compression ${shaftSpeed(fast)}`, unit: '', digits: 2 },
+          ...corners.map(({ name }) => ({ label: name, unit: '', digits: 2 })),
         ],
-        rows,
+        rows: [
+          ['Swings, Hz', ...corners.map(({ naturalFrequency }) => naturalFrequency)],
+          ['Critical damping, N·s/m', ...corners.map(({ criticalDamping }) => criticalDamping)],
+          ...ratioRows,
+        ],
       },
     },
   ];

@@ -3,7 +3,7 @@ import type { OrderPlan } from '../../lib/decisions/order-plan.js';
 import type { OrderProblem } from '../../lib/decisions/order-problem.js';
 import type { Block } from '../../lib/page/page.js';
 import { celsius, percent } from '../base/wording.js';
-import { fillTable, furtherTable, orderTable } from './tables.js';
+import { fillTables, furtherTable, orderTable } from './tables.js';
 
 /** Tables and checks behind the answer. */
 export function evidence(problem: OrderProblem, plan: OrderPlan, currency?: string): readonly Block[] {
@@ -24,7 +24,7 @@ export function evidence(problem: OrderProblem, plan: OrderPlan, currency?: stri
   const blends = plan.fills.filter(({ choice }) => choice.second !== undefined).length;
   return [
     orderTable(problem, plan, currency),
-    fillTable(problem, plan),
+    ...fillTables(problem, plan),
     { kind: 'text', text: gain },
     furtherTable(problem, plan),
     {

@@ -1,8 +1,8 @@
-import { fillName } from '../../lib/decisions/fill-choice.js';
+import type { FillChoice } from '../../lib/decisions/fill-choice.js';
 import type { OrderPlan } from '../../lib/decisions/order-plan.js';
 import type { OrderProblem } from '../../lib/decisions/order-problem.js';
 import type { TableBlock } from '../../lib/page/page.js';
-import { celsius, percent } from '../base/wording.js';
+import { celsius } from '../base/wording.js';
 
 type GoodPlan = OrderPlan & { readonly possible: true };
 
@@ -20,7 +20,7 @@ export function orderTable({ bottles, fills }: OrderProblem, plan: GoodPlan, cur
     table: {
       columns: [
         { label: 'Bottle', unit: '' },
-        { label: 'How many', unit: '' },
+        { label: 'Count', unit: '' },
         { label: 'Used', unit: 'ml', dimension: 'volume' },
         ...price,
       ],
@@ -34,27 +34,43 @@ export function orderTable({ bottles, fills }: OrderProblem, plan: GoodPlan, cur
   };
 }
 
-/** What goes into which shock at which temperature. */
-export function fillTable(
-  { bottles, builds, temperatures, parts }: OrderProblem,
-  plan: GoodPlan,
-): TableBlock {
-  const cell = (name: string, at: number): string => {
-    const fill = plan.fills.find(({ build, temperature }) => build === name && temperature === at);
-    return fill === undefined
-      ? ''
-      : `${fillName(bottles, fill.choice, parts)}, off by ${percent(fill.mismatch)}`;
-  };
-  return {
+/** What goes into each shock at which temperature: a table for each build, so that it fits a phone. */
+export function fillTables(
+  { bottles, builds, parts }: OrderProblem,
+  { fills, lines }: GoodPlan,
+): readonly TableBlock[] {
+  const bought = lines.map(({ bottle }) => bottle);
+  return builds.map(({ name }, index) => ({
     kind: 'table',
-    id: 'fills',
-    title: 'What to fill',
-    note: '"Off by" is the typical deviation from the wanted damping, at worst over the blending rules.',
+    id: `fills-${index + 1}`,
+    title: `What to fill into ${name}`,
+    ...(index > 0
+      ? {}
+      : {
+          note: `Parts of each bottle, ${parts} in all. "Off by" is the typical deviation from the wanted damping, at worst over the blending rules.`,
+        }),
     table: {
-      columns: [{ label: 'Oil at', unit: '' }, ...builds.map(({ name }) => ({ label: name, unit: '' }))],
-      rows: temperatures.map((at) => [celsius(at), ...builds.map(({ name }) => cell(name, at))]),
+      columns: [
+        { label: 'Oil at', unit: '' },
+        ...bought.map((bottle) => ({ label: bottles[bottle]?.name ?? '', unit: '' })),
+        { label: 'Off by', ...off },
+      ],
+      rows: fills
+        .filter(({ build }) => build === name)
+        .map(({ temperature, choice, mismatch }) => [
+          celsius(temperature),
+          ...bought.map((bottle) => partsOf(choice, bottle, parts)),
+          mismatch,
+        ]),
     },
-  };
+  }));
+}
+
+/** Parts of a bottle in a fill; none where it is not in it. */
+function partsOf({ first, second, secondShare }: FillChoice, bottle: number, parts: number): number | null {
+  const ofSecond = Math.round(secondShare * parts);
+  if (bottle === first) return parts - ofSecond;
+  return bottle === second ? ofSecond : null;
 }
 
 /** What one bottle more would buy, the most useful first. */
@@ -63,12 +79,13 @@ export function furtherTable({ bottles }: OrderProblem, plan: GoodPlan): TableBl
     kind: 'table',
     id: 'further',
     title: 'What one bottle more would buy',
+    note: '"Unmixed": fills that need one bottle alone. "Off": deviation from the wanted damping.',
     table: {
       columns: [
         { label: 'With', unit: '' },
-        { label: 'Fills without mixing', ...off },
-        { label: 'Off by, mean', ...off },
-        { label: 'Off by, worst', ...off },
+        { label: 'Unmixed', ...off },
+        { label: 'Off, mean', ...off },
+        { label: 'Off, worst', ...off },
       ],
       rows: [
         ['this order', plan.aloneShare, plan.meanMismatch, plan.worstMismatch],

@@ -71,6 +71,19 @@ describe('decision notebooks on the demo parts', () => {
     expect(page.answer).toContain('No bottle of the shop list');
   });
 
+  it('what to fill adds up to the parts of a blend at every temperature, for each build', () => {
+    const page = pageOf(orderPlan, { parts: ['8'] });
+    const tables = page.blocks.flatMap((block) =>
+      block.kind === 'table' && block.id.startsWith('fills-') ? [block.table] : [],
+    );
+    expect(tables.length).toBe(3);
+    for (const { rows } of tables) {
+      expect(rows.map(([at]) => at)).toEqual([8, 13, 18, 23, 28, 33, 38].map((at) => `${at} °C`));
+      for (const row of rows)
+        expect(row.slice(1, -1).reduce((sum: number, cell) => sum + Number(cell), 0)).toBe(8);
+    }
+  });
+
   it('a cold day all day needs one fill', () => {
     const even = readParts(demo.replace(/^day:[\s\S]*?\n\n/mu, ''));
     const values = readParameterValues(dayPlan.parameters, { coldest: ['20 °C'], hottest: ['20 °C'] }, even);
