@@ -57,15 +57,13 @@ export const notebook = defineNotebook({
     return {
       answer: answerOf(search, wanted.said, errors),
       blocks: [
-        ...(search.pick === undefined ? [] : evidence(search, search.pick, errors)),
-        {
-          kind: 'text',
-          text: `${computed} designs were worked out, and ${front.length} of them are beaten by none in both speeds${search.shown.length < front.length ? `; the ${search.shown.length} nearest to both wishes are shown` : ''}. There is not one best piston: what suits slow driving may pack in a landing.`,
-        },
+        ...(search.pick === undefined
+          ? []
+          : evidence(search, search.pick, errors, { computed, all: front.length })),
         ...frontChecks(search, front),
         {
           kind: 'caution',
-          text: 'Drill with the piston in a vice or on a jig, never in your hand, and with eye protection. Deburr both faces: a burr changes the hole more than the next drill size. Clean the piston before it goes in.',
+          text: 'Drill with the piston in a vice or on a jig, never in your hand, and with eye protection. Deburr both faces: a burr makes a hole narrower than its drill. Clean the piston before it goes in.',
         },
         ...workCautions.map((text) => ({ kind: 'caution', text }) as const),
         {

@@ -37,7 +37,7 @@ export interface Rule {
 }
 
 /**
- * A marked point with its label.
+ * A marked point with its label, which may be empty.
  *
  * @public
  */

@@ -21,7 +21,7 @@ const ring = 6;
 
 /**
  * Labels beside their points: each takes the first free place of above (right, left, about the middle), below, and rows
- * further off, where it meets no other label and no point and stays in the plot.
+ * further off, where it meets no other label and no point and stays in the plot. An empty label takes no place.
  */
 export function pointLabels(
   points: readonly LabelledPoint[],
@@ -33,7 +33,8 @@ export function pointLabels(
     ...rings,
     ...taken.map(({ left, top, text }) => boxAt(left, top, textWidth(text, fontSize), lineHeight)),
   ];
-  return points.map(({ label, left, top }) => {
+  return points.flatMap(({ label, left, top }) => {
+    if (label === '') return [];
     const text = shortened(label, fontSize, plot.width - 2 * ring);
     const width = textWidth(text, fontSize);
     const columns = [left + ring + 1, left - ring - 1 - width, clamped(left - width / 2, plot.width - width)];
@@ -45,9 +46,9 @@ export function pointLabels(
     const inside = places.filter((box) => isInside(box, plot));
     const place =
       inside.find((box) => boxes.every((other) => !overlap(box, other))) ?? inside[0] ?? places[0];
-    if (place === undefined) return { left, top, text };
+    if (place === undefined) return [{ left, top, text }];
     boxes.push(place);
-    return { left: place.left, top: (place.top + place.bottom) / 2, text, colour: inkColours.muted };
+    return [{ left: place.left, top: (place.top + place.bottom) / 2, text, colour: inkColours.muted }];
   });
 }
 

@@ -73,5 +73,5 @@ function labels({ series, xDomain, yDomain }: ScatterShown, plot: Plot) {
         top: ((yHigh - y) / (yHigh - yLow)) * plot.height,
       })),
   );
-  return pointLabels(placed, [], plot).filter(({ text }) => text !== '');
+  return pointLabels(placed, [], plot);
 }

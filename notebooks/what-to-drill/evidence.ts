@@ -6,10 +6,21 @@ import type { Found, Shown } from './found.js';
 import { forceTable, frontTable } from './tables.js';
 
 /** Pictures and tables of the front, and of the design that the page names. */
-export function evidence(search: Found, pick: Shown, errors: string): readonly Block[] {
+export function evidence(
+  search: Found,
+  pick: Shown,
+  errors: string,
+  { computed, all }: { readonly computed: number; readonly all: number },
+): readonly Block[] {
+  const shown = search.shown.length;
+  const left = shown < all ? `; the ${shown} nearest to both wishes are shown` : '';
   return [
     { kind: 'figure', figure: frontFigure(search, errors) },
     frontTable(search, errors),
+    {
+      kind: 'text',
+      text: `${computed} designs were worked out, and ${all} of them are beaten by none in both speeds${left}. There is not one best piston: what suits slow driving may pack in a landing.`,
+    },
     { kind: 'figure', figure: curveFigure(search, pick) },
     forceTable(search, pick),
     ...careful(search, pick),

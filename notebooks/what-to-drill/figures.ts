@@ -58,14 +58,18 @@ export function curveFigure(search: Found, pick: Shown): Figure {
     name,
     points: speeds.map((x) => ({ x, y: dampingForceAt(model, x) })),
   });
-  const marked = [slow, fast].flatMap(({ speed, compression, rebound }) => [
-    { x: speed, y: compression, label: 'wanted' },
-    { x: -speed, y: -rebound, label: 'wanted' },
-  ]);
+  // One label each way; beside the slow points it would hide the lines.
+  const marked = [slow, fast].flatMap(({ speed, compression, rebound }) => {
+    const label = speed === fast.speed ? 'wanted' : '';
+    return [
+      { x: speed, y: compression, label },
+      { x: -speed, y: -rebound, label },
+    ];
+  });
   return lineChart({
     id: 'curves',
     title: 'Damping force: now, wanted, and with the new piston',
-    alt: `At ${shaftSpeed(fast.speed)} in rebound ${newtons(fast.rebound)} are wanted and design ${pick.number} makes ${newtons(pick.design.fast.rebound)}; at ${shaftSpeed(slow.speed)} they are ${newtons(slow.rebound)} and ${newtons(pick.design.slow.rebound)}.`,
+    alt: `Rings are the forces wanted. At ${shaftSpeed(fast.speed)} in rebound ${newtons(fast.rebound)} are wanted and design ${pick.number} makes ${newtons(pick.design.fast.rebound)}; at ${shaftSpeed(slow.speed)} they are ${newtons(slow.rebound)} and ${newtons(pick.design.slow.rebound)}.`,
     x: { label: 'Shaft speed, compression positive', unit: 'mm/s', dimension: 'speed' },
     y: { label: 'Damping force', unit: 'N', dimension: 'force' },
     series: [

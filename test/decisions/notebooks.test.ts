@@ -120,6 +120,7 @@ describe('decision notebooks on the demo parts', () => {
     const huge = pageOf(whatToDrill, { smallest: ['3.9 mm'], largest: ['4 mm'], taper: ['0 mm'] });
     expect(huge.answer).toContain('leaves enough land');
     expect(() => pageOf(whatToDrill, { smallest: ['2 mm'], largest: ['1 mm'] })).toThrow(InputError);
+    expect(() => pageOf(whatToDrill, { slow: ['300 mm/s'] })).toThrow('slow must be below fast, 250 mm/s');
     expect(() => pageOf(whatToDrill, { step: ['0.05 mm'], largest: ['4 mm'] })).toThrow(
       'together must be 12000 designs at most',
     );
