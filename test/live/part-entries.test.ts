@@ -1,10 +1,13 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { parseDocument } from 'yaml';
 import { withCopy, withoutPart } from '../../lib/live/part-entries.js';
 import type { PartPlace } from '../../lib/live/part-place.js';
 import { demoParts } from './chromium.js';
+
+// Reading the demo file a hundred times takes seconds on a busy machine.
+vi.setConfig({ testTimeout: 60_000 });
 
 const demo = readFileSync(demoParts, 'utf8');
 const oil = (index: number): PartPlace => ({ list: 'oils', index });

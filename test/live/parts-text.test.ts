@@ -1,9 +1,12 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { parseDocument } from 'yaml';
 import { partFields, withField } from '../../lib/live/parts-text.js';
 import { demoParts } from './chromium.js';
+
+// Reading the demo file a hundred times takes seconds on a busy machine.
+vi.setConfig({ testTimeout: 60_000 });
 
 const text = `# mine
 dashpot: 1
