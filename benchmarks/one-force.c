@@ -21,41 +21,29 @@ typedef struct {
   double force, coefficient, drop, lowest_pressure, cavity_growth, recoil, heat, reynolds, shear, leak;
 } result;
 
-static double coefficient(const model *m, double re) {
-  double x = re / 27, y = re / 3000, laminar = re / sqrt(1 + y * y);
-  double bubble = 0.1 + laminar / 2000, covered = bubble / (bubble + m->length_ratio);
-  double full = 1 + 1.25 / sqrt(1 + m->growth * laminar) + 1.68 * covered * covered;
-  return full * x / sqrt(1 + 0.25 * x + x * x);
-}
-
-static double coefficient_slope(const model *m, double re) {
-  double x = re / 27, y = re / 3000, turbulent = 1 + y * y, root = sqrt(turbulent), laminar = re / root;
-  double bubble = 0.1 + laminar / 2000, span = bubble + m->length_ratio, covered = bubble / span;
-  double grown = 1 + m->growth * laminar, developing = 1.25 / sqrt(grown), bend = 1 + 0.25 * x + x * x;
+/* Pressure drop, and its slope over the speed, at a speed of 0 or more. */
+static double look(const model *m, double v, double *slope) {
+  double re = m->reynolds_per_speed * v, x = re / 27, y = re / 3000;
+  double calm = 1 / sqrt(1 + y * y), laminar = re * calm, bubble = 0.1 + laminar / 2000;
+  double per_span = 1 / (bubble + m->length_ratio), covered = bubble * per_span;
+  double per_grown = 1 / (1 + m->growth * laminar), developing = 1.25 * sqrt(per_grown);
+  double per_bend = 1 / (1 + 0.25 * x + x * x), root = sqrt(per_bend), onset = x * root;
   double full = 1 + developing + 1.68 * covered * covered;
-  double full_slope =
-      (2 * 1.68 * covered * (1.0 / 2000) * m->length_ratio / (span * span) - 0.5 * developing * m->growth / grown) /
-      (turbulent * root);
-  return full * (1 + 0.125 * x) / (27 * bend * sqrt(bend)) + full_slope * x / sqrt(bend);
-}
-
-static double drop_at(const model *m, double v) {
-  double size = fabs(v);
-  return v * (m->creeping_slope + m->half_density * size * coefficient(m, m->reynolds_per_speed * size));
-}
-
-static double slope_at(const model *m, double v) {
-  double size = fabs(v), re = m->reynolds_per_speed * size;
-  return m->creeping_slope + m->half_density * size * (2 * coefficient(m, re) + re * coefficient_slope(m, re));
+  double full_slope = (2 * 1.68 * covered * (1.0 / 2000) * m->length_ratio * per_span * per_span -
+                       0.5 * developing * m->growth * per_grown) * calm * calm * calm;
+  double coefficient = full * onset;
+  double bent = full * (1 + 0.125 * x) / 27 * per_bend * root + full_slope * onset;
+  *slope = m->creeping_slope + m->half_density * v * (2 * coefficient + re * bent);
+  return v * (m->creeping_slope + m->half_density * v * coefficient);
 }
 
 static double speed_at(const model *m, double target) {
   double v = 2 * target /
              (m->creeping_slope + sqrt(m->creeping_slope * m->creeping_slope + 8 * m->half_density * target));
   for (int step = 0; step < 60; step++) {
-    double correction = (target - drop_at(m, v)) / slope_at(m, v);
+    double slope, drop = look(m, v, &slope), correction = (target - drop) / slope;
     v += correction;
-    if (fabs(correction) <= 1e-9 * v) break;
+    if (fabs(correction) <= 1e-6 * v) break;
   }
   return v;
 }
@@ -64,22 +52,13 @@ static double speed_at(const model *m, double target) {
 static double piston_drop(const model *m, double flow, double *hole_speed) {
   *hole_speed = 0;
   if (flow == 0) return 0;
-  double target = fabs(flow), v = target / m->area, drop = drop_at(m, v), last = INFINITY;
-  double slope = slope_at(m, v);
+  double target = fabs(flow), v = target / m->area, drop = 0;
   for (int iteration = 0; iteration <= 60; iteration++) {
-    double excess = fabs(m->area * v + m->gap_conductance * drop - target);
-    double step = excess / (m->area + m->gap_conductance * slope);
-    if (step * 100 > last) {
-      slope = slope_at(m, v);
-      step = excess / (m->area + m->gap_conductance * slope);
-    }
-    last = step;
+    double slope, at = look(m, v, &slope);
+    double step = (m->area * v + m->gap_conductance * at - target) / (m->area + m->gap_conductance * slope);
     v -= step;
-    if (step <= 1e-9 * v) {
-      drop -= step * slope;
-      break;
-    }
-    drop = drop_at(m, v);
+    drop = at - step * slope;
+    if (fabs(step) <= 1e-6 * v) break;
   }
   *hole_speed = v;
   return flow < 0 ? -drop : drop;
@@ -88,7 +67,7 @@ static double piston_drop(const model *m, double flow, double *hole_speed) {
 static result force_at(const model *m, double speed, double position) {
   result r;
   double swept = m->damping_area * speed, through = swept, v;
-  double gas = m->gas_pressure * pow(m->gas_volume / (m->gas_volume - m->shaft_area * position), m->exponent);
+  double gas = m->gas_pressure * exp(m->exponent * log(m->gas_volume / (m->gas_volume - m->shaft_area * position)));
   double limit = speed > 0 ? gas : INFINITY;
   r.drop = piston_drop(m, swept, &v);
   if (fabs(r.drop) > limit) {

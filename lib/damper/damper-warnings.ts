@@ -38,13 +38,14 @@ export function damperWarnings(model: DamperModel, extremes: Extremes): readonly
 function holeWarnings(model: DamperModel, reynoldsNumber: number): readonly Warning[] {
   const { paths, law } = model.pistonFlow;
   let warnings = noWarnings;
+  const { bore } = model.damper;
   let area = 0;
   for (const path of paths) {
     area += path.area;
     const outside = law.rangeWarnings(path.lengthRatio, reynoldsNumber);
     if (outside.length > 0) warnings = distinctWarnings([...warnings, ...outside]);
   }
-  const ratio = area / ((Math.PI / 4) * model.damper.bore ** 2);
+  const ratio = area / ((Math.PI / 4) * bore * bore);
   if (ratio <= largestHoleAreaRatio) return warnings;
   return [
     ...warnings,

@@ -84,5 +84,7 @@ export function compressedGasPressure(gas: GasSide, displacedVolume: number): nu
       accepted: `0 or more and below the gas volume (where the oil locks) of ${gas.volume}`,
     });
   }
-  return gas.pressure * (gas.volume / (gas.volume - displacedVolume)) ** gas.polytropicExponent;
+  const ratio = gas.volume / (gas.volume - displacedVolume);
+  // A power takes three times as long.
+  return gas.pressure * Math.exp(gas.polytropicExponent * Math.log(ratio));
 }

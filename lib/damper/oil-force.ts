@@ -5,7 +5,7 @@ import type { DamperModel } from './damper-model.js';
  * Momentum of a jet over `ρ V² A` of its hole, between 4/3 (parabolic) and 1 (flat); 1.19 to 1.25 in our own numerical reference
  * from Re 30 to 800.
  */
-const jetMomentum = 1.2;
+export const jetMomentum = 1.2;
 
 /**
  * What the oil does to the piston at one speed.
@@ -37,8 +37,8 @@ export interface OilForce {
  * sideways and do not count.
  */
 function jetRecoil(model: DamperModel, holeSpeeds: readonly number[], flow: number): number {
-  const bore = (Math.PI / 4) * model.damper.bore ** 2;
-  const boreSpeed = Math.abs(flow) / bore;
+  const { bore } = model.damper;
+  const boreSpeed = Math.abs(flow) / ((Math.PI / 4) * bore * bore);
   let sum = 0;
   let index = 0;
   for (const { area } of model.pistonFlow.paths) {

@@ -45,6 +45,7 @@ export function requireSealFriction(seal: SealFriction): void {
  */
 export function sealFrictionForce(seal: SealFriction, speed: number): number {
   const { kineticForce, breakawayForce } = seal;
-  const stribeck = (breakawayForce - kineticForce) * Math.exp(-((speed / stribeckSpeed) ** 2));
+  const ratio = speed / stribeckSpeed;
+  const stribeck = (breakawayForce - kineticForce) * Math.exp(-ratio * ratio);
   return (kineticForce + stribeck) * Math.tanh(speed / reversalSpeed);
 }

@@ -87,21 +87,26 @@ function quantile(sorted: Float64Array, part: number): number {
   return below + (place - Math.floor(place)) * (above - below);
 }
 
+/** The forces at one speed, in the order of size. */
+function sortedForces(forces: Float64Array, place: number, speeds: number): Float64Array {
+  const sorted = new Float64Array(forces.length / speeds);
+  for (let build = 0; build < sorted.length; build++) sorted[build] = forces[build * speeds + place] ?? 0;
+  return sorted.sort();
+}
+
 /** Spread at each speed of forces that were drawn build by build. */
 export function spreadOf(speeds: readonly number[], forces: Float64Array): readonly ForceSpread[] {
-  const count = forces.length / speeds.length;
   return speeds.map((speed, place) => {
-    const sorted = Float64Array.from(
-      { length: count },
-      (_, index) => forces[index * speeds.length + place] ?? 0,
-    );
-    sorted.sort();
-    const mean = sorted.reduce((sum, force) => sum + force, 0) / count;
-    const squares = sorted.reduce((sum, force) => sum + (force - mean) ** 2, 0);
+    const sorted = sortedForces(forces, place, speeds.length);
+    let sum = 0;
+    for (const force of sorted) sum += force;
+    const mean = sum / sorted.length;
+    let squares = 0;
+    for (const force of sorted) squares += (force - mean) ** 2;
     return {
       speed,
       mean,
-      standardDeviation: Math.sqrt(squares / Math.max(count - 1, 1)),
+      standardDeviation: Math.sqrt(squares / Math.max(sorted.length - 1, 1)),
       low: quantile(sorted, 0.05),
       median: quantile(sorted, 0.5),
       high: quantile(sorted, 0.95),

@@ -12,8 +12,10 @@ import type { FluidState } from '../fluid/fluid-state.js';
 import type { Oil } from '../fluid/oil.js';
 import { viscosityAt } from '../fluid/viscosity-line.js';
 import { isLight, lightModel } from './light-model.js';
+import { type Offsets, offsetReader } from './offsets.js';
 import type { UnitCubeModel } from './sensitivity-indices.js';
-import { type Deviation, deviationAt, requireDeviation } from './uncertain.js';
+import { straightHoleForces } from './straight-hole-forces.js';
+import { type Deviation, requireDeviation } from './uncertain.js';
 
 /**
  * The sizes that may be off, in the order of the inputs.
@@ -106,9 +108,6 @@ export function givenTolerances(tolerances: Tolerances): readonly ToleranceName[
   });
 }
 
-/** By how much each size is off; one record serves all builds of a drawing. */
-type Offsets = { [Name in ToleranceName]: number };
-
 function deviatedHole(group: HoleGroup, { holeDiameter, holeTaper }: Offsets): HoleGroup {
   const diameter = group.diameter + holeDiameter;
   if (group.shape === undefined && group.pitchDiameter === undefined && holeTaper === 0)
@@ -157,22 +156,16 @@ export function toleranceModel(build: TolerancedBuild): UnitCubeModel {
   requireTolerancedBuild(build);
   const names = givenTolerances(build.tolerances);
   const { damper, oil, temperature, position, speeds, tolerances } = build;
-  const off: Offsets = {
-    holeDiameter: 0,
-    holeTaper: 0,
-    thickness: 0,
-    bore: 0,
-    gap: 0,
-    viscosity: 0,
-    temperature: 0,
-    gasVolume: 0,
-  };
   const checked = damperModel(damper, fluidAt(oil, temperature));
   const light = isLight(damper, checked.fluid);
-  const axes = names.map((name) => ({ name, deviation: tolerances[name] ?? ({ kind: 'exact' } as const) }));
+  const straight =
+    light && damper.piston.holes[0]?.shape === undefined && !names.includes('holeTaper')
+      ? straightHoleForces(build, checked)
+      : undefined;
+  const offsetsAt = offsetReader(tolerances, names);
   const evaluate = (point: Float64Array, result: Float64Array): void => {
-    let axis = 0;
-    for (const { name, deviation } of axes) off[name] = deviationAt(deviation, point[axis++] ?? 0);
+    const off = offsetsAt(point);
+    if (straight?.(off, result) === true) return;
     const fluid = deviatedFluid(oil, temperature + off.temperature, off.viscosity);
     const built = deviatedDamper(damper, off);
     const model = light ? lightModel(built, fluid, checked) : damperModel(built, fluid);

@@ -20,6 +20,14 @@ export interface HoleResistance {
   readonly creepingSlope: number;
 }
 
+/** Writes pressure drop [Pa] and slope [Pa·s/m] at a mean speed [m/s] into the first two places. */
+export function lookAtHole(resistance: HoleResistance, meanSpeed: number, out: Float64Array): void {
+  if (resistance.look === undefined) {
+    out[0] = resistance.pressureDrop(meanSpeed);
+    out[1] = resistance.slope(meanSpeed);
+  } else resistance.look(meanSpeed, out);
+}
+
 /**
  * A law for the pressure drop of a hole.
  *

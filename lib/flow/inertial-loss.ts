@@ -52,6 +52,60 @@ export interface InertialLoss {
   readonly look: (reynoldsNumber: number, out: Float64Array) => void;
 }
 
+/** Of a hole that does not widen. */
+export const noSeparation = { loss: 0, reynoldsNumber: 1 } as const;
+
+/** `(K_d/13.76)² / (L/d)`, so that `(K_d/13.76)² / x⁺` is this times the Reynolds number. */
+export function profileGrowth(development: number, lengthRatio: number): number {
+  const ratio = development / boundaryLayerLoss;
+  return (ratio * ratio) / lengthRatio;
+}
+
+/**
+ * Writes loss coefficient and slope into the first two places. It takes its numbers one by one: where each hole is asked a few times
+ * only, putting them into an object takes longer than the law.
+ */
+export function lookAtLoss(
+  reynoldsNumber: number,
+  lengthRatio: number,
+  growth: number,
+  exit: number,
+  development: number,
+  contraction: number,
+  perOnset: number,
+  separationLoss: number,
+  separationReynoldsNumber: number,
+  out: Float64Array,
+): void {
+  // Written with few divisions and roots, each of which costs as much as ten products.
+  const x = reynoldsNumber * perOnset;
+  const y = reynoldsNumber * perTurbulent;
+  const calm = 1 / Math.sqrt(1 + y * y);
+  const laminar = reynoldsNumber * calm;
+  const bubble = bubbleAtRest + bubblePerReynoldsNumber * laminar;
+  const perSpan = 1 / (bubble + lengthRatio);
+  const covered = bubble * perSpan;
+  const perGrown = 1 / (1 + growth * laminar);
+  const developing = development * Math.sqrt(perGrown);
+  const perBend = 1 / (1 + onsetBend * x + x * x);
+  const rootPerBend = Math.sqrt(perBend);
+  let full = exit + developing + contraction * covered * covered;
+  let fullSlope =
+    (2 * contraction * covered * bubblePerReynoldsNumber * lengthRatio * perSpan * perSpan -
+      0.5 * developing * growth * perGrown) *
+    (calm * calm * calm);
+  if (separationLoss > 0) {
+    const attached = (separationReynoldsNumber / reynoldsNumber) ** 4;
+    full += separationLoss / (1 + attached);
+    // Far below, where the power has no number, nothing separates.
+    if (attached < 1e100)
+      fullSlope += (4 * separationLoss * attached) / (reynoldsNumber * (1 + attached) ** 2);
+  }
+  const onset = x * rootPerBend;
+  out[0] = full * onset;
+  out[1] = full * (1 + (onsetBend / 2) * x) * perOnset * perBend * rootPerBend + fullSlope * onset;
+}
+
 /**
  * Loss coefficient by inertia of a hole,
  * `ζ = F(Re) · [exit + K(x⁺) + contraction / (1 + (L/d)/ℓ)²]`, each term a mechanism:
@@ -70,52 +124,27 @@ export interface InertialLoss {
  */
 export function inertialLoss(shares: InertialLossShares): InertialLoss {
   const { lengthRatio, exit, development, contraction, separation } = shares;
-  const growth = (development / boundaryLayerLoss) ** 2 / lengthRatio;
-  // Written with few divisions and roots, each of which costs as much as ten products.
+  const growth = profileGrowth(development, lengthRatio);
   const perOnset = 1 / shares.onset;
-  const coefficient = (reynoldsNumber: number): number => {
-    const x = reynoldsNumber * perOnset;
-    const y = reynoldsNumber * perTurbulent;
-    const laminar = reynoldsNumber / Math.sqrt(1 + y * y);
-    const bubble = bubbleAtRest + bubblePerReynoldsNumber * laminar;
-    const covered = bubble / (bubble + lengthRatio);
-    let full = exit + development / Math.sqrt(1 + growth * laminar) + contraction * covered * covered;
-    if (separation !== undefined) {
-      full += separation.loss / (1 + (separation.reynoldsNumber / reynoldsNumber) ** 4);
-    }
-    return (full * x) / Math.sqrt(1 + onsetBend * x + x * x);
-  };
-  const look = (reynoldsNumber: number, out: Float64Array): void => {
-    const x = reynoldsNumber * perOnset;
-    const y = reynoldsNumber * perTurbulent;
-    const calm = 1 / Math.sqrt(1 + y * y);
-    const laminar = reynoldsNumber * calm;
-    const bubble = bubbleAtRest + bubblePerReynoldsNumber * laminar;
-    const perSpan = 1 / (bubble + lengthRatio);
-    const covered = bubble * perSpan;
-    const perGrown = 1 / (1 + growth * laminar);
-    const developing = development * Math.sqrt(perGrown);
-    const perBend = 1 / (1 + onsetBend * x + x * x);
-    const rootPerBend = Math.sqrt(perBend);
-    let full = exit + developing + contraction * covered * covered;
-    let fullSlope =
-      (2 * contraction * covered * bubblePerReynoldsNumber * lengthRatio * perSpan * perSpan -
-        0.5 * developing * growth * perGrown) *
-      (calm * calm * calm);
-    if (separation !== undefined) {
-      const attached = (separation.reynoldsNumber / reynoldsNumber) ** 4;
-      full += separation.loss / (1 + attached);
-      // Far below, where the power has no number, nothing separates.
-      if (attached < 1e100)
-        fullSlope += (4 * separation.loss * attached) / (reynoldsNumber * (1 + attached) ** 2);
-    }
-    const onset = x * rootPerBend;
-    out[0] = full * onset;
-    out[1] = full * (1 + (onsetBend / 2) * x) * perOnset * perBend * rootPerBend + fullSlope * onset;
-  };
-  const slope = (reynoldsNumber: number): number => {
-    look(reynoldsNumber, both);
-    return both[1] ?? 0;
-  };
-  return { coefficient, slope, look };
+  const { loss, reynoldsNumber: separated } = separation ?? noSeparation;
+  const look = (reynoldsNumber: number, out: Float64Array): void =>
+    lookAtLoss(
+      reynoldsNumber,
+      lengthRatio,
+      growth,
+      exit,
+      development,
+      contraction,
+      perOnset,
+      loss,
+      separated,
+      out,
+    );
+  const part =
+    (place: number) =>
+    (reynoldsNumber: number): number => {
+      look(reynoldsNumber, both);
+      return both[place] ?? 0;
+    };
+  return { coefficient: part(0), slope: part(1), look };
 }

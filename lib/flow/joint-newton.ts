@@ -1,3 +1,4 @@
+import { lookAtHole } from './hole-law.js';
 import type { ParallelPaths, PistonPressureDrop } from './piston-pressure-drop.js';
 import type { ValveLook, ValvePath } from './valve-path.js';
 
@@ -6,6 +7,9 @@ const stepLimit = 40;
 /** Relative misses after which the step just taken, converging quadratically, leaves nothing to mend; a valve bends more sharply. */
 const settled = 1e-5;
 const valveSettled = 1e-7;
+
+/** Filled and read within one call and never handed out. */
+const both = new Float64Array(2);
 
 /** A valve in the iteration: the pressure under its disc is its unknown. */
 interface ValveState {
@@ -37,26 +41,22 @@ export function jointPressureDrop(ways: ParallelPaths, flow: number): PistonPres
   const mean = ((1 - gapConductance / creepingConductance) * target) / area;
   const speeds: number[] = [];
   const drops: number[] = [];
-  const slopes: number[] = [];
-  const both = new Float64Array(2);
-  // One speed for all holes: exact for like holes, near where inertia rules, and where viscosity does the first step is exact.
-  for (let path = 0; path < paths.length; path++) speeds.push(mean);
+  const perSlopes: number[] = [];
+  // Half way between one speed for all holes, as inertia has it, and the speeds by viscosity alone.
+  for (const { resistance } of paths) speeds.push(Math.sqrt((mean * drop) / resistance.creepingSlope));
   for (let iterations = 1; iterations <= stepLimit; iterations++) {
     let through = 0;
     let conductance = gapConductance;
     let index = 0;
     for (const { area, resistance } of paths) {
       const speed = sign * (speeds[index] ?? 0);
-      if (resistance.look === undefined) {
-        both[0] = resistance.pressureDrop(speed);
-        both[1] = resistance.slope(speed);
-      } else resistance.look(speed, both);
+      lookAtHole(resistance, speed, both);
       const pressure = sign * (both[0] ?? 0);
-      const slope = both[1] ?? 1;
+      const perSlope = 1 / (both[1] ?? 1);
       drops[index] = pressure;
-      slopes[index] = slope;
-      through += area * (Math.abs(speed) - pressure / slope);
-      conductance += area / slope;
+      perSlopes[index] = perSlope;
+      through += area * (Math.abs(speed) - pressure * perSlope);
+      conductance += area * perSlope;
       index++;
     }
     for (const state of states) {
@@ -74,7 +74,7 @@ export function jointPressureDrop(ways: ParallelPaths, flow: number): PistonPres
     for (let path = 0; path < speeds.length; path++) {
       const gap = next - (drops[path] ?? 0);
       missed = Math.max(missed, Math.abs(gap));
-      speeds[path] = (speeds[path] ?? 0) + gap / (slopes[path] ?? 1);
+      speeds[path] = (speeds[path] ?? 0) + gap * (perSlopes[path] ?? 1);
       if (!((speeds[path] ?? 0) > 0)) return undefined;
     }
     for (const state of states) {

@@ -1,6 +1,6 @@
 import type { FluidState } from '../fluid/fluid-state.js';
 import type { HoleResistance } from './hole-law.js';
-import { type InertialLossShares, inertialLoss } from './inertial-loss.js';
+import { type InertialLossShares, lookAtLoss, noSeparation, profileGrowth } from './inertial-loss.js';
 
 /** A hole as its resistance sees it, for flow in one direction. */
 export interface LaminarHole extends InertialLossShares {
@@ -20,24 +20,37 @@ const both = new Float64Array(2);
  * speed.
  */
 export function laminarHoleResistance(hole: LaminarHole, fluid: FluidState): HoleResistance {
-  const { diameter, creepingNumber } = hole;
-  const loss = inertialLoss(hole);
+  const { diameter, creepingNumber, lengthRatio, exit, development, contraction } = hole;
+  const growth = profileGrowth(development, lengthRatio);
+  const perOnset = 1 / hole.onset;
+  const { loss, reynoldsNumber: separated } = hole.separation ?? noSeparation;
   const creepingSlope = (fluid.density * fluid.kinematicViscosity * creepingNumber) / diameter;
   const halfDensity = 0.5 * fluid.density;
   const reynoldsPerSpeed = diameter / fluid.kinematicViscosity;
 
-  const pressureDrop = (meanSpeed: number): number => {
-    const size = Math.abs(meanSpeed);
-    return meanSpeed * (creepingSlope + halfDensity * size * loss.coefficient(reynoldsPerSpeed * size));
-  };
   const look = (meanSpeed: number, out: Float64Array): void => {
     const size = Math.abs(meanSpeed);
     const reynoldsNumber = reynoldsPerSpeed * size;
-    loss.look(reynoldsNumber, out);
+    lookAtLoss(
+      reynoldsNumber,
+      lengthRatio,
+      growth,
+      exit,
+      development,
+      contraction,
+      perOnset,
+      loss,
+      separated,
+      out,
+    );
     const coefficient = out[0] ?? 0;
     const bent = out[1] ?? 0;
     out[0] = meanSpeed * (creepingSlope + halfDensity * size * coefficient);
     out[1] = creepingSlope + halfDensity * size * (2 * coefficient + reynoldsNumber * bent);
+  };
+  const pressureDrop = (meanSpeed: number): number => {
+    look(meanSpeed, both);
+    return both[0] ?? 0;
   };
   const slope = (meanSpeed: number): number => {
     look(meanSpeed, both);
@@ -47,13 +60,14 @@ export function laminarHoleResistance(hole: LaminarHole, fluid: FluidState): Hol
   // onto it. The quadratic with a middle loss coefficient is near everywhere.
   const meanSpeed = (wanted: number): number => {
     const target = Math.abs(wanted);
-    let speed = (2 * target) / (creepingSlope + Math.sqrt(creepingSlope ** 2 + 8 * halfDensity * target));
+    let speed =
+      (2 * target) / (creepingSlope + Math.sqrt(creepingSlope * creepingSlope + 8 * halfDensity * target));
     for (let step = 0; step < stepLimit; step++) {
       look(speed, both);
       const correction = (target - (both[0] ?? 0)) / (both[1] ?? 1);
       speed += correction;
-      // Quadratic convergence: the next correction would be below the last place.
-      if (Math.abs(correction) <= 1e-9 * speed) break;
+      // Quadratic convergence: the next correction would be below the twelfth digit.
+      if (Math.abs(correction) <= 1e-6 * speed) break;
     }
     return wanted < 0 ? -speed : speed;
   };

@@ -1,4 +1,5 @@
 import { ConvergenceError } from '../base/root-finding.js';
+import { lookAtHole } from './hole-law.js';
 import type { HolePath } from './hole-path.js';
 import { monotoneRoot } from './monotone-root.js';
 import type { ValvePath } from './valve-path.js';
@@ -21,44 +22,40 @@ export interface PistonPressureDrop {
 
 const stepLimit = 60;
 
-/** Below this step against the speed the pressure drop is a straight line to twelve digits, and no further look at the hole is needed. */
-const straight = 1e-9;
+/** Below this step against the speed the pressure drop is a straight line to twelve digits. */
+const straight = 1e-6;
 
-/** A step that shrinks less than this many times against the last one asks for a new slope. */
-const goodContraction = 100;
+/** Filled and read within one call and never handed out. */
+const both = new Float64Array(2);
 
 /**
  * One hole size: the speed in the hole is the unknown. `area V + G Δp(V)` is convex and rises, and all flow through the holes is an
- * upper bound, so that each step falls towards the root, with the slope of any point above it too. The slope is kept as long as the steps
- * shrink well, since little leaks and it hardly changes.
+ * upper bound, so that each step of Newton's falls towards the root.
  */
 export function pressureDropOfOnePath(
-  path: HolePath,
+  { area, resistance }: HolePath,
   gapConductance: number,
   flow: number,
 ): PistonPressureDrop {
-  const { area, resistance } = path;
   const target = Math.abs(flow);
   const sign = flow < 0 ? -1 : 1;
   let speed = target / area;
-  let drop = sign * resistance.pressureDrop(sign * speed);
-  let slope = resistance.slope(sign * speed);
-  let lastStep = Number.POSITIVE_INFINITY;
   for (let iterations = 0; iterations <= stepLimit; iterations++) {
-    const excess = area * speed + gapConductance * drop - target;
-    let step = Math.abs(excess) / (area + gapConductance * slope);
-    if (step * goodContraction > lastStep) {
-      slope = resistance.slope(sign * speed);
-      step = Math.abs(excess) / (area + gapConductance * slope);
-    }
-    lastStep = step;
+    lookAtHole(resistance, sign * speed, both);
+    const drop = sign * (both[0] ?? 0);
+    const slope = both[1] ?? 0;
+    const step = (area * speed + gapConductance * drop - target) / (area + gapConductance * slope);
     speed -= step;
-    if (step <= straight * speed) {
-      drop -= step * slope;
-      const residual = area * speed + gapConductance * drop - target;
-      return { pressureDrop: sign * drop, holeSpeeds: [sign * speed], iterations, residual: sign * residual };
+    if (Math.abs(step) <= straight * speed) {
+      const pressureDrop = drop - step * slope;
+      const residual = area * speed + gapConductance * pressureDrop - target;
+      return {
+        pressureDrop: sign * pressureDrop,
+        holeSpeeds: [sign * speed],
+        iterations,
+        residual: sign * residual,
+      };
     }
-    drop = sign * resistance.pressureDrop(sign * speed);
   }
   throw new ConvergenceError('pressure drop of the piston', 0, target / area);
 }

@@ -18,6 +18,19 @@ const range = {
   reynoldsNumber: { low: 0, high: 800 },
 };
 
+/** What inertia costs in such a hole, but for its length. */
+export const sharpLoss = {
+  exit: 1,
+  development: developedExcessLoss,
+  contraction: freeJetLoss,
+  onset: sharpOnset,
+} as const;
+
+/** `Δp d / (μ V)` of such a hole in the creeping limit. */
+export function sharpCreepingNumber(lengthRatio: number): number {
+  return creepingEnds + creepingTube * lengthRatio;
+}
+
 /**
  * The default law, for a sharp-edged hole between two wide chambers:
  *
@@ -35,18 +48,8 @@ export const sharpHoleLaw: HoleLaw = {
   name: 'sharp hole',
   resistance: ({ diameter, length }, fluid) => {
     const lengthRatio = length / diameter;
-    return laminarHoleResistance(
-      {
-        diameter,
-        creepingNumber: creepingEnds + creepingTube * lengthRatio,
-        lengthRatio,
-        exit: 1,
-        development: developedExcessLoss,
-        contraction: freeJetLoss,
-        onset: sharpOnset,
-      },
-      fluid,
-    );
+    const creepingNumber = sharpCreepingNumber(lengthRatio);
+    return laminarHoleResistance({ ...sharpLoss, diameter, creepingNumber, lengthRatio }, fluid);
   },
   rangeWarnings: (lengthRatio, reynoldsNumber) => holeRangeWarnings(range, lengthRatio, reynoldsNumber),
 };

@@ -1,7 +1,11 @@
 import type { FluidState } from '../fluid/fluid-state.js';
 import { type DiscValve, discLiftPerPressure } from './disc-valve.js';
+import { lookAtHole } from './hole-law.js';
 import type { HolePath } from './hole-path.js';
 import { monotoneRoot } from './monotone-root.js';
+
+/** Filled and read within one call and never handed out. */
+const both = new Float64Array(2);
 
 /** Contraction of the sheet of oil that leaves under the disc: Kirchhoff's free jet, `π/(π + 2)`. */
 const sheetContraction = 0.611;
@@ -71,8 +75,9 @@ function sheetFlow(
   const inertial = (0.5 * fluid.density) / (sheetContraction * edge) ** 2;
   return (pressure: number, lift: number, liftSlope: number): Sheet => {
     if (lift <= 0 || pressure <= 0) return { flow: 0, slope: 0 };
-    const a = viscous / lift ** 3;
-    const b = inertial / lift ** 2;
+    const square = lift * lift;
+    const a = viscous / (square * lift);
+    const b = inertial / square;
     const flow = (2 * pressure) / (a + Math.sqrt(a * a + 4 * b * pressure));
     // Δp = a Q + b Q²; a and b fall as the disc lifts.
     const byLift = (3 * a * flow + 2 * b * flow * flow) / lift;
@@ -144,9 +149,9 @@ export function valvePath(
     ...bound,
     atPressureUnderDisc: (pressure) => {
       const behind = sheetAt(pressure);
-      const speed = (opens * behind.flow) / only.area;
-      const drop = pressure + opens * only.resistance.pressureDrop(speed);
-      const dropSlope = 1 + (only.resistance.slope(speed) * behind.slope) / only.area;
+      lookAtHole(only.resistance, (opens * behind.flow) / only.area, both);
+      const drop = pressure + opens * (both[0] ?? 0);
+      const dropSlope = 1 + ((both[1] ?? 0) * behind.slope) / only.area;
       return { drop, dropSlope, flow: behind.flow, flowSlope: behind.slope };
     },
   };
