@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import { blendPlan } from '../../lib/decisions/blend-plan.js';
 import { dampingMismatch, dampingOf } from '../../lib/decisions/damping-mismatch.js';
@@ -9,6 +9,8 @@ import { speedRange } from '../../lib/decisions/speed-weights.js';
 import { fluidAt } from '../../lib/fluid/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil.js';
 import { shockWith, silicone } from './demo.js';
+
+vi.setConfig({ testTimeout: 60_000 });
 
 const damper = shockWith(4, 1.2e-3);
 const bottles = [250, 350, 500].map((viscosity) => ({

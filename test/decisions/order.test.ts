@@ -1,54 +1,17 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { damperModel } from '../../lib/damper/damper-model.js';
-import { dampingMismatch, dampingOf } from '../../lib/decisions/damping-mismatch.js';
+import { dampingMismatch } from '../../lib/decisions/damping-mismatch.js';
 import { type Bottle, fillName, fillState } from '../../lib/decisions/fill-choice.js';
 import { type OrderPlan, orderPlan } from '../../lib/decisions/order-plan.js';
 import { orderPlanByProgram } from '../../lib/decisions/order-plan-by-program.js';
 import type { OrderProblem } from '../../lib/decisions/order-problem.js';
 import { finish } from '../../lib/decisions/search.js';
-import { speedRange } from '../../lib/decisions/speed-weights.js';
 import { blendViscosity } from '../../lib/fluid/blend.js';
 import { fluidAt } from '../../lib/fluid/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil.js';
-import { startDecisionWorkers } from '../../lib/workers/index.js';
-import { fluid, shockWith, silicone } from './demo.js';
+import { bottles, problem } from './order-case.js';
 
-const weights = speedRange(0.05, 1, 3);
-
-function bottles(...labels: readonly (readonly [number, number])[]): readonly Bottle[] {
-  return labels.map(([viscosity, price]) => ({
-    name: `${viscosity}`,
-    oil: createOil(silicone(viscosity)),
-    volume: 60e-6,
-    price,
-  }));
-}
-
-function problem(changes: Partial<OrderProblem>): OrderProblem {
-  const damper = shockWith(4, 1.2e-3);
-  return {
-    bottles: bottles([150, 6], [200, 7], [300, 8], [350, 5], [450, 8], [600, 9], [900, 4]),
-    builds: [
-      {
-        name: 'front',
-        damper,
-        wanted: dampingOf(damperModel(damper, fluid(350)), weights),
-        fillVolume: 7e-6,
-      },
-      {
-        name: 'rear',
-        damper: shockWith(3, 1.2e-3),
-        wanted: dampingOf(damperModel(shockWith(3, 1.2e-3), fluid(250)), weights),
-        fillVolume: 8e-6,
-      },
-    ],
-    temperatures: [278.15, 288.15, 298.15, 308.15],
-    tolerance: 0.1,
-    parts: 4,
-    fills: 4,
-    ...changes,
-  };
-}
+vi.setConfig({ testTimeout: 60_000 });
 
 /** Whether a set of bottles serves everything, worked out fill by fill without the windows and masks of the plan. */
 function serves(question: OrderProblem, set: readonly number[]): boolean {
@@ -188,44 +151,6 @@ describe('order plan', () => {
     expect(seen.length).toBe(1);
     expect(seen[0]).toBeGreaterThan(0);
     expect(seen[0]).toBeLessThan(1);
-  });
-
-  it('gives the same plan with worker threads', { timeout: 60_000 }, async () => {
-    const workers = startDecisionWorkers(2);
-    try {
-      const question = problem({});
-      expect(await workers.orderPlan(question)).toEqual(await orderPlanByProgram(question));
-    } finally {
-      await workers.close();
-    }
-  });
-
-  it('ends the solver in its thread when asked to, and the threads work on', {
-    timeout: 60_000,
-  }, async () => {
-    const workers = startDecisionWorkers(1);
-    try {
-      const question = problem({});
-      const stop = new AbortController();
-      const seen: number[] = [];
-      const running = workers.orderPlan(question, {
-        signal: stop.signal,
-        onProgress: (done) => {
-          seen.push(done);
-          // All demands are known; next comes the solver.
-          if (done >= 0.7) setTimeout(() => stop.abort(new Error('enough')), 5);
-        },
-      });
-      await expect(running).rejects.toThrow('enough');
-      expect(seen.at(-1)).toBeCloseTo(0.7, 12);
-      const again: number[] = [];
-      const plan = await workers.orderPlan(question, { onProgress: (done) => again.push(done) });
-      expect(plan.possible).toBe(true);
-      expect(again).toEqual(again.toSorted((a, b) => a - b));
-      expect(again.at(-1)).toBe(1);
-    } finally {
-      await workers.close();
-    }
   });
 
   it('names fills in the smallest whole parts', () => {
