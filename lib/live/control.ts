@@ -79,7 +79,10 @@ function numberControl(
   const [field, slider] = element.querySelectorAll('input');
   if (field === undefined || slider === undefined) throw new TypeError('a number has a field and a slider');
   slider.setAttribute('aria-label', `${label}, slider`);
+  let mirrored = '';
   const mirror = (text: string): void => {
+    if (text === mirrored && slider.value === text) return;
+    mirrored = text;
     slider.value = text;
     slider.setAttribute('aria-valuetext', quantityText(Number(text), unit));
   };

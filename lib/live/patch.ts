@@ -13,7 +13,7 @@ export function domNodes({ nodes }: Html): readonly Node[] {
  */
 export function patchChildren(parent: Element, nodes: readonly HtmlNode[]): void {
   if (nodes.some((node) => typeof node !== 'string' && 'markup' in node)) return;
-  const named = new Map([...parent.children].filter(({ id }) => id !== '').map((child) => [child.id, child]));
+  const named = nodes.some(hasId) ? childrenById(parent) : noChildren;
   let current: ChildNode | null = parent.firstChild;
   for (const node of joinedTexts(nodes)) {
     const kept = keptChild(node, current, named);
@@ -36,6 +36,16 @@ export function patchChildren(parent: Element, nodes: readonly HtmlNode[]): void
   }
 }
 
+const noChildren: ReadonlyMap<string, Element> = new Map();
+
+function hasId(node: HtmlNode): boolean {
+  return typeof node !== 'string' && 'tag' in node && node.attributes['id'] !== undefined;
+}
+
+function childrenById(parent: Element): ReadonlyMap<string, Element> {
+  return new Map([...parent.children].filter(({ id }) => id !== '').map((child) => [child.id, child]));
+}
+
 /** The contents of closed disclosures are brought in line when they are opened. */
 const closed = new WeakMap<Element, HtmlElement>();
 
@@ -55,12 +65,27 @@ export function patchWhenOpened(root: Element): void {
 
 function patchElement(element: Element, node: HtmlElement): void {
   const { tag, attributes } = node;
+  patchAttributes(element, attributes);
+  if (tag === 'details' && !element.hasAttribute('open')) closed.set(element, node);
+  else patchChildren(element, node.children);
+}
+
+/** What elements were given last; asking the document for it takes longer than all the rest. */
+const given = new WeakMap<Element, HtmlElement['attributes']>();
+
+function patchAttributes(element: Element, attributes: HtmlElement['attributes']): void {
+  const before = given.get(element);
+  if (before !== undefined && sameAttributes(before, attributes)) return;
+  given.set(element, attributes);
   for (const [name, value] of Object.entries(attributes))
     if (element.getAttribute(name) !== value) element.setAttribute(name, value);
   for (const name of element.getAttributeNames())
     if (!(name in attributes) && name !== 'open') element.removeAttribute(name);
-  if (tag === 'details' && !element.hasAttribute('open')) closed.set(element, node);
-  else patchChildren(element, node.children);
+}
+
+function sameAttributes(one: HtmlElement['attributes'], other: HtmlElement['attributes']): boolean {
+  const names = Object.keys(one);
+  return names.length === Object.keys(other).length && names.every((name) => one[name] === other[name]);
 }
 
 function keptChild(

@@ -1,3 +1,4 @@
+import thinned from 'simplify-js';
 import type { Plot } from './layout.js';
 import type { LinePoint, LinesShown } from './lines.js';
 
@@ -8,6 +9,14 @@ export interface CurvePaths {
   readonly band: (points: readonly LinePoint[]) => string;
 }
 
+interface Place {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** How far a path may pass by a point that it leaves out [px]: nobody sees it, and a smooth curve needs a quarter of its points. */
+const leeway = 0.05;
+
 /** Paths on the scales of a chart. */
 export function curvePaths(
   { xDomain, yDomain }: Pick<LinesShown, 'xDomain' | 'yDomain'>,
@@ -17,10 +26,9 @@ export function curvePaths(
   const [yLow, yHigh] = yDomain;
   const perX = plot.width / (xHigh - xLow);
   const perY = plot.height / (yHigh - yLow);
-  const place = (x: number, y: number): string =>
-    `${rounded((x - xLow) * perX)},${rounded((yHigh - y) * perY)}`;
+  const place = (x: number, y: number): Place => ({ x: (x - xLow) * perX, y: (yHigh - y) * perY });
   return {
-    line: (points) => `M${points.map(({ x, y }) => place(x, y)).join('L')}`,
+    line: (points) => `M${path(points.map(({ x, y }) => place(x, y)))}`,
     band: (points) => {
       const ends = points.flatMap(({ x, low, high }) =>
         low === undefined || high === undefined ? [] : [{ x, low, high }],
@@ -28,9 +36,15 @@ export function curvePaths(
       if (ends.length === 0) return '';
       const there = ends.map(({ x, high }) => place(x, high));
       const back = ends.map(({ x, low }) => place(x, low)).reverse();
-      return `M${[...there, ...back].join('L')}Z`;
+      return `M${path(there)}L${path(back)}Z`;
     },
   };
+}
+
+function path(places: Place[]): string {
+  return thinned(places, leeway, true)
+    .map(({ x, y }) => `${rounded(x)},${rounded(y)}`)
+    .join('L');
 }
 
 function rounded(pixels: number): number {
