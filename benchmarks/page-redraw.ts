@@ -28,13 +28,18 @@ const browser = await chromium.launch({
   executablePath: '/usr/bin/chromium',
   args: ['--headless', '--no-sandbox', '--disable-gpu'],
 });
-await measure(browser, 'a usual window', 768);
-await measure(browser, 'a window that shows all four figures', 2600);
+for (const [what, height] of [
+  ['a usual window', 768],
+  ['a window that shows all four figures', 2600],
+] as const) {
+  await measure(browser, `${what}, moved 30 times a second`, height, 33);
+  await measure(browser, `${what}, moved again at once`, height, 0);
+}
 await browser.close();
 rmSync(folder, { recursive: true });
 console.log(`load of the machine: ${(loadavg()[0] ?? Number.NaN).toFixed(1)}`);
 
-async function measure(where: Browser, what: string, height: number): Promise<void> {
+async function measure(where: Browser, what: string, height: number, pause: number): Promise<void> {
   const page = await where.newPage({ viewport: { width: 1024, height } });
   await page.goto(pathToFileURL(file).href);
   await page.waitForSelector('html.live');
@@ -44,9 +49,9 @@ async function measure(where: Browser, what: string, height: number): Promise<vo
     const { metrics } = await session.send('Performance.getMetrics');
     return metrics.find(({ name }) => name === 'TaskDuration')?.value ?? Number.NaN;
   };
-  await page.evaluate(moveSlider, warmUp);
+  await page.evaluate(moveSlider, [warmUp, pause] as const);
   const before = await taskTime();
-  const times = await page.evaluate(moveSlider, moves);
+  const times = await page.evaluate(moveSlider, [moves, pause] as const);
   const processor = (1000 * ((await taskTime()) - before)) / moves;
   const sorted = times.sort((a, b) => a - b);
   const at = (part: number): string =>
@@ -57,8 +62,8 @@ async function measure(where: Browser, what: string, height: number): Promise<vo
   await page.close();
 }
 
-/** Run in the page: moves the slider so many times, and takes the time of each redraw. */
-async function moveSlider(count: number): Promise<number[]> {
+/** Run in the page: moves the slider so many times, each so long [ms] after the redraw before, and takes the time of each redraw. */
+async function moveSlider([count, pause]: readonly [number, number]): Promise<number[]> {
   const slider = document.querySelector<HTMLInputElement>('#set-temperature-slider');
   const all: number[] = [];
   for (let move = 0; move < count && slider !== null; move++) {
@@ -73,6 +78,7 @@ async function moveSlider(count: number): Promise<number[]> {
     slider.value = String(10 + (move % 80) / 2);
     slider.dispatchEvent(new Event('input', { bubbles: true }));
     all.push(await redrawn);
+    if (pause > 0) await new Promise((resolve) => setTimeout(resolve, pause));
   }
   return all;
 }

@@ -22,7 +22,7 @@ export function pictures(specs: CompiledSpecs): Pictures {
         else unseen.add(target);
       }
     },
-    { rootMargin: '300px' },
+    { rootMargin: '40px' },
   );
   const draw = async (figure: Figure, layout: LayoutName, place: Element): Promise<void> => {
     const drawing = figure.drawings[layout];

@@ -1,6 +1,7 @@
 import type { DamperForce } from '../../lib/damper/damper-force.js';
 import { damperForce } from '../../lib/damper/damper-force.js';
 import { type DamperModel, damperModel } from '../../lib/damper/damper-model.js';
+import { forceVelocityCurve } from '../../lib/damper/force-velocity.js';
 import { fluidAt } from '../../lib/fluid/fluid-at.js';
 import { createOil, type Oil } from '../../lib/fluid/oil.js';
 import { damperOf } from '../../lib/parts/damper-of.js';
@@ -13,6 +14,9 @@ export interface OilCase {
   readonly shock: ShockPart;
   readonly piston: PistonPart;
 }
+
+/** Which end of the range of an oil that is sold by an interval. */
+type Bound = 'low' | 'typical' | 'high';
 
 /** A force with the range that an oil sold by an interval leaves open. */
 export interface ForceRange {
@@ -29,7 +33,7 @@ export function oilCase(part: OilPart, shock: ShockPart, piston: PistonPart): Oi
 export function modelAt(
   { oil, shock, piston }: OilCase,
   temperature: number,
-  bound: 'low' | 'typical' | 'high' = 'typical',
+  bound: Bound = 'typical',
 ): DamperModel {
   return damperModel(damperOf(shock, piston), fluidAt(oil, temperature, bound));
 }
@@ -39,22 +43,32 @@ export function pointAt(model: DamperModel, speed: number): DamperForce {
   return damperForce(model, { speed, position: model.damper.stroke / 2 });
 }
 
+/** Everything computed at each shaft speed, half way down the stroke; quicker than point by point. */
+export function curveAt(model: DamperModel, speeds: readonly number[]): readonly DamperForce[] {
+  return forceVelocityCurve(model, speeds, model.damper.stroke / 2);
+}
+
 /** Damping forces over shaft speeds [N], one range per speed. */
 export function dampingRanges(
   oilInShock: OilCase,
   temperature: number,
   speeds: readonly number[],
 ): readonly ForceRange[] {
-  const forces = (bound: 'low' | 'typical' | 'high'): readonly number[] => {
-    const model = modelAt(oilInShock, temperature, bound);
-    return speeds.map((speed) => pointAt(model, speed).dampingForce);
-  };
+  const forces = (bound: Bound): readonly number[] =>
+    curveAt(modelAt(oilInShock, temperature, bound), speeds).map(({ dampingForce }) => dampingForce);
   const typical = forces('typical');
   const [thin, thick] = oilInShock.oil.isInterval ? [forces('low'), forces('high')] : [typical, typical];
-  return typical.map((force, index) => {
-    const [one, other] = [thin[index] ?? force, thick[index] ?? force];
-    return { typical: force, low: Math.min(one, other), high: Math.max(one, other) };
-  });
+  return typical.map((force, index) => rangeOf(force, thin[index] ?? force, thick[index] ?? force));
+}
+
+/** Damping force at one speed [N]. */
+export function dampingAt(oilInShock: OilCase, temperature: number, speed: number): ForceRange {
+  const force = (bound: Bound): number =>
+    pointAt(modelAt(oilInShock, temperature, bound), speed).dampingForce;
+  const typical = force('typical');
+  return oilInShock.oil.isInterval
+    ? rangeOf(typical, force('low'), force('high'))
+    : rangeOf(typical, typical, typical);
 }
 
 /** Typical damping force at one speed [N]. */
@@ -62,8 +76,6 @@ export function typicalDamping(oilInShock: OilCase, temperature: number, speed: 
   return pointAt(modelAt(oilInShock, temperature), speed).dampingForce;
 }
 
-/** Damping force at one speed [N]. */
-export function dampingAt(oilInShock: OilCase, temperature: number, speed: number): ForceRange {
-  const [range] = dampingRanges(oilInShock, temperature, [speed]);
-  return range ?? { low: 0, typical: 0, high: 0 };
+function rangeOf(typical: number, one: number, other: number): ForceRange {
+  return { typical, low: Math.min(one, other), high: Math.max(one, other) };
 }

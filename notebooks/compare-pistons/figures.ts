@@ -5,7 +5,7 @@ import { packSpeed } from '../../lib/damper/pack-speed.js';
 import type { PistonPart } from '../../lib/parts/parts.js';
 import type { Figure } from '../../lib/plot/figure.js';
 import { lineChart } from '../../lib/plot/line-chart.js';
-import { pointAt } from '../base/oil-forces.js';
+import { curveAt, pointAt } from '../base/oil-forces.js';
 import { listed, newtons, shaftSpeed } from '../base/wording.js';
 
 const pointsEachWay = 30;
@@ -32,7 +32,7 @@ export function forceVelocityFigure(cases: readonly PistonCase[], fast: number):
     y: { label: 'Damping force', unit: 'N', dimension: 'force' },
     series: cases.map(({ part, model }) => ({
       name: part.name,
-      points: speeds.map((speed) => ({ x: speed, y: pointAt(model, speed).dampingForce })),
+      points: curveAt(model, speeds).map(({ speed, dampingForce }) => ({ x: speed, y: dampingForce })),
     })),
   });
 }
@@ -43,6 +43,10 @@ export function packFigure(cases: readonly PistonCase[], fast: number): Figure {
     const speed = packSpeed(model);
     return speed === undefined || speed > fast ? [] : [{ part, model, speed }];
   });
+  const reboundSpeeds = Array.from(
+    { length: coefficientPoints + 1 },
+    (_, step) => (-fast * step) / coefficientPoints,
+  );
   const said = packs.map(({ part, speed }) => `${part.name} at ${shaftSpeed(speed)}`);
   return lineChart({
     id: 'pack',
@@ -55,10 +59,10 @@ export function packFigure(cases: readonly PistonCase[], fast: number): Figure {
     y: { label: 'Damping coefficient', unit: 'N·s/m', domain: [0, highestCoefficient(cases, fast)] },
     series: cases.map(({ part, model }) => ({
       name: part.name,
-      points: Array.from({ length: coefficientPoints + 1 }, (_, step) => {
-        const speed = (fast * step) / coefficientPoints;
-        return { x: speed, y: pointAt(model, -speed).dampingCoefficient };
-      }),
+      points: curveAt(model, reboundSpeeds).map(({ speed, dampingCoefficient }) => ({
+        x: -speed,
+        y: dampingCoefficient,
+      })),
     })),
     points: packs.map(({ model, speed }) => ({
       x: speed,
