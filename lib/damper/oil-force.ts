@@ -1,4 +1,3 @@
-import type { PistonFlow } from '../flow/parallel-flow.js';
 import type { DamperModel } from './damper-model.js';
 
 /**
@@ -48,19 +47,6 @@ function jetRecoil(model: DamperModel, holeSpeeds: readonly number[], flow: numb
   return model.fluid.density * sum;
 }
 
-/** Flow through piston and gap [m³/s] at a pressure drop whose hole speeds are known. */
-function flowThrough(
-  { paths, valves, gapFlow }: PistonFlow,
-  pressureDrop: number,
-  holeSpeeds: readonly number[],
-): number {
-  let flow = gapFlow(pressureDrop);
-  let index = 0;
-  for (const { area } of paths) flow += area * (holeSpeeds[index++] ?? 0);
-  for (const valve of valves) flow += valve.flow(pressureDrop);
-  return flow;
-}
-
 /** The flow at which the oil behind the piston tears, with what goes with it. Compression and rebound have one each. */
 export interface Tear {
   readonly pressureDrop: number;
@@ -70,8 +56,17 @@ export interface Tear {
 
 /** The tear at a pressure drop [Pa], with the sign of the speed. */
 export function tearAt({ pistonFlow }: DamperModel, pressureDrop: number): Tear {
-  const holeSpeeds = pistonFlow.paths.map(({ resistance }) => resistance.meanSpeed(pressureDrop));
-  return { pressureDrop, holeSpeeds, through: flowThrough(pistonFlow, pressureDrop, holeSpeeds) };
+  const { paths, valves, gapFlow } = pistonFlow;
+  const holeSpeeds = new Array<number>(paths.length);
+  let through = gapFlow(pressureDrop);
+  let index = 0;
+  for (const { area, resistance } of paths) {
+    const speed = resistance.meanSpeed(pressureDrop);
+    holeSpeeds[index++] = speed;
+    through += area * speed;
+  }
+  for (const valve of valves) through += valve.flow(pressureDrop);
+  return { pressureDrop, holeSpeeds, through };
 }
 
 /**
@@ -87,25 +82,26 @@ export function oilForce(
   speed: number,
   largestDrop = Number.POSITIVE_INFINITY,
 ): OilForce {
-  const flow = model.dampingArea * speed;
-  const { pressureDrop, holeSpeeds, iterations, residual } = model.pistonFlow.pressureDrop(flow);
+  const through = model.dampingArea * speed;
+  const { pressureDrop, holeSpeeds, iterations, residual } = model.pistonFlow.pressureDrop(through);
   if (Math.abs(pressureDrop) > largestDrop) {
     return tornOilForce(model, speed, tearAt(model, speed < 0 ? -largestDrop : largestDrop));
   }
-  const state = { pressureDrop, holeSpeeds, through: flow };
-  return forceOf(model, speed, state, { cavitating: false, iterations, residual });
+  return forceOf(model, speed, { pressureDrop, holeSpeeds, through }, false, iterations, residual);
 }
 
 /** Force of the oil at a speed that tears it. */
 export function tornOilForce(model: DamperModel, speed: number, tear: Tear): OilForce {
-  return forceOf(model, speed, tear, { cavitating: true, iterations: 0, residual: 0 });
+  return forceOf(model, speed, tear, true, 0, 0);
 }
 
 function forceOf(
   model: DamperModel,
   speed: number,
   { pressureDrop, holeSpeeds, through }: Tear,
-  { cavitating, iterations, residual }: Pick<OilForce, 'cavitating' | 'iterations' | 'residual'>,
+  cavitating: boolean,
+  iterations: number,
+  residual: number,
 ): OilForce {
   const { dampingArea, pistonFlow, skirtDrag } = model;
   const recoil = jetRecoil(model, holeSpeeds, through);
