@@ -53,7 +53,7 @@ export interface InertialLoss {
 }
 
 /** Of a hole that does not widen. */
-export const noSeparation = { loss: 0, reynoldsNumber: 1 } as const;
+const noSeparation = { loss: 0, reynoldsNumber: 1 } as const;
 
 /** `(K_d/13.76)² / (L/d)`, so that `(K_d/13.76)² / x⁺` is this times the Reynolds number. */
 export function profileGrowth(development: number, lengthRatio: number): number {
@@ -106,6 +106,30 @@ export function lookAtLoss(
   out[1] = full * (1 + (onsetBend / 2) * x) * perOnset * perBend * rootPerBend + fullSlope * onset;
 }
 
+/** {@link inertialLoss} as {@link InertialLoss.look} alone. */
+export function inertialLook({
+  separation = noSeparation,
+  ...shares
+}: InertialLossShares): InertialLoss['look'] {
+  const { lengthRatio, exit, development, contraction } = shares;
+  const growth = profileGrowth(development, lengthRatio);
+  const perOnset = 1 / shares.onset;
+  const { loss, reynoldsNumber: separated } = separation;
+  return (reynoldsNumber, out) =>
+    lookAtLoss(
+      reynoldsNumber,
+      lengthRatio,
+      growth,
+      exit,
+      development,
+      contraction,
+      perOnset,
+      loss,
+      separated,
+      out,
+    );
+}
+
 /**
  * Loss coefficient by inertia of a hole,
  * `ζ = F(Re) · [exit + K(x⁺) + contraction / (1 + (L/d)/ℓ)²]`, each term a mechanism:
@@ -123,23 +147,7 @@ export function lookAtLoss(
  * @public
  */
 export function inertialLoss(shares: InertialLossShares): InertialLoss {
-  const { lengthRatio, exit, development, contraction, separation } = shares;
-  const growth = profileGrowth(development, lengthRatio);
-  const perOnset = 1 / shares.onset;
-  const { loss, reynoldsNumber: separated } = separation ?? noSeparation;
-  const look = (reynoldsNumber: number, out: Float64Array): void =>
-    lookAtLoss(
-      reynoldsNumber,
-      lengthRatio,
-      growth,
-      exit,
-      development,
-      contraction,
-      perOnset,
-      loss,
-      separated,
-      out,
-    );
+  const look = inertialLook(shares);
   const part =
     (place: number) =>
     (reynoldsNumber: number): number => {

@@ -1,6 +1,6 @@
 import type { FluidState } from '../fluid/fluid-state.js';
 import type { HoleResistance } from './hole-law.js';
-import { type InertialLossShares, lookAtLoss, noSeparation, profileGrowth } from './inertial-loss.js';
+import { type InertialLossShares, inertialLook } from './inertial-loss.js';
 
 /** A hole as its resistance sees it, for flow in one direction. */
 export interface LaminarHole extends InertialLossShares {
@@ -20,10 +20,8 @@ const both = new Float64Array(2);
  * speed.
  */
 export function laminarHoleResistance(hole: LaminarHole, fluid: FluidState): HoleResistance {
-  const { diameter, creepingNumber, lengthRatio, exit, development, contraction } = hole;
-  const growth = profileGrowth(development, lengthRatio);
-  const perOnset = 1 / hole.onset;
-  const { loss, reynoldsNumber: separated } = hole.separation ?? noSeparation;
+  const { diameter, creepingNumber } = hole;
+  const lookAtInertia = inertialLook(hole);
   const creepingSlope = (fluid.density * fluid.kinematicViscosity * creepingNumber) / diameter;
   const halfDensity = 0.5 * fluid.density;
   const reynoldsPerSpeed = diameter / fluid.kinematicViscosity;
@@ -31,18 +29,7 @@ export function laminarHoleResistance(hole: LaminarHole, fluid: FluidState): Hol
   const look = (meanSpeed: number, out: Float64Array): void => {
     const size = Math.abs(meanSpeed);
     const reynoldsNumber = reynoldsPerSpeed * size;
-    lookAtLoss(
-      reynoldsNumber,
-      lengthRatio,
-      growth,
-      exit,
-      development,
-      contraction,
-      perOnset,
-      loss,
-      separated,
-      out,
-    );
+    lookAtInertia(reynoldsNumber, out);
     const coefficient = out[0] ?? 0;
     const bent = out[1] ?? 0;
     out[0] = meanSpeed * (creepingSlope + halfDensity * size * coefficient);

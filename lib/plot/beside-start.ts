@@ -1,3 +1,4 @@
+import { dequal } from 'dequal/lite';
 import { dotsBeside } from './dot-chart.js';
 import type { Figure } from './figure.js';
 import { linesBeside } from './line-chart.js';
@@ -9,12 +10,13 @@ import { scatterBeside } from './scatter-chart.js';
  *
  * @param figure - the figure of the case looked at
  * @param start - the figure of the case that the eye compares with
- * @returns the figure with both; the figure as it is where the two are of different kinds
+ * @returns the figure with both; the figure as it is where the two are of different kinds, or show the same
  *
  * @public
  */
 export function besideStart(figure: Figure, start: Figure): Figure {
   const [now, before] = [figure.chart, start.chart];
+  if (dequal(now.shows.series, before.shows.series)) return figure;
   if (now.kind === 'line' && before.kind === 'line') return linesBeside(now.shows, before.shows);
   if (now.kind === 'dot' && before.kind === 'dot') return dotsBeside(now.shows, before.shows);
   if (now.kind === 'scatter' && before.kind === 'scatter') return scatterBeside(now.shows, before.shows);

@@ -4,7 +4,7 @@ import { drawDots } from './dot-drawing.js';
 import { dotTable } from './dot-table.js';
 import { type DotChart, type DotsShown, dotsInUnitShown } from './dots.js';
 import { type Figure, requireFigureText } from './figure.js';
-import { lazyDrawings } from './lazy-drawings.js';
+import { lazyFigure } from './lazy-figure.js';
 import { requireSeriesNames } from './series-style.js';
 
 /**
@@ -45,18 +45,11 @@ function dotsShown(chart: DotChart): DotsShown {
 }
 
 function dotFigure(chart: DotChart, shown: DotsShown): Figure {
-  const { id, title, alt } = chart;
-  return {
-    id,
-    title,
-    alt,
-    drawings: lazyDrawings((layout) => ({
-      specName: `dot-${layout}`,
-      ...drawDots(shown, layout),
-    })),
-    table: dotTable(chart),
-    chart: { kind: 'dot', shows: chart },
-  };
+  return lazyFigure(
+    { kind: 'dot', shows: chart },
+    (layout) => drawDots(shown, layout),
+    () => dotTable(chart),
+  );
 }
 
 function requireCategories({ id, categories, series }: DotChart): void {

@@ -16,7 +16,7 @@ const rowGap = 14;
 const nameHeight = 18;
 
 /** Dots set out at one width: names left of the rows where there is room, else above them. */
-export function drawDots(shown: DotsShown, layout: LayoutName): Omit<Drawing, 'specName' | 'spec'> {
+export function drawDots(shown: DotsShown, layout: LayoutName): Omit<Drawing, 'specName'> {
   const { width } = sizes[layout];
   const beside = layout === 'wide';
   const left = beside ? Math.max(40, longestName(shown.categories) + 14) : 14;

@@ -1,12 +1,11 @@
 import { InputError } from '../base/input-error.js';
 import { joinedDomain } from './axis.js';
 import { type Figure, requireFigureText } from './figure.js';
-import { lazyDrawings } from './lazy-drawings.js';
+import { lazyFigure } from './lazy-figure.js';
 import { drawLines } from './line-drawing.js';
 import { lineTable } from './line-table.js';
 import { inUnitsShown, type LineChart, type LinesShown } from './lines.js';
 import { requireSeriesNames } from './series-style.js';
-import type { Table } from './table.js';
 
 /**
  * A line chart of one or more series. Lines differ by colour and by dash, and carry their names.
@@ -46,21 +45,9 @@ export function linesBeside(chart: LineChart, start: LineChart): Figure {
 }
 
 function lineFigure(chart: LineChart, shown: LinesShown): Figure {
-  const { id, title, alt } = chart;
-  let table: Table | undefined;
-  return {
-    id,
-    title,
-    alt,
-    drawings: lazyDrawings((layout) => ({
-      specName: `line-${layout}`,
-      ...drawLines(shown, layout),
-    })),
-    // Asked for when somebody opens or saves it, and not while a slider moves.
-    get table() {
-      table ??= lineTable(chart);
-      return table;
-    },
-    chart: { kind: 'line', shows: chart },
-  };
+  return lazyFigure(
+    { kind: 'line', shows: chart },
+    (layout) => drawLines(shown, layout),
+    () => lineTable(chart),
+  );
 }

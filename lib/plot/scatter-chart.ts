@@ -1,7 +1,7 @@
 import { InputError } from '../base/input-error.js';
 import { joinedDomain } from './axis.js';
 import { type Figure, requireFigureText } from './figure.js';
-import { lazyDrawings } from './lazy-drawings.js';
+import { lazyFigure } from './lazy-figure.js';
 import { type ScatterChart, type ScatterShown, scatterShown } from './scatter.js';
 import { drawScatter } from './scatter-drawing.js';
 import { requireSeriesNames } from './series-style.js';
@@ -40,18 +40,11 @@ export function scatterBeside(chart: ScatterChart, start: ScatterChart): Figure 
 }
 
 function scatterFigure(chart: ScatterChart, shown: ScatterShown): Figure {
-  const { id, title, alt } = chart;
-  return {
-    id,
-    title,
-    alt,
-    drawings: lazyDrawings((layout) => ({
-      specName: `scatter-${layout}`,
-      ...drawScatter(shown, layout),
-    })),
-    table: scatterTable(chart),
-    chart: { kind: 'scatter', shows: chart },
-  };
+  return lazyFigure(
+    { kind: 'scatter', shows: chart },
+    (layout) => drawScatter(shown, layout),
+    () => scatterTable(chart),
+  );
 }
 
 /** One row for each point: its label, its kind, its two values. */

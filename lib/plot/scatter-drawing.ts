@@ -11,7 +11,7 @@ import { columnHeading } from './table.js';
 const axisRoom = 46;
 
 /** Points set out at one width, with a legend underneath. */
-export function drawScatter(shown: ScatterShown, layout: LayoutName): Omit<Drawing, 'specName' | 'spec'> {
+export function drawScatter(shown: ScatterShown, layout: LayoutName): Omit<Drawing, 'specName'> {
   const { width, plotHeight } = sizes[layout];
   const left = Math.max(40, tickWidth(shown.yDomain) + 10);
   const right = Math.max(16, tickWidth(shown.xDomain) / 2 + 2);

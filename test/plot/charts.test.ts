@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { InputError } from '../../lib/base/input-error.js';
-import { dotChart, lineChart } from '../../lib/plot/index.js';
+import { besideStart, dotChart, lineChart } from '../../lib/plot/index.js';
 import { textWidth } from '../../lib/plot/text-width.js';
 import { dots, lines, names } from './sample-figures.js';
 
@@ -86,6 +86,14 @@ describe('a line chart', () => {
     expect(data['start']?.map(({ path }) => path)).toEqual([expect.stringMatching(/^M[-\d.]+,[-\d.]+L/u)]);
     expect(data['texts']?.map(({ text }) => text)).toContain('starting case');
     expect(data['start']?.[0]?.['colour']).not.toBe(data['lines']?.[0]?.['colour']);
+  });
+
+  it('has no starting case beside it where nothing but its words changed', () => {
+    const now = lineChart({ ...lines, startingCase: [], title: 'at 30 °C' });
+    const start = lineChart({ ...lines, startingCase: [], title: 'at 20 °C' });
+    expect(besideStart(now, start)).toBe(now);
+    const moved = lineChart({ ...lines, startingCase: [], series: [line('a', [0, 1], [1, 2])] });
+    expect(besideStart(moved, start).drawings.wide.data['start']?.length).toBe(lines.series.length);
   });
 
   it.each(['wide', 'narrow'] as const)('keeps the labels of rules and points apart, %s', (layout) => {

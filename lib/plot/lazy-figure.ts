@@ -1,0 +1,38 @@
+import type { Chart, Drawing, Figure, LayoutName } from './figure.js';
+import type { Table } from './table.js';
+
+/**
+ * A figure whose drawings and numbers are made when they are first asked for: a page shows one width of the two, and nobody looks at the
+ * numbers while a slider moves.
+ */
+export function lazyFigure(
+  chart: Chart,
+  draw: (layout: LayoutName) => Omit<Drawing, 'specName'>,
+  numbers: () => Table,
+): Figure {
+  const { id, title, alt } = chart.shows;
+  const drawn: Partial<Record<LayoutName, Drawing>> = {};
+  const drawing = (layout: LayoutName): Drawing => {
+    drawn[layout] ??= { specName: `${chart.kind}-${layout}`, ...draw(layout) };
+    return drawn[layout];
+  };
+  let table: Table | undefined;
+  return {
+    id,
+    title,
+    alt,
+    drawings: {
+      get wide() {
+        return drawing('wide');
+      },
+      get narrow() {
+        return drawing('narrow');
+      },
+    },
+    get table() {
+      table ??= numbers();
+      return table;
+    },
+    chart,
+  };
+}
