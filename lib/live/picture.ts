@@ -1,29 +1,29 @@
 import type { Runtime } from 'vega';
 import { expressionInterpreter } from 'vega-interpreter';
 import { View } from 'vega-view';
-import type { DataRow, Drawing, Figure, LayoutName, SpecName } from '../plot/figure.js';
+import type { ChartKind, DataRow, Drawing, Figure, LayoutName } from '../plot/figure.js';
 import { setRows } from './data-rows.js';
 
-/** Compiled specifications of all charts by name. */
-export type CompiledSpecs = Readonly<Record<SpecName, Runtime>>;
+/** Compiled specifications of the charts by their kind. */
+export type CompiledSpecs = Readonly<Record<ChartKind, Runtime>>;
 
 /** A picture that can be drawn again with other numbers. */
 export interface Picture {
-  readonly specName: SpecName;
+  readonly kind: ChartKind;
   draw(drawing: Drawing, figure: Figure): Promise<void>;
   finalize(): void;
 }
 
 /** A picture in its place of a page; it takes the place over once it has been drawn for the first time. */
-export function picture(place: Element, specName: SpecName, specs: CompiledSpecs): Picture {
+export function picture(place: Element, kind: ChartKind, specs: CompiledSpecs): Picture {
   const frame = document.createElement('div');
-  const view = new View(specs[specName], { expr: expressionInterpreter, renderer: 'svg', hover: false });
+  const view = new View(specs[kind], { expr: expressionInterpreter, renderer: 'svg', hover: false });
   view.initialize(frame);
   frame.removeAttribute('aria-roledescription');
   const shown = new Map<string, readonly DataRow[]>();
   let sized = '';
   return {
-    specName,
+    kind,
     async draw(drawing, figure) {
       // Vega lays the whole picture out again whenever it is given sizes, also if they are the same.
       const { data, signals, ...sizes } = drawing;

@@ -27,9 +27,9 @@ export function pictures(specs: CompiledSpecs): Pictures {
   const draw = async (figure: Figure, layout: LayoutName, place: Element): Promise<void> => {
     const drawing = figure.drawings[layout];
     let drawn = made.get(place);
-    if (drawn?.specName !== drawing.specName) {
+    if (drawn?.kind !== figure.chart.kind) {
       drawn?.finalize();
-      drawn = picture(place, drawing.specName, specs);
+      drawn = picture(place, figure.chart.kind, specs);
       made.set(place, drawn);
       watch.observe(place);
     }

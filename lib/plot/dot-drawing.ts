@@ -16,7 +16,7 @@ const rowGap = 14;
 const nameHeight = 18;
 
 /** Dots set out at one width: names left of the rows where there is room, else above them. */
-export function drawDots(shown: DotsShown, layout: LayoutName): Omit<Drawing, 'specName'> {
+export function drawDots(shown: DotsShown, layout: LayoutName): Drawing {
   const { width } = sizes[layout];
   const beside = layout === 'wide';
   const left = beside ? Math.max(40, longestName(shown.categories) + 14) : 14;
@@ -44,7 +44,7 @@ export function drawDots(shown: DotsShown, layout: LayoutName): Omit<Drawing, 's
     width,
     height: padding.top + plotHeight + padding.bottom,
     padding,
-    signals: { xLow: shown.domain[0], xHigh: shown.domain[1] },
+    signals: { xLow: shown.domain[0], xHigh: shown.domain[1], xTicks: sizes[layout].ticks },
     data: {
       rows: shown.categories.map((_name, row) => ({
         left: beside ? -left + 6 : 0,

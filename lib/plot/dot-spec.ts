@@ -1,4 +1,3 @@
-import type { LayoutName } from './figure.js';
 import {
   given,
   type Layer,
@@ -12,17 +11,10 @@ import {
 import { inkColours } from './palette.js';
 
 /** The constant part of a dot chart. Rows have their heights in pixels: the picture grows with the rows. */
-export function dotSpec(layout: LayoutName): Specification {
+export function dotSpec(): Specification {
   return specification(
     ['x'],
-    [
-      rowLayer(),
-      dotLayer(layout, 'start'),
-      whiskerLayer(layout),
-      dotLayer(layout, 'dots'),
-      pointKeyLayer(),
-      ...textLayers(),
-    ],
+    [rowLayer(), dotLayer('start'), whiskerLayer(), dotLayer('dots'), pointKeyLayer(), ...textLayers()],
   );
 }
 
@@ -39,12 +31,12 @@ function rowLayer(): Layer {
   };
 }
 
-function whiskerLayer(layout: LayoutName): Layer {
+function whiskerLayer(): Layer {
   return {
     data: { name: 'whiskers' },
     mark: { type: 'rule', strokeWidth: 2, clip: true },
     encoding: {
-      x: scaled('x', 'low', layout),
+      x: scaled('x', 'low'),
       x2: otherEnd('high'),
       y: given('top', 'quantitative'),
       stroke: given('colour', 'nominal'),
@@ -52,12 +44,12 @@ function whiskerLayer(layout: LayoutName): Layer {
   };
 }
 
-function dotLayer(layout: LayoutName, name: 'start' | 'dots'): Layer {
+function dotLayer(name: 'start' | 'dots'): Layer {
   return {
     data: { name },
     mark: { type: 'point', filled: true, opacity: 1, size: name === 'start' ? 60 : 80 },
     encoding: {
-      x: scaled('x', 'x', layout),
+      x: scaled('x', 'x'),
       y: given('top', 'quantitative'),
       fill: given('colour', 'nominal'),
       shape: given('shape', 'nominal'),

@@ -11,23 +11,6 @@ import type { Table } from './table.js';
  */
 export type LayoutName = 'wide' | 'narrow';
 
-/** Names of the specifications of all charts. */
-export const specNames = [
-  'line-wide',
-  'line-narrow',
-  'dot-wide',
-  'dot-narrow',
-  'scatter-wide',
-  'scatter-narrow',
-] as const;
-
-/**
- * Name of the specification of a kind of chart at one width.
- *
- * @public
- */
-export type SpecName = (typeof specNames)[number];
-
 /**
  * One row of a named data set: numbers are rounded and in the unit shown.
  *
@@ -36,14 +19,12 @@ export type SpecName = (typeof specNames)[number];
 export type DataRow = Readonly<Record<string, string | number | readonly number[]>>;
 
 /**
- * A figure at one width. The specification is constant for its name; whatever changes with the data is in
+ * A figure at one width. The specification is constant for the kind of chart; whatever changes with the data is in
  * `data`, `signals` and the sizes, so that a page can compile the specification once and only push numbers.
  *
  * @public
  */
 export interface Drawing {
-  /** Two drawings with the same name have the same specification, without data, size or domain. */
-  readonly specName: SpecName;
   /** Named data sets of the specification. */
   readonly data: Readonly<Record<string, readonly DataRow[]>>;
   /** Axis domains, by signal name. */
@@ -88,6 +69,13 @@ export type Chart =
   | { readonly kind: 'line'; readonly shows: LineChart }
   | { readonly kind: 'dot'; readonly shows: DotChart }
   | { readonly kind: 'scatter'; readonly shows: ScatterChart };
+
+/**
+ * Kinds of charts.
+ *
+ * @public
+ */
+export type ChartKind = Chart['kind'];
 
 /**
  * What every figure says of itself in words.

@@ -4,13 +4,13 @@ export { dotChart } from './dot-chart.js';
 export type { Dot, DotChart, DotSeries } from './dots.js';
 export type {
   Chart,
+  ChartKind,
   DataRow,
   Drawing,
   Figure,
   FigureText,
   LayoutName,
   Padding,
-  SpecName,
 } from './figure.js';
 export { type Histogram, histogram } from './histogram.js';
 export { lineChart } from './line-chart.js';

@@ -1,5 +1,4 @@
 import type { TopLevelSpec } from 'vega-lite';
-import type { LayoutName } from './figure.js';
 import { sizes } from './layout.js';
 import { inkColours } from './palette.js';
 
@@ -14,10 +13,10 @@ export function given<Kind extends 'quantitative' | 'nominal'>(field: string, ty
   return { field, type, scale: null, axis: null, legend: null } as const;
 }
 
-/** A field on the horizontal or vertical scale, whose ends are signals. */
-export function scaled(channel: 'x' | 'y', field: string, layout: LayoutName) {
+/** A field on the horizontal or vertical scale, whose ends are signals; so is the number of ticks across. */
+export function scaled(channel: 'x' | 'y', field: string) {
   const ends = [{ expr: `${channel}Low` }, { expr: `${channel}High` }];
-  const tickCount = channel === 'x' ? sizes[layout].ticks : sizes.wide.ticks;
+  const tickCount = channel === 'x' ? { expr: 'xTicks' } : sizes.wide.ticks;
   return {
     field,
     type: 'quantitative',
@@ -33,10 +32,11 @@ export function otherEnd(field: string) {
 
 /** Puts layers into a specification that has no size and no data of its own. */
 export function specification(axes: readonly ('x' | 'y')[], layer: Layer[]): Specification {
-  const params = axes.flatMap((axis) => [
+  const ends = axes.flatMap((axis) => [
     { name: `${axis}Low`, value: 0 },
     { name: `${axis}High`, value: 1 },
   ]);
+  const params = [...ends, { name: 'xTicks', value: sizes.wide.ticks }];
   return { width: 1, height: 1, params, layer };
 }
 

@@ -7,13 +7,13 @@ import type { Table } from './table.js';
  */
 export function lazyFigure(
   chart: Chart,
-  draw: (layout: LayoutName) => Omit<Drawing, 'specName'>,
+  draw: (layout: LayoutName) => Drawing,
   numbers: () => Table,
 ): Figure {
   const { id, title, alt } = chart.shows;
   const drawn: Partial<Record<LayoutName, Drawing>> = {};
   const drawing = (layout: LayoutName): Drawing => {
-    drawn[layout] ??= { specName: `${chart.kind}-${layout}`, ...draw(layout) };
+    drawn[layout] ??= draw(layout);
     return drawn[layout];
   };
   let table: Table | undefined;

@@ -17,7 +17,7 @@ const leaderWidth = 18;
 const widestName = 190;
 
 /** Lines set out at one width: names beside the ends of the lines where there is room, else in a legend. */
-export function drawLines(shown: LinesShown, layout: LayoutName): Omit<Drawing, 'specName'> {
+export function drawLines(shown: LinesShown, layout: LayoutName): Drawing {
   const { width, plotHeight } = sizes[layout];
   const lines = namedLines(shown);
   const direct = layout === 'wide' && lines.length > 0;
@@ -42,7 +42,7 @@ export function drawLines(shown: LinesShown, layout: LayoutName): Omit<Drawing, 
     width,
     height: padding.top + plot.height + padding.bottom,
     padding,
-    signals: signals(shown),
+    signals: { ...signals(shown), xTicks: sizes[layout].ticks },
     data: {
       ...curveData(shown, plot),
       rules: rules.rows,

@@ -1,4 +1,3 @@
-import type { LayoutName } from './figure.js';
 import {
   given,
   type Layer,
@@ -12,15 +11,15 @@ import {
 import { inkColours } from './palette.js';
 
 /** The constant part of a line chart. */
-export function lineSpec(layout: LayoutName): Specification {
+export function lineSpec(): Specification {
   return specification(
     ['x', 'y'],
     [
       bandLayer(),
       lineLayer('start'),
-      ruleLayer(layout),
+      ruleLayer(),
       lineLayer('lines'),
-      pointLayer(layout),
+      pointLayer(),
       leaderLayer(),
       lineKeyLayer(),
       ...textLayers(),
@@ -57,20 +56,20 @@ function lineLayer(name: PathSet): Layer {
   };
 }
 
-function ruleLayer(layout: LayoutName): Layer {
+function ruleLayer(): Layer {
   return {
     data: { name: 'rules' },
     mark: { type: 'rule', stroke: inkColours.rule, strokeWidth: 1, strokeDash: [4, 3], clip: true },
     encoding: {
-      x: scaled('x', 'x', layout),
+      x: scaled('x', 'x'),
       x2: otherEnd('x2'),
-      y: scaled('y', 'y', layout),
+      y: scaled('y', 'y'),
       y2: otherEnd('y2'),
     },
   };
 }
 
-function pointLayer(layout: LayoutName): Layer {
+function pointLayer(): Layer {
   return {
     data: { name: 'points' },
     mark: {
@@ -81,7 +80,7 @@ function pointLayer(layout: LayoutName): Layer {
       strokeWidth: 1.6,
       fill: inkColours.paper,
     },
-    encoding: { x: scaled('x', 'x', layout), y: scaled('y', 'y', layout) },
+    encoding: { x: scaled('x', 'x'), y: scaled('y', 'y') },
   };
 }
 

@@ -15,7 +15,7 @@ export async function renderSvg(figure: Figure, layout: LayoutName): Promise<str
   const [{ vegaSpec }, { drawSvg }] = await Promise.all([import('./vega-spec.js'), import('./draw-svg.js')]);
   const drawing = figure.drawings[layout];
   const name = `${figure.id}-${layout}`;
-  const svg = await drawSvg(drawing, vegaSpec(drawing.specName), name);
+  const svg = await drawSvg(drawing, vegaSpec(figure.chart.kind), name);
   const words = `<title id="${name}-title">${escaped(figure.title)}</title><desc id="${name}-desc">${escaped(figure.alt)}</desc>`;
   return svg.replace(
     /^<svg([^>]*)>/u,

@@ -11,7 +11,7 @@ import { columnHeading } from './table.js';
 const axisRoom = 46;
 
 /** Points set out at one width, with a legend underneath. */
-export function drawScatter(shown: ScatterShown, layout: LayoutName): Omit<Drawing, 'specName'> {
+export function drawScatter(shown: ScatterShown, layout: LayoutName): Drawing {
   const { width, plotHeight } = sizes[layout];
   const left = Math.max(40, tickWidth(shown.yDomain) + 10);
   const right = Math.max(16, tickWidth(shown.xDomain) / 2 + 2);
@@ -31,6 +31,7 @@ export function drawScatter(shown: ScatterShown, layout: LayoutName): Omit<Drawi
       xHigh: shown.xDomain[1],
       yLow: shown.yDomain[0],
       yHigh: shown.yDomain[1],
+      xTicks: sizes[layout].ticks,
     },
     data: {
       start: pointRows(shown.start).map((row) => ({ ...row, colour: inkColours.rule })),

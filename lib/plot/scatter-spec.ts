@@ -1,4 +1,3 @@
-import type { LayoutName } from './figure.js';
 import {
   given,
   type Layer,
@@ -10,20 +9,20 @@ import {
 } from './layers.js';
 
 /** The constant part of a scatter chart. */
-export function scatterSpec(layout: LayoutName): Specification {
+export function scatterSpec(): Specification {
   return specification(
     ['x', 'y'],
-    [pointLayer(layout, 'start'), pointLayer(layout, 'dots'), pointKeyLayer(), ...textLayers()],
+    [pointLayer('start'), pointLayer('dots'), pointKeyLayer(), ...textLayers()],
   );
 }
 
-function pointLayer(layout: LayoutName, name: 'start' | 'dots'): Layer {
+function pointLayer(name: 'start' | 'dots'): Layer {
   return {
     data: { name },
     mark: { type: 'point', filled: true, opacity: 1, clip: true, size: name === 'start' ? 60 : 90 },
     encoding: {
-      x: scaled('x', 'x', layout),
-      y: scaled('y', 'y', layout),
+      x: scaled('x', 'x'),
+      y: scaled('y', 'y'),
       fill: given('colour', 'nominal'),
       shape: given('shape', 'nominal'),
     },

@@ -2,18 +2,18 @@ import type { Mark, Spec } from 'vega';
 import { compile } from 'vega-lite';
 import { chartConfig } from './chart-config.js';
 import { chartSpecs } from './chart-specs.js';
-import type { SpecName } from './figure.js';
+import type { ChartKind } from './figure.js';
 import { pathSets } from './line-spec.js';
 
-const compiled = new Map<SpecName, Spec>();
+const compiled = new Map<ChartKind, Spec>();
 
 /** The Vega specification of a chart; worked out once for each. */
-export function vegaSpec(name: SpecName): Spec {
-  const known = compiled.get(name);
+export function vegaSpec(kind: ChartKind): Spec {
+  const known = compiled.get(kind);
   if (known !== undefined) return known;
-  const fresh: Spec = compile(chartSpecs[name], { config: chartConfig }).spec;
+  const fresh: Spec = compile(chartSpecs[kind], { config: chartConfig }).spec;
   const whole = { ...fresh, marks: fresh.marks?.map(withPath) ?? [] };
-  compiled.set(name, whole);
+  compiled.set(kind, whole);
   return whole;
 }
 

@@ -1,6 +1,6 @@
 import { describe, expect, it, vi } from 'vitest';
 import { registeredTransforms } from '../../lib/live/vega-transforms.js';
-import { specNames } from '../../lib/plot/figure.js';
+import { chartSpecs } from '../../lib/plot/chart-specs.js';
 import { runtimeSpecs } from '../../lib/plot/runtime-specs.js';
 import { sampleFigures } from '../plot/sample-figures.js';
 
@@ -23,7 +23,7 @@ describe('the parts of Vega in a page', () => {
   });
 
   it('draw every kind of chart there is', () => {
-    const drawn = sampleFigures.flatMap(({ drawings }) => [drawings.wide, drawings.narrow]);
-    expect([...specNames].sort()).toEqual(drawn.map(({ specName }) => specName).sort());
+    const drawn = new Set(sampleFigures.map(({ chart }) => chart.kind));
+    expect(Object.keys(chartSpecs).sort()).toEqual([...drawn].sort());
   });
 });

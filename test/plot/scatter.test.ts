@@ -20,7 +20,7 @@ describe('a scatter chart', () => {
       { x: 10, y: 20 },
       { x: 30, y: 5 },
     ]);
-    expect(figure.drawings.wide.signals).toEqual({ xLow: 0, xHigh: 30, yLow: 0, yHigh: 20 });
+    expect(figure.drawings.wide.signals).toMatchObject({ xLow: 0, xHigh: 30, yLow: 0, yHigh: 20 });
     expect(figure.table.columns.map(({ label }) => label)).toEqual([
       'Design',
       'Kind',
