@@ -7,7 +7,9 @@ import {
   onePart,
   quantity,
 } from '../lib/page/index.js';
+import { formatQuantity } from '../lib/units/index.js';
 import { benchCautions, fillSources } from './base/fill-basis.js';
+import { celsius } from './base/wording.js';
 import { behaviour, oilSentence } from './build-sheet/behaviour.js';
 import { lockCheck, sheetChecks } from './build-sheet/checks.js';
 import { deviationTable } from './build-sheet/deviations.js';
@@ -130,9 +132,15 @@ export const notebook = defineNotebook({
     if (!(values.lighterWeight < values.weight)) {
       throw new InputError({
         field: 'lighterWeight',
-        value: values.lighterWeight,
-        unit: 'kg',
-        accepted: `below the weight of ${values.weight}`,
+        value: formatQuantity(values.lighterWeight, 'mass', 'g', 4),
+        accepted: `below the weight of ${formatQuantity(values.weight, 'mass', 'g', 4)}`,
+      });
+    }
+    if (!(values.coldest < values.hottest)) {
+      throw new InputError({
+        field: 'coldest',
+        value: celsius(values.coldest),
+        accepted: `below the hottest, ${celsius(values.hottest)}`,
       });
     }
     const numbers = sheetNumbers(values.build, values);

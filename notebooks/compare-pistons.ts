@@ -13,7 +13,9 @@ import type { Cell } from '../lib/plot/table.js';
 import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
 import { doubts } from './base/doubts.js';
 import { modelAt, oilCase, pointAt } from './base/oil-forces.js';
+import { runsIn } from './base/piston-in-bore.js';
 import { oilTemperature, speed } from './base/quantities.js';
+import { requireSlowBelowFast } from './base/slow-below-fast.js';
 import { celsius, shaftSpeed } from './base/wording.js';
 import { forceVelocityFigure, type PistonCase, packFigure } from './compare-pistons/figures.js';
 
@@ -41,7 +43,8 @@ export const notebook = defineNotebook({
   },
   run(_parts, values) {
     const { oil, temperature, shock, slow, fast } = values;
-    const fitting = values.pistons.filter(({ piston }) => fits(piston.diameter, shock.bore));
+    requireSlowBelowFast(values);
+    const fitting = values.pistons.filter(({ piston }) => runsIn(piston.diameter, shock.bore));
     const left = values.pistons.filter((part) => !fitting.includes(part));
     const cases: readonly PistonCase[] = fitting.map((part) => ({
       part,
@@ -54,9 +57,7 @@ export const notebook = defineNotebook({
           text: `${name} is left out: it does not run in the bore of ${shock.name}.`,
         }),
       ),
-      { kind: 'figure', figure: forceVelocityFigure(cases, fast) },
-      { kind: 'figure', figure: packFigure(cases, fast) },
-      pistonTable(cases, slow, fast),
+      ...evidence(cases, slow, fast),
       {
         kind: 'text',
         text: 'A piston packs where inertia in the holes costs as much pressure as the thickness of the oil. Below that speed the oil sets the damping, above it the hole area does, and damping rises with the square of speed.',
@@ -84,9 +85,14 @@ export const notebook = defineNotebook({
   },
 });
 
-/** A piston belongs to a bore where the gap is one that a builder would run: up to 0.5 mm on the diameter. */
-function fits(diameter: number, bore: number): boolean {
-  return diameter < bore && bore - diameter <= 0.5e-3;
+/** Pictures and numbers, where there is a piston to show. */
+function evidence(cases: readonly PistonCase[], slow: number, fast: number): readonly Block[] {
+  if (cases.length === 0) return [];
+  return [
+    { kind: 'figure', figure: forceVelocityFigure(cases, fast) },
+    { kind: 'figure', figure: packFigure(cases, fast) },
+    pistonTable(cases, slow, fast),
+  ];
 }
 
 function answer(cases: readonly PistonCase[], slow: number, fast: number): string {
@@ -99,8 +105,11 @@ function answer(cases: readonly PistonCase[], slow: number, fast: number): strin
   const [straightest, steepest] = [ranked[0], ranked.at(-1)];
   if (straightest === undefined || steepest === undefined)
     return 'No piston of the parts file runs in this shock.';
-  const times = (growth: number) => growth.toFixed(1);
-  return `From ${shaftSpeed(slow)} to ${shaftSpeed(fast)} the damping per speed grows ${times(steepest.growth)} times on ${steepest.name}, which packs most, and ${times(straightest.growth)} times on ${straightest.name}, which packs least.`;
+  const times = (growth: number) => `${growth.toFixed(1)} times`;
+  const range = `From ${shaftSpeed(slow)} to ${shaftSpeed(fast)} the damping per speed rises`;
+  return cases.length === 1
+    ? `${range} to ${times(steepest.growth)} with ${steepest.name}.`
+    : `${range} to ${times(steepest.growth)} with ${steepest.name}, which packs most, and to ${times(straightest.growth)} with ${straightest.name}, which packs least.`;
 }
 
 function pistonTable(cases: readonly PistonCase[], slow: number, fast: number): TableBlock {

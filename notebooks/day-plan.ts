@@ -21,6 +21,7 @@ import {
   wantedOf,
 } from './base/decision-cases.js';
 import { speed, temperature } from './base/quantities.js';
+import { requireSlowBelowFast } from './base/slow-below-fast.js';
 import { celsius, clock, listed, percent, shaftSpeed } from './base/wording.js';
 import { dayFigure } from './day-plan/figures.js';
 import { dayTable } from './day-plan/tables.js';
@@ -82,6 +83,7 @@ export const notebook = defineNotebook({
   },
   run(parts, values): Page {
     const { build, worthwhile, slow, fast, right } = values;
+    requireSlowBelowFast(values);
     const weights = speedRange(slow, fast, 3);
     const problem: DayProblem = {
       damper: damperOfBuild(build),
@@ -95,7 +97,7 @@ export const notebook = defineNotebook({
     const { oil, temperature: at } = feelsRight(build, right);
     const worst = Math.max(...plan.steps.map(({ mismatch }) => mismatch));
     return {
-      answer: answerOf(problem, plan),
+      answer: answerOf(problem, plan, worst),
       blocks: [
         { kind: 'figure', figure: dayFigure(problem, plan) },
         dayTable(problem, plan),
@@ -139,7 +141,11 @@ function warmingDay(coldest: number, hottest: number): readonly DayTemperature[]
   }));
 }
 
-function answerOf({ bottles, parts }: DayProblem, { steps, rebuilds }: DayPlan): string {
+function answerOf(
+  { bottles, parts, worthwhile }: DayProblem,
+  { steps, rebuilds }: DayPlan,
+  worst: number,
+): string {
   const [first] = steps;
   const last = hottestOf(steps);
   const name = (step: DayStep | undefined): string =>
@@ -149,9 +155,11 @@ function answerOf({ bottles, parts }: DayProblem, { steps, rebuilds }: DayPlan):
     .map((step) => `change to ${name(step)} at ${clock(step.time)} (${celsius(step.temperature)})`);
   const start = `Start on ${name(first)}`;
   const left = `left alone it would be ${softOrHard(last?.unchangedRatio ?? 1)} at ${celsius(last?.temperature ?? 0)}`;
-  return rebuilds === 0
-    ? `${start} and leave it: ${left}, which is not worth a rebuild.`
-    : `${start}, ${listed(changes)}; ${left}.`;
+  const short =
+    worst > worthwhile ? ` Nothing on the shop list is near enough: off by up to ${percent(worst)}.` : '';
+  if (rebuilds > 0) return `${start}, ${listed(changes)}; ${left}.${short}`;
+  const leave = `${start} and leave it: ${left}`;
+  return short === '' ? `${leave}, which is not worth a rebuild.` : `${leave}.${short}`;
 }
 
 function hottestOf(steps: readonly DayStep[]): DayStep | undefined {

@@ -3,7 +3,7 @@ import { formatQuantity } from '../lib/units/index.js';
 import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
 import { speed, temperature } from './base/quantities.js';
 import { celsius, newtons, shaftSpeed } from './base/wording.js';
-import { bench, type Change, holdsBack, type Shelf } from './lesson/bench.js';
+import { bench, type Change, holdsBack, holesText, type Shelf } from './lesson/bench.js';
 import { countExperiment, diameterExperiment, temperatureExperiment } from './lesson/experiments.js';
 
 export const notebook = defineNotebook({
@@ -83,7 +83,7 @@ export const notebook = defineNotebook({
       diameterExperiment(compared({ holeDiameter: values.wider }, [size, wider])),
       { kind: 'heading', text: 'Hole count' },
       countExperiment(
-        compared({ holeCount: values.more }, [`${values.count} holes`, `${values.more} holes`]),
+        compared({ holeCount: values.more }, [holesText(values.count), holesText(values.more)]),
       ),
       { kind: 'heading', text: 'Oil temperature' },
       temperatureExperiment(
@@ -94,7 +94,7 @@ export const notebook = defineNotebook({
     ];
     const base = bench(size, shelf, start);
     return {
-      answer: `${values.count} holes of ${size} hold back with ${newtons(holdsBack(base, slow))} at ${shaftSpeed(slow)} and ${newtons(holdsBack(base, fast))} at ${shaftSpeed(fast)}; three changes, each to be guessed first and checked by hand.`,
+      answer: `${holesText(values.count)} of ${size} ${values.count === 1 ? 'holds' : 'hold'} back with ${newtons(holdsBack(base, slow))} at ${shaftSpeed(slow)} and ${newtons(holdsBack(base, fast))} at ${shaftSpeed(fast)}; three changes, each to be guessed first and checked by hand.`,
       blocks,
       sources: [...forceSources, ...oilSources],
     };

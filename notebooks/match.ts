@@ -17,7 +17,9 @@ import {
   softOrHard,
   wantedOf,
 } from './base/decision-cases.js';
+import { requireRunsIn } from './base/piston-in-bore.js';
 import { speed, temperature } from './base/quantities.js';
+import { requireSlowBelowFast } from './base/slow-below-fast.js';
 import { celsius, percent, shaftSpeed } from './base/wording.js';
 import { cornerTable, heavierText } from './match/corners.js';
 import { matchFigure, mismatchFigure } from './match/figures.js';
@@ -77,6 +79,8 @@ export const notebook = defineNotebook({
   },
   run(parts, values): Page {
     const { build, piston, shock, slow, fast, right } = values;
+    requireSlowBelowFast(values);
+    requireRunsIn(piston, shock);
     const middle = Math.sqrt(slow * fast);
     const [from, to] =
       values.matters === 'slow' ? [slow, middle] : values.matters === 'fast' ? [middle, fast] : [slow, fast];
@@ -97,6 +101,10 @@ export const notebook = defineNotebook({
       model: damperModel(damper, { kinematicViscosity: found.kinematicViscosity, density }),
       mismatch: found.mismatch,
     };
+    const others = [0.9, 1.1].map((factor) => {
+      const kinematicViscosity = factor * found.kinematicViscosity;
+      return dampingMismatch(damperModel(damper, { kinematicViscosity, density }), wanted).typical;
+    });
     const match: Match = {
       build,
       wanted,
@@ -112,7 +120,7 @@ export const notebook = defineNotebook({
     return {
       answer: found.atLimit
         ? `No oil makes ${setting} damp like ${build.name}: the holes alone decide. Another piston is needed.`
-        : `For ${setting}, ${build.name} comes back on a ${cSt(label)} silicone${nearest === undefined ? '' : `; the nearest bottle is ${nearest.name}, ${softOrHard(nearest.mismatch.meanRatio)}`}${mix === undefined ? '.' : `, and ${mix.recipe} is right on.`}`,
+        : `For ${setting}, ${build.name} ${comesBack(found.mismatch.typical)} on a ${cSt(label)} silicone${nearest === undefined ? '' : `; the nearest bottle is ${nearest.name}, ${softOrHard(nearest.mismatch.meanRatio)}`}${mix === undefined ? '.' : `, and ${mix.recipe} is that oil.`}`,
       blocks: [
         { kind: 'figure', figure: matchFigure(match, [slow, fast]) },
         { kind: 'figure', figure: mismatchFigure(match) },
@@ -121,9 +129,9 @@ export const notebook = defineNotebook({
         ...residueText(match),
         {
           kind: 'check',
-          claim: 'On the exact oil the damping is neither harder nor softer on the whole',
-          passed: found.atLimit || Math.abs(found.mismatch.meanRatio - 1) < 0.03,
-          detail: `mean ratio ${found.mismatch.meanRatio.toFixed(3)}, typical deviation ${percent(found.mismatch.typical)}`,
+          claim: 'No oil a tenth thinner or thicker comes nearer than the exact one',
+          passed: found.atLimit || others.every((typical) => typical >= found.mismatch.typical),
+          detail: `typical deviation ${percent(found.mismatch.typical)}; thinner ${percent(others[0] ?? 0)}, thicker ${percent(others[1] ?? 0)}`,
         },
         ...cornerTable(parts.builds, right, slow, fast),
         ...heavierText(build, values.heavier, wanted, values.temperature, damper),
@@ -164,4 +172,9 @@ function residueText({ exact, wanted }: Match): readonly Block[] {
       ? 'The curve has the same shape: the right oil brings back every speed.'
       : `What no oil mends, because these holes bend the curve differently: ${named(softest)}, ${named(hardest)}.`;
   return [{ kind: 'text', text }];
+}
+
+/** How well the best oil does, before its number. */
+function comesBack(typical: number): string {
+  return typical < 0.1 ? 'comes back' : `comes back only to within ${percent(typical)},`;
 }

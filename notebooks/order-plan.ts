@@ -15,6 +15,7 @@ import {
   wantedOf,
 } from './base/decision-cases.js';
 import { speed, temperature } from './base/quantities.js';
+import { requireSlowBelowFast } from './base/slow-below-fast.js';
 import { celsius, listed, percent, shaftSpeed } from './base/wording.js';
 import { evidence } from './order-plan/evidence.js';
 import { wantedLabelFigure } from './order-plan/figures.js';
@@ -85,6 +86,7 @@ export const notebook = defineNotebook({
         value: celsius(coldest),
         accepted: `below the hottest, ${celsius(hottest)}`,
       });
+    requireSlowBelowFast(values);
     const { bottles, currency } = shopOf(parts);
     const weights = speedRange(slow, fast, 3);
     const chosen = wantedBuilds(values.builds);

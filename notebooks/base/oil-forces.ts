@@ -6,6 +6,7 @@ import { fluidAt } from '../../lib/fluid/fluid-at.js';
 import { createOil, type Oil } from '../../lib/fluid/oil.js';
 import { damperOf } from '../../lib/parts/damper-of.js';
 import type { OilPart, PistonPart, ShockPart } from '../../lib/parts/parts.js';
+import { requireRunsIn } from './piston-in-bore.js';
 
 /** An oil of the parts file, ready to be asked for its forces in one shock with one piston. */
 export interface OilCase {
@@ -26,6 +27,7 @@ export interface ForceRange {
 }
 
 export function oilCase(part: OilPart, shock: ShockPart, piston: PistonPart): OilCase {
+  requireRunsIn(piston, shock);
   return { part, oil: createOil(part.definition), shock, piston };
 }
 

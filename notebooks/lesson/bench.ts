@@ -37,9 +37,12 @@ export function bench(name: string, { oil, shock, piston }: Shelf, change: Chang
     eccentricity: piston.piston.eccentricity,
     holes: [{ count: holeCount, diameter: holeDiameter }],
   };
-  const model = modelAt(oilCase(oil, shock, { name, piston: plain }), temperature);
+  const model = modelAt(oilCase(oil, shock, { name: piston.name, piston: plain }), temperature);
   return { name, model, holeCount, holeDiameter };
 }
+
+/** `one hole`, `4 holes` */
+export const holesText = (count: number): string => (count === 1 ? 'one hole' : `${count} holes`);
 
 /** Force with which the shock holds back at a rebound speed [N]. */
 export function holdsBack({ model }: Bench, speed: number): number {

@@ -55,7 +55,7 @@ export function countExperiment(experiment: Experiment): RevealBlock {
   return {
     kind: 'reveal',
     id: 'hole-count',
-    question: `${before.holeCount} holes become ${after.holeCount}, all of ${millimetres(before.holeDiameter)}. What is left of the force at ${shaftSpeed(slow)}, and at ${shaftSpeed(fast)}?`,
+    question: `There ${after.holeCount === 1 ? 'is' : 'are'} ${after.name} of ${millimetres(before.holeDiameter)} in place of ${before.name}. What is left of the force at ${shaftSpeed(slow)}, and at ${shaftSpeed(fast)}?`,
     choices: [
       `${percent(before.holeCount / after.holeCount)} at both.`,
       `About ${percent(before.holeCount / after.holeCount)} when slow, and less when fast.`,
@@ -64,7 +64,7 @@ export function countExperiment(experiment: Experiment): RevealBlock {
     blocks: [
       {
         kind: 'text',
-        text: `${percent(left(experiment, slow))} is left at ${shaftSpeed(slow)} and ${percent(left(experiment, fast))} at ${shaftSpeed(fast)}: each hole passes a smaller part of the flow, and what inertia costs goes with the square of the hole speed.`,
+        text: `${percent(left(experiment, slow))} is left at ${shaftSpeed(slow)} and ${percent(left(experiment, fast))} at ${shaftSpeed(fast)}: the flow is shared by other numbers of holes, and what inertia costs goes with the square of the hole speed.`,
       },
       { kind: 'figure', figure: beforeAfterFigure('more-holes', 'Two hole counts', [before, after], fast) },
       handTable('by-hand-count', experiment),
@@ -87,7 +87,7 @@ export function temperatureExperiment(experiment: Experiment): RevealBlock {
   return {
     kind: 'reveal',
     id: 'oil-temperature',
-    question: `The oil warms from ${before.name} to ${after.name}. Where does the force lose the larger part?`,
+    question: `The oil goes from ${before.name} to ${after.name}. Where does the force change by the larger part?`,
     choices: [`At ${shaftSpeed(slow)}.`, `At ${shaftSpeed(fast)}.`, 'The same part at every speed.'],
     blocks: [
       {

@@ -16,7 +16,7 @@ export function beforeAfterFigure(
   return lineChart({
     id,
     title,
-    alt: `At ${shaftSpeed(fast)} the shock holds back with ${newtons(holdsBack(before, fast))} on ${before.name} and ${newtons(holdsBack(after, fast))} on ${after.name}.`,
+    alt: `At ${shaftSpeed(fast)} the shock holds back with ${newtons(holdsBack(before, fast))} first (${before.name}) and ${newtons(holdsBack(after, fast))} then (${after.name}).`,
     x: { label: 'Shaft speed in rebound', unit: 'mm/s', dimension: 'speed' },
     y: { label: 'Damping force', unit: 'N', dimension: 'force' },
     series: benches.map((one, index) => ({

@@ -2,6 +2,8 @@ import { InputError } from '../../lib/base/input-error.js';
 import type { DesignProblem } from '../../lib/decisions/design-problem.js';
 import { integer, type ParameterValues, quantity } from '../../lib/page/parameters.js';
 import type { Build, OilPart, Parts } from '../../lib/parts/parts.js';
+import { runsIn } from '../base/piston-in-bore.js';
+import { millimetres } from './naming.js';
 
 const drill = { dimension: 'length', unit: 'mm', min: 0.4, max: 4, step: 0.1 } as const;
 
@@ -55,7 +57,11 @@ export function candidates(
   { mostHoles, smallest, largest, step, taper, oils }: CandidateValues,
 ): Pick<DesignProblem, 'counts' | 'drills' | 'tapers' | 'thicknesses'> {
   if (smallest > largest)
-    throw new InputError({ field: 'smallest', value: 'above it', accepted: 'the largest drill or below' });
+    throw new InputError({
+      field: 'smallest',
+      value: millimetres(smallest),
+      accepted: `the largest drill or below, ${millimetres(largest)}`,
+    });
   const fitting = pistons.filter((one) => runsIn(one.piston.diameter, shock.bore));
   const thicknesses = [...new Set([piston, ...fitting].map((one) => one.piston.thickness))].sort(
     (a, b) => a - b,
@@ -72,9 +78,4 @@ export function candidates(
       accepted: `${mostDesigns} designs at most: fewer oils, wider steps or fewer holes`,
     });
   return { counts, drills, tapers, thicknesses };
-}
-
-/** A piston belongs to a bore where the gap is one that a builder would run: up to 0.5 mm on the diameter. */
-export function runsIn(diameter: number, bore: number): boolean {
-  return diameter < bore && bore - diameter <= 0.5e-3;
 }

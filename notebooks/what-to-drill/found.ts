@@ -7,12 +7,12 @@ import { createOil } from '../../lib/fluid/oil.js';
 import { quantity } from '../../lib/page/parameters.js';
 import { damperOf } from '../../lib/parts/damper-of.js';
 import type { Build, Parts } from '../../lib/parts/parts.js';
-import { runsIn } from './candidates.js';
+import { runsIn } from '../base/piston-in-bore.js';
 
 /** Most designs that a picture and a table tell apart. */
 const mostShown = 10;
 /** Designs further off than this, or than twice the best one, are not worth a look. */
-const farOff = 0.3;
+export const farOff = 0.3;
 
 const letters = [...'ABCDEFGH'];
 

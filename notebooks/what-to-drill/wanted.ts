@@ -1,4 +1,3 @@
-import { InputError } from '../../lib/base/input-error.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import { dampingForceAt } from '../../lib/decisions/damping-mismatch.js';
 import type { WantedForce } from '../../lib/decisions/design-problem.js';
@@ -8,7 +7,8 @@ import { type ParameterValues, quantity } from '../../lib/page/parameters.js';
 import type { Build } from '../../lib/parts/parts.js';
 import { damperOfBuild, feelsRight } from '../base/decision-cases.js';
 import { speed } from '../base/quantities.js';
-import { percent, shaftSpeed } from '../base/wording.js';
+import { requireSlowBelowFast } from '../base/slow-below-fast.js';
+import { percent } from '../base/wording.js';
 
 const change = { dimension: 'ratio', unit: '%', min: -60, max: 150, step: 5 } as const;
 const force = { dimension: 'force', unit: 'N', default: 0, min: 0, max: 300, step: 0.1 } as const;
@@ -62,12 +62,7 @@ export function wantedForces(build: Build, values: WantedValues & { readonly tem
   const { oil, temperature } = feelsRight(build, values.temperature);
   const model = damperModel(damperOfBuild(build), fluidAt(createOil(oil.definition), temperature));
   const { slow, fast, slowHarder, fastHarder } = values;
-  if (!(slow < fast))
-    throw new InputError({
-      field: 'slow',
-      value: shaftSpeed(slow),
-      accepted: `below fast, ${shaftSpeed(fast)}`,
-    });
+  requireSlowBelowFast(values);
   const changed = (at: number, harder: number) => (1 + harder) * Math.abs(dampingForceAt(model, at));
   const given = [values.slowCompression, values.slowRebound, values.fastCompression, values.fastRebound];
   return {

@@ -1,0 +1,12 @@
+import { InputError } from '../../lib/base/input-error.js';
+import { shaftSpeed } from './wording.js';
+
+/** Refuses a slow shaft speed that is not below the fast one. */
+export function requireSlowBelowFast({ slow, fast }: { readonly slow: number; readonly fast: number }): void {
+  if (slow < fast) return;
+  throw new InputError({
+    field: 'slow',
+    value: shaftSpeed(slow),
+    accepted: `below fast, ${shaftSpeed(fast)}`,
+  });
+}
