@@ -2,7 +2,7 @@ import { InputError } from '../lib/base/input-error.js';
 import { lockPosition } from '../lib/fill/pressure-inside.js';
 import { staticForce } from '../lib/fill/static-force.js';
 import { type Block, defineNotebook, onePart, quantity } from '../lib/page/index.js';
-import { grams, millilitres, millimetres } from './base/bench-wording.js';
+import { duration, grams, millilitres, millimetres } from './base/bench-wording.js';
 import { benchCautions, fillAssumptions, fillSources } from './base/fill-basis.js';
 import { celsius } from './base/wording.js';
 import { type BuiltShock, builtShock, workingStroke } from './build-sheet/built-shock.js';
@@ -116,7 +116,7 @@ export const notebook = defineNotebook({
       ...benchCautions.map((text) => ({ kind: 'caution', text }) as const),
       { kind: 'assumptions', items: assumptions(built) },
     ];
-    return { answer: answer(built, bleeds), blocks, sources: [...fillSources, ...airSources] };
+    return { answer: answer(built, bleeds, wait), blocks, sources: [...fillSources, ...airSources] };
   },
 });
 
@@ -131,12 +131,12 @@ function roomText({ shock, closing }: BuiltShock): string {
   return `Over the stroke the shaft brings ${swept} into a body with ${millilitres(shock.oilVolume)} of oil, which does not give way, and ${millilitres(shock.gasVolume)} of gas, which does. Where the cap is closed there is no push: from there in it pushes out, from there out it sucks in. This build is closed ${millimetres(closing.position)} in. Between the two lines of friction the shaft stays where it is put: there the shock is dead.`;
 }
 
-function answer({ build, shock }: BuiltShock, bleeds: readonly number[]): string {
+function answer({ build, shock }: BuiltShock, bleeds: readonly number[], wait: number): string {
   const { stroke } = shock.chamber;
   const [from, to] = [workingStroke.from * stroke, workingStroke.to * stroke];
   const friction = build.shock.seal.kineticForce;
   const lost = bleeds.map((travel) => (1e3 * travel).toFixed(2));
-  const air = `With that wait a first bleed brings the travel lost to air from ${lost[0]} to ${lost[1]} mm, a second to ${lost[2]} mm, a third to ${lost[3]} mm.`;
+  const air = `After ${duration(wait)} upright each time, a first bleed brings the travel lost to air from ${lost[0]} to ${lost[1]} mm, a second to ${lost[2]} mm, a third to ${lost[3]} mm.`;
   if (lockPosition(shock) <= to) return `${build.name} locks before ${millimetres(to)} of its stroke. ${air}`;
   const [pull, push] = [staticForce(shock, from), staticForce(shock, to)];
   const loudest = Math.max(Math.abs(pull), Math.abs(push));

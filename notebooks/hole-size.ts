@@ -1,6 +1,6 @@
 import { type Block, defineNotebook, onePart, quantity, type TableBlock } from '../lib/page/index.js';
 import { formatQuantity } from '../lib/units/index.js';
-import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
+import { forceAssumptionsOfOtherHoles, forceSources, oilSources, workCautions } from './base/basis.js';
 import { modelAt, oilCase } from './base/oil-forces.js';
 import { oilTemperature, speed } from './base/quantities.js';
 import { celsius, percent, shaftSpeed } from './base/wording.js';
@@ -78,7 +78,7 @@ export const notebook = defineNotebook({
           `Piston ${piston.name} in shock ${shock.name} with ${oil.name} at ${celsius(temperature)}; drilling takes away nothing else, and no burr is left.`,
           'These curves leave out that the oil can tear in compression; the notebook on limits is about that.',
           'Laws of shaped holes are within 3 percent (edges) and 8 percent (tapers, steps) of our own numerical solutions up to a hole Reynolds number of 300.',
-          ...forceAssumptions,
+          ...forceAssumptionsOfOtherHoles,
         ],
       },
     ];

@@ -51,7 +51,7 @@ export const notebook = defineNotebook({
       { kind: 'figure', figure: capFigure(model, fast) },
       {
         kind: 'text',
-        text: 'Oil pushes well and pulls hardly at all. As the piston moves, the oil behind it has nothing but the gas to press it after. When the pressure there falls to where air comes out of the oil, a cavity opens: the force stops rising, and on the way back the piston must close the cavity before the shock damps again.',
+        text: 'Oil pushes well and pulls hardly at all. As the piston moves, the oil behind it has nothing but the gas to press it after. When the pressure there falls to where air comes out of the oil, a cavity opens: the force all but stops rising, and on the way back the piston must close the cavity before the shock damps again.',
       },
       {
         kind: 'text',
@@ -71,13 +71,14 @@ export const notebook = defineNotebook({
         items: [
           `Piston ${piston.name} in shock ${shock.name} with ${oil.name} at ${celsius(temperature)}, shaft fully out, where the gas is weakest.`,
           `The oil tears at ${bar(model.damper.gas.airReleasePressure ?? 0)} absolute; oil that has stood in air is likely to tear somewhat earlier, up to 0.2 bar (common practice, no source).`,
+          'The most that the pressure makes is pressure times area. The curves add the drag of the oil on the rim, which still grows with speed and with thicker oil, and take off the recoil of the jets.',
           'Each speed is taken as if it had lasted: what the cavity does to the next stroke is not on this page.',
           ...forceAssumptions,
         ],
       },
     ];
     return {
-      answer: `With gas at ${bar(pressure)} this shock cannot hold more than ${newtons(Math.abs(limit.force))} in ${limit.direction}, whatever the oil; with ${oil.name} it gets there at ${shaftSpeed(Math.abs(limit.speed))}.`,
+      answer: `With gas at ${bar(pressure)} the pressure on the piston makes ${newtons(Math.abs(limit.force))} at most in ${limit.direction}, whatever the oil: ${oil.name} tears at ${shaftSpeed(Math.abs(limit.speed))}.`,
       blocks,
       sources: [...forceSources, ...oilSources],
     };
@@ -90,7 +91,7 @@ function capTable(model: ReturnType<typeof modelAt>, pressure: number): TableBlo
     kind: 'table',
     id: 'caps',
     title: `The most a shock can push back in compression, gas at ${formatQuantity(pressure, 'pressure', 'bar', 3)} on the blind side`,
-    note: 'Pressure times area, before friction of the seals and recoil of the jets.',
+    note: 'Pressure times area, without drag on the rim, recoil of the jets and friction of the seals.',
     table: {
       columns: [
         { label: 'Bore', unit: 'mm', dimension: 'length' },

@@ -8,7 +8,7 @@ import { finish } from '../lib/decisions/search.js';
 import type { TolerancedBuild, ToleranceName, Tolerances } from '../lib/decisions/tolerances.js';
 import { createOil } from '../lib/fluid/oil.js';
 import { defineNotebook, integer, onePart, type Page, quantity } from '../lib/page/index.js';
-import { forceAssumptions, forceSources, oilSources } from './base/basis.js';
+import { forceAssumptionsWithGas, forceSources, oilSources } from './base/basis.js';
 import { damperOfBuild } from './base/decision-cases.js';
 import { speed } from './base/quantities.js';
 import { type LengthTolerances, labelOff, lengthTolerances, temperatureOff } from './base/tolerances.js';
@@ -103,7 +103,7 @@ export const notebook = defineNotebook({
               : []),
             'Every value within a tolerance is taken as equally likely, and one size as independent of another; all holes of a piston are off together, as one drill makes them.',
             `${drawn} builds are drawn (scrambled Sobol sequence, seed ${seed}); shares from ${points} base points, good to about 0.02.`,
-            ...forceAssumptions,
+            ...forceAssumptionsWithGas,
           ],
         },
       ],

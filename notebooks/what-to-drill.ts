@@ -4,7 +4,7 @@ import { finish } from '../lib/decisions/search.js';
 import { createOil } from '../lib/fluid/oil.js';
 import { defineNotebook, onePart, type Page, severalParts } from '../lib/page/index.js';
 import { roundedText } from '../lib/units/index.js';
-import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
+import { forceAssumptionsOfOtherHoles, forceSources, oilSources, workCautions } from './base/basis.js';
 import { damperOfBuild, feelsRight } from './base/decision-cases.js';
 import { oilTemperature } from './base/quantities.js';
 import { drillOff, temperatureOff } from './base/tolerances.js';
@@ -70,11 +70,12 @@ export const notebook = defineNotebook({
           kind: 'assumptions',
           items: [
             `${build.name} feels right on ${right.oil.name} at ${celsius(right.temperature)}; the new piston runs in ${build.shock.name} with the same rim, on oil at ${celsius(temperature)}.`,
-            `Tried: 1 to ${values.mostHoles} holes on one circle, drills from ${millimetres(values.smallest)} to ${millimetres(values.largest)} in steps of ${millimetres(values.step)}, straight${values.taper === 0 ? '' : ` or reamed ${millimetres(values.taper)} wider at either face`}, in pistons ${tried.thicknesses.map(millimetres).join(', ')} thick, which are those of the parts file for this bore.`,
+            `Tried: ${values.mostHoles === 1 ? 'one hole' : `1 to ${values.mostHoles} holes`} on one circle, drills from ${millimetres(values.smallest)} to ${millimetres(values.largest)} in steps of ${millimetres(values.step)}, straight${values.taper === 0 ? '' : ` or reamed ${millimetres(values.taper)} wider at either face`}, in pistons ${tried.thicknesses.map(millimetres).join(', ')} thick, which are those of the parts file for this bore.`,
             `Between holes, shaft and rim 0.3 mm of land must stay (common practice, no source); ${unfit === 0 ? 'every design leaves it' : `${unfit} designs do not leave it and were left out`}. Discs over the holes are not tried.`,
             `"Off" is the larger of the errors in compression and rebound, at ${shaftSpeed(slow)} and at ${shaftSpeed(fast)}; twice as hard is as far off as half as hard.`,
             `A design is called robust where ${errors} changes none of the four forces by more than ${percent(values.robust)}.`,
-            ...forceAssumptions,
+            'Edges are sharp; a chamfer or a worn edge lowers the force by a few percent.',
+            ...forceAssumptionsOfOtherHoles,
           ],
         },
       ],

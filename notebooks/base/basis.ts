@@ -12,11 +12,23 @@ export const oilSources: readonly string[] = [
   'Barry, J. Appl. Phys. 17 (1946) 1020: viscosity of silicone oil against temperature.',
 ];
 
+const steadyOil =
+  'The oil is free of air, as warm as stated throughout, and flows steadily; a fast bump adds inertia of the oil that is left out.';
+const holesOfTheFile =
+  'Holes are as the parts file has them, straight with sharp edges where it names no shape; a worn edge lowers the force by a few percent.';
+const dampingAlone = 'Forces are the damping of the oil alone; gas and seal friction come on top.';
+
 /** What every force on a page takes for granted. */
-export const forceAssumptions: readonly string[] = [
-  'The oil is free of air, as warm as stated throughout, and flows steadily; a fast bump adds inertia of the oil that is left out.',
-  'Holes are straight with sharp edges; a chamfer or a worn edge lowers the force by a few percent.',
-  'Forces on the curves are the damping of the oil alone; gas and seal friction come on top.',
+export const forceAssumptions: readonly string[] = [steadyOil, holesOfTheFile, dampingAlone];
+
+/** The same where the page itself says what the holes are like. */
+export const forceAssumptionsOfOtherHoles: readonly string[] = [steadyOil, dampingAlone];
+
+/** The same where the push of the gas is part of the force. */
+export const forceAssumptionsWithGas: readonly string[] = [
+  steadyOil,
+  holesOfTheFile,
+  'Forces are those of the oil and of the gas that pushes the shaft out; seal friction comes on top.',
 ];
 
 /** The usual cautions of work on oil-filled shocks. */

@@ -54,7 +54,7 @@ function closingStep({ built, oil, length }: SheetNumbers): ChecklistStep {
       : `, ${millimetres(shaftExposed(length, position))} showing`;
   const exchange =
     oil.out >= 0
-      ? `about ${millilitres(oil.out)} comes out on the way`
+      ? `about ${millilitres(oil.out)} comes out`
       : `top up about ${millilitres(-oil.out)} before the cap goes on`;
   return {
     title: 'Close',

@@ -28,7 +28,7 @@ export function limitChecks(model: DamperModel, wanted: number, needed: number):
     },
     {
       kind: 'check',
-      claim: 'Oil twice as thick tears earlier and pushes back no harder',
+      claim: 'Oil twice as thick tears earlier, and the pressure on the piston makes no more of it',
       passed: Math.abs(thickLimit.speed) < Math.abs(speed) && Math.abs(thickLimit.force - force) < 1e-9,
       detail: `${newtons(Math.abs(thickLimit.force))} from ${shaftSpeed(Math.abs(thickLimit.speed))} instead of ${newtons(Math.abs(force))} from ${shaftSpeed(Math.abs(speed))}`,
     },

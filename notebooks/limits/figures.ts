@@ -23,7 +23,7 @@ export function capFigure(model: DamperModel, fast: number): Figure {
     id: 'cap',
     title: 'Where the oil tears',
     alt: torn
-      ? `In ${direction} the force stops at ${newtons(Math.abs(real(speed)))} from ${shaftSpeed(Math.abs(speed))} on; oil that never tore would make ${newtons(Math.abs(oilForce(model, ends).force))} at ${shaftSpeed(fast)}.`
+      ? `In ${direction} the oil tears at ${shaftSpeed(Math.abs(speed))} and ${newtons(Math.abs(real(speed)))}; at ${shaftSpeed(fast)} the force is ${newtons(Math.abs(real(ends)))}, and would be ${newtons(Math.abs(oilForce(model, ends).force))} if no oil tore.`
       : `Up to ${shaftSpeed(fast)} the oil does not tear.`,
     x: { label: 'Shaft speed, compression positive', unit: 'mm/s', dimension: 'speed' },
     y: { label: 'Damping force', unit: 'N', dimension: 'force' },

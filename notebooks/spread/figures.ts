@@ -49,7 +49,13 @@ export function sharesFigure(build: TolerancedBuild, shares: readonly (readonly 
     alt: `At ${shaftSpeed(Math.abs(build.speeds[1] ?? 0))} ${first === undefined ? 'nothing' : plainName(first.name)} causes ${percent(first?.total ?? 0)} of the spread${second === undefined ? '' : `, and ${plainName(second.name)} ${percent(second.total)}`}.`,
     category: 'Size',
     categories: ranked.map(({ name }) => capital(plainName(name))),
-    value: { label: 'Share of the variance', unit: '%', dimension: 'ratio', domain: [0, 1] },
+    value: {
+      label: 'Share of the spread (variance)',
+      unit: '%',
+      dimension: 'ratio',
+      domain: [0, 1],
+      digits: 2,
+    },
     series: build.speeds.map((speed, place) => ({
       name: shaftSpeed(Math.abs(speed)),
       dots: ranked.map(({ name }) => ({

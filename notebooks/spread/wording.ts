@@ -34,6 +34,10 @@ export function measureFirst(shares: readonly ToleranceShare[]): readonly Block[
   return [
     { kind: 'heading', text: 'Measure in this order' },
     {
+      kind: 'text',
+      text: 'Shares add up as squares do: take away what causes three quarters of the spread, and half of its width is left.',
+    },
+    {
       kind: 'list',
       items: worth.map(
         ({ name, first }) =>

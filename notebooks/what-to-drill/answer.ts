@@ -1,5 +1,5 @@
 import { percent } from '../base/wording.js';
-import type { Found } from './found.js';
+import { type Found, farOff } from './found.js';
 import { holesText, millimetres } from './naming.js';
 
 /** What to drill and to fill, how near it comes, and how robust it is. */
@@ -10,9 +10,11 @@ export function answerOf({ pick, problem }: Found, said: string, errors: string)
   const changes = percent(Math.max(design.drillChange, design.temperatureChange));
   const robustness = isRobust
     ? `and ${errors} changes its forces by ${changes} at most`
-    : `but nothing that comes near is robust, and ${errors} changes its forces by up to ${changes}`;
+    : `but none of the nearest is robust, and ${errors} changes its forces by up to ${changes}`;
   const comma = design.taper === 0 ? '' : ',';
-  return `For ${said}, drill ${holesText(design)}${comma} into a piston ${millimetres(design.thickness)} thick and fill ${design.oil}: slow it is ${howFar(design.slowError)} and fast ${howFar(design.fastError)}, ${robustness}.`;
+  const far = Math.max(design.slowError, design.fastError) > farOff;
+  const advice = far ? `nothing that was tried comes near; nearest is to drill` : 'drill';
+  return `For ${said}${far ? '' : ','} ${advice} ${holesText(design)}${comma} into a piston ${millimetres(design.thickness)} thick and fill ${design.oil}: slow it is ${howFar(design.slowError)} and fast ${howFar(design.fastError)}, ${robustness}.`;
 }
 
 function howFar(error: number): string {

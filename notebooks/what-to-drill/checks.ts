@@ -17,7 +17,7 @@ export function frontChecks(search: Found, front: readonly RobustDesign[]): read
   return [
     {
       kind: 'check',
-      claim: 'No design shown is beaten by another in both speeds',
+      claim: 'None of these designs is beaten by another at both speeds',
       passed: beaten.length === 0,
       detail: `${front.length - beaten.length} of ${front.length} designs`,
     },

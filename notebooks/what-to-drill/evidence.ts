@@ -19,7 +19,7 @@ export function evidence(
     frontTable(search, errors),
     {
       kind: 'text',
-      text: `${computed} designs were worked out, and ${all} of them are beaten by none in both speeds${left}. There is not one best piston: what suits slow driving may pack in a landing.`,
+      text: `${computed} designs were worked out, and ${all} of them are beaten by none at both speeds${left}. There is not one best piston: what suits slow driving may pack in a landing.`,
     },
     { kind: 'figure', figure: curveFigure(search, pick) },
     forceTable(search, pick),

@@ -45,7 +45,7 @@ describe('limits', () => {
 
   it('names the cap', () => {
     expect(page({ piston: 'two 1.7', shock: 'short 12' }).answer).toMatch(
-      /^With gas at 1.01 bar this shock cannot hold more than 10\.\d N in compression, whatever the oil/u,
+      /^With gas at 1.01 bar the pressure on the piston makes 10\.\d N at most in compression, whatever the oil/u,
     );
   });
 });
