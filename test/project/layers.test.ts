@@ -28,7 +28,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
 /** Packages that code of a layer may import; a browser must be able to run all but the runner. */
 const mayUse: Readonly<Record<string, readonly string[]>> = {
   parts: ['yaml', 'zod', 'zod/mini', 'fastest-levenshtein', 'd3-dsv'],
-  plot: ['vega', 'vega-lite', 'vega-interpreter'],
+  plot: ['vega', 'vega-lite', 'vega-interpreter', 'simplify-js', 'dequal/lite'],
   live: [
     'vega',
     'vega-view',
