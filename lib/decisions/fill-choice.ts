@@ -95,13 +95,21 @@ export function fillState(bottles: readonly Bottle[], choice: FillChoice, temper
   const second = bottleAt(bottles, choice.second).oil;
   const { secondShare } = choice;
   const { low, typical, high } = blendViscosity({ pair: { first, second }, temperature }, secondShare);
-  const densityOf = (oil: Oil): number => oilDensity(oil.base, temperature, oil.densityAt15Celsius);
-  return {
-    low,
-    typical,
-    high,
-    density: (1 - secondShare) * densityOf(first) + secondShare * densityOf(second),
+  return { low, typical, high, density: fillDensity(bottles, choice, temperature) };
+}
+
+/** Density of a fill [kg/m³]: the mean by volume. */
+export function fillDensity(
+  bottles: readonly Bottle[],
+  { first, second, secondShare }: FillChoice,
+  temperature: number,
+): number {
+  const densityOf = (place: number): number => {
+    const { base, densityAt15Celsius } = bottleAt(bottles, place).oil;
+    return oilDensity(base, temperature, densityAt15Celsius);
   };
+  const density = densityOf(first);
+  return second === undefined ? density : (1 - secondShare) * density + secondShare * densityOf(second);
 }
 
 /** Bottle, or what belongs to it, at a place of the list. */

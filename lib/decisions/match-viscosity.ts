@@ -1,11 +1,12 @@
 import { requirePositive } from '../base/checks.js';
+import { bracketedMinimum } from '../base/minimum-finding.js';
 import { bracketedRoot } from '../base/root-finding.js';
 import type { Damper } from '../damper/damper.js';
 import { damperModel } from '../damper/damper-model.js';
+import { boundMismatch } from './bound-mismatch.js';
 import {
   type DampingMismatch,
   dampingMismatch,
-  logMismatch,
   requireWantedDamping,
   type WantedDamping,
 } from './damping-mismatch.js';
@@ -40,34 +41,19 @@ export interface ViscosityMatch {
   readonly atLimit: boolean;
 }
 
-function modelOf({ damper, density }: MatchCase, kinematicViscosity: number) {
-  return damperModel(damper, { kinematicViscosity, density });
-}
-
-/** Place of the smallest value on an interval: a coarse scan, then golden sections around its best point (Kiefer 1953). */
+/** Place of the smallest value on an interval: a coarse scan, then a search around its best point. */
 function smallestPlace(f: (x: number) => number, low: number, high: number): number {
   const steps = 40;
-  const scanned = Array.from({ length: steps + 1 }, (_, index) => f(low + ((high - low) * index) / steps));
+  const at = (step: number): number => low + ((high - low) * step) / steps;
+  const scanned = Array.from({ length: steps + 1 }, (_, step) => f(at(step)));
   const best = scanned.indexOf(Math.min(...scanned));
-  let a = low + ((high - low) * Math.max(best - 1, 0)) / steps;
-  let b = low + ((high - low) * Math.min(best + 1, steps)) / steps;
-  const golden = (Math.sqrt(5) - 1) / 2;
-  let [left, right] = [b - golden * (b - a), a + golden * (b - a)];
-  let [atLeft, atRight] = [f(left), f(right)];
-  while (b - a > 1e-9) {
-    if (atLeft < atRight) {
-      b = right;
-      [right, atRight] = [left, atLeft];
-      left = b - golden * (b - a);
-      atLeft = f(left);
-    } else {
-      a = left;
-      [left, atLeft] = [right, atRight];
-      right = a + golden * (b - a);
-      atRight = f(right);
-    }
-  }
-  return (a + b) / 2;
+  return bracketedMinimum(f, at(Math.max(best - 1, 0)), at(best), at(Math.min(best + 1, steps)), 1e-9);
+}
+
+/** The mismatch of {@link BoundMismatch} at the logarithm of a viscosity. */
+function mismatchAt({ damper, density, wanted }: MatchCase): (logViscosity: number) => number {
+  const mismatch = boundMismatch(damper, wanted, { kinematicViscosity: thickest, density });
+  return (logViscosity) => mismatch(Math.exp(logViscosity), density);
 }
 
 /**
@@ -79,18 +65,17 @@ function smallestPlace(f: (x: number) => number, low: number, high: number): num
  * @public
  */
 export function matchViscosity(search: MatchCase): ViscosityMatch {
-  requirePositive(search.density, 'density', 'kg/m³');
-  requireWantedDamping(search.wanted);
+  const { damper, density, wanted } = search;
+  requirePositive(density, 'density', 'kg/m³');
+  requireWantedDamping(wanted);
   const [low, high] = [Math.log(thinnest), Math.log(thickest)];
-  const place = smallestPlace(
-    (x) => logMismatch(modelOf(search, Math.exp(x)), search.wanted).rootMeanSquare ** 2,
-    low,
-    high,
-  );
+  const mismatch = mismatchAt(search);
+  // The square is smooth where the mismatch itself comes down to 0 in a corner.
+  const place = smallestPlace((x) => mismatch(x) ** 2, low, high);
   const kinematicViscosity = Math.exp(place);
   return {
     kinematicViscosity,
-    mismatch: dampingMismatch(modelOf(search, kinematicViscosity), search.wanted),
+    mismatch: dampingMismatch(damperModel(damper, { kinematicViscosity, density }), wanted),
     atLimit: place - low < 1e-6 || high - place < 1e-6,
   };
 }
@@ -123,8 +108,8 @@ export function viscosityWindow(search: MatchCase, tolerance: number): Viscosity
   const { kinematicViscosity: best, mismatch } = matchViscosity(search);
   if (mismatch.typical > tolerance) return undefined;
   const limit = Math.log1p(tolerance);
-  const excess = (x: number): number =>
-    logMismatch(modelOf(search, Math.exp(x)), search.wanted).rootMeanSquare - limit;
+  const mismatchOf = mismatchAt(search);
+  const excess = (x: number): number => mismatchOf(x) - limit;
   const middle = Math.log(best);
   const edge = (end: number): number => {
     if (excess(end) <= 0) return Math.exp(end);

@@ -1,6 +1,5 @@
-import { damperModel } from '../damper/damper-model.js';
-import { logMismatch } from './damping-mismatch.js';
-import { bottleAt, type FillChoice, fillState } from './fill-choice.js';
+import { type BoundMismatch, boundMismatch } from './bound-mismatch.js';
+import { bottleAt, fillDensity } from './fill-choice.js';
 import type { Demand, ServingFill } from './order-coverage.js';
 import type { FurtherBottle, OrderLine, OrderPlan, PlannedFill } from './order-plan.js';
 import type { OrderBuild, OrderProblem } from './order-problem.js';
@@ -25,8 +24,14 @@ export function* planOf(
       .map(({ build, temperature }) => ({ build: build.name, temperature }));
     return { possible: false, unserved };
   }
-  const fills = plannedFills(problem, demands, set.bottles);
-  const lines = orderLines(problem, demands, set.bottles);
+  const bottles = new Set(set.bottles);
+  const chosen = demands.map((demand) => bestFill(demand, bottles));
+  const plan = planning(problem);
+  const fills = demands.flatMap((demand, place) => {
+    const fill = chosen[place];
+    return fill === undefined ? [] : [plan(demand, fill)];
+  });
+  const lines = set.bottles.map((bottle) => orderLine(problem, demands, chosen, bottle));
   const prices = lines.map(
     ({ bottle, count }) => count * (bottleAt(problem.bottles, bottle).price ?? Number.NaN),
   );
@@ -37,7 +42,7 @@ export function* planOf(
     ...(Number.isNaN(price) ? {} : { price }),
     fills,
     ...summary(fills),
-    further: yield* furtherBottles(problem, demands, set.bottles, fills),
+    further: yield* furtherBottles(problem, demands, bottles, chosen, fills, plan),
   };
 }
 
@@ -49,68 +54,50 @@ function isBetter(a: ServingFill, b: ServingFill | undefined): boolean {
 }
 
 /** The fill of a demand from bottles at hand: one alone where one serves, else the blend nearest to the wanted damping. */
-function bestFill({ fills }: Demand, bottles: readonly number[]): ServingFill | undefined {
+function bestFill({ fills }: Demand, bottles: ReadonlySet<number>): ServingFill | undefined {
   let best: ServingFill | undefined;
   for (const fill of fills) {
-    if (isBetter(fill, best) && fill.bottles.every((bottle) => bottles.includes(bottle))) best = fill;
+    const [first = -1, second = first] = fill.bottles;
+    if (bottles.has(first) && bottles.has(second) && isBetter(fill, best)) best = fill;
   }
   return best;
 }
 
-function planned(
-  problem: OrderProblem,
-  { build, temperature }: Demand,
-  { choice }: ServingFill,
-): PlannedFill {
-  const mismatch = mismatchOf(problem, build, choice, temperature);
-  return { build: build.name, temperature, choice, mismatch };
+/** Plans a fill for a demand. */
+type Planning = (demand: Demand, fill: ServingFill) => PlannedFill;
+
+function planning({ bottles }: OrderProblem): Planning {
+  const bound = new Map<OrderBuild, BoundMismatch>();
+  return ({ build, temperature }, { choice, low, high }) => {
+    const density = fillDensity(bottles, choice, temperature);
+    const before = bound.get(build);
+    const mismatch =
+      before ?? boundMismatch(build.damper, build.wanted, { kinematicViscosity: low, density });
+    if (before === undefined) bound.set(build, mismatch);
+    const atLow = mismatch(low, density);
+    // A bottle alone has one viscosity by every rule.
+    const worst = low === high ? atLow : Math.max(atLow, mismatch(high, density));
+    return { build: build.name, temperature, choice, mismatch: Math.expm1(worst) };
+  };
 }
 
-function plannedFills(
+function orderLine(
   problem: OrderProblem,
   demands: readonly Demand[],
-  bottles: readonly number[],
-): readonly PlannedFill[] {
-  return demands.flatMap((demand): PlannedFill[] => {
-    const fill = bestFill(demand, bottles);
-    return fill === undefined ? [] : [planned(problem, demand, fill)];
-  });
-}
-
-function mismatchOf(
-  problem: OrderProblem,
-  build: OrderBuild,
-  choice: FillChoice,
-  temperature: number,
-): number {
-  const { low, high, density } = fillState(problem.bottles, choice, temperature);
-  // A bottle alone has one viscosity by every rule.
-  const typical = (low === high ? [low] : [low, high]).map((kinematicViscosity) =>
-    Math.expm1(
-      logMismatch(damperModel(build.damper, { kinematicViscosity, density }), build.wanted).rootMeanSquare,
-    ),
-  );
-  return Math.max(...typical);
-}
-
-function orderLines(
-  problem: OrderProblem,
-  demands: readonly Demand[],
-  bottles: readonly number[],
-): readonly OrderLine[] {
+  chosen: readonly (ServingFill | undefined)[],
+  bottle: number,
+): OrderLine {
   const each = problem.fills / problem.temperatures.length;
-  return bottles.map((bottle) => {
-    const used = demands.reduce((sum, demand) => {
-      const choice = bestFill(demand, bottles)?.choice;
-      if (choice === undefined) return sum;
-      const share =
-        choice.first === bottle ? 1 - choice.secondShare : choice.second === bottle ? choice.secondShare : 0;
-      return sum + share * each * demand.build.fillVolume;
-    }, 0);
-    // A bottle is needed even if so little is used that rounding hides it; 1e-9 of a bottle is no reason for another one.
-    const count = Math.max(1, Math.ceil(used / bottleAt(problem.bottles, bottle).volume - 1e-9));
-    return { bottle, used, count };
-  });
+  const used = demands.reduce((sum, { build }, place) => {
+    const choice = chosen[place]?.choice;
+    if (choice === undefined) return sum;
+    const share =
+      choice.first === bottle ? 1 - choice.secondShare : choice.second === bottle ? choice.secondShare : 0;
+    return sum + share * each * build.fillVolume;
+  }, 0);
+  // A bottle is needed even if so little is used that rounding hides it; 1e-9 of a bottle is no reason for another one.
+  const count = Math.max(1, Math.ceil(used / bottleAt(problem.bottles, bottle).volume - 1e-9));
+  return { bottle, used, count };
 }
 
 function summary(fills: readonly PlannedFill[]) {
@@ -121,27 +108,37 @@ function summary(fills: readonly PlannedFill[]) {
   };
 }
 
+/** The bottle that a fill needs besides those at hand; none where they make it, or where it takes two more. */
+function oneMore(
+  { bottles: [first = -1, second = first] }: ServingFill,
+  bottles: ReadonlySet<number>,
+): number | undefined {
+  if (bottles.has(second)) return bottles.has(first) ? undefined : first;
+  return first === second || bottles.has(first) ? second : undefined;
+}
+
 /** For each bottle that is not in the order, the fills that it would improve are looked at and no others. */
 function* furtherBottles(
   problem: OrderProblem,
   demands: readonly Demand[],
-  bottles: readonly number[],
+  bottles: ReadonlySet<number>,
+  chosen: readonly (ServingFill | undefined)[],
   fills: readonly PlannedFill[],
+  plan: Planning,
 ): Search<readonly FurtherBottle[]> {
   const improved = problem.bottles.map(() => [...fills]);
   for (const [place, demand] of demands.entries()) {
-    const now = bestFill(demand, bottles);
+    const now = chosen[place];
     const best = new Map<number, ServingFill>();
     for (const fill of demand.fills) {
-      const [extra, second] = fill.bottles.filter((bottle) => !bottles.includes(bottle));
-      if (extra === undefined || second !== undefined) continue;
-      if (isBetter(fill, best.get(extra) ?? now)) best.set(extra, fill);
+      const extra = oneMore(fill, bottles);
+      if (extra !== undefined && isBetter(fill, best.get(extra) ?? now)) best.set(extra, fill);
     }
-    for (const [extra, fill] of best) improved[extra]?.splice(place, 1, planned(problem, demand, fill));
+    for (const [extra, fill] of best) improved[extra]?.splice(place, 1, plan(demand, fill));
     yield (place + 1) / demands.length;
   }
   return problem.bottles
     .map((_, bottle) => ({ bottle, ...summary(improved[bottle] ?? fills) }))
-    .filter(({ bottle }) => !bottles.includes(bottle))
+    .filter(({ bottle }) => !bottles.has(bottle))
     .sort((a, b) => b.aloneShare - a.aloneShare || a.meanMismatch - b.meanMismatch);
 }

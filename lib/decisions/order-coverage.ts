@@ -1,5 +1,5 @@
 import type { OilBase } from '../fluid/oil-definition.js';
-import { type FillChoice, fillChoices, fillState } from './fill-choice.js';
+import { bottleAt, type FillChoice, fillChoices, fillDensity } from './fill-choice.js';
 import { type ViscosityWindow, viscosityWindow } from './match-viscosity.js';
 import type { OrderBuild, OrderProblem } from './order-problem.js';
 import { type OrderScreen, orderScreen } from './order-screen.js';
@@ -10,6 +10,9 @@ export interface ServingFill {
   readonly choice: FillChoice;
   /** Bottles of the fill, the thinner one at this temperature first. */
   readonly bottles: readonly number[];
+  /** Its lowest and highest viscosity by every rule [m²/s]. */
+  readonly low: number;
+  readonly high: number;
   /** Largest distance from the best viscosity, in its logarithm. */
   readonly distance: number;
 }
@@ -32,7 +35,7 @@ function windowsOf(
   const windows = new Map<OilBase, LogWindow>();
   problem.bottles.forEach(({ oil }, place) => {
     if (windows.has(oil.base)) return;
-    const { density } = fillState(problem.bottles, { first: place, secondShare: 0 }, temperature);
+    const density = fillDensity(problem.bottles, { first: place, secondShare: 0 }, temperature);
     const { damper, wanted } = build;
     const window = viscosityWindow({ damper, density, wanted }, problem.tolerance);
     if (window === undefined) return;
@@ -51,23 +54,30 @@ function fillsWithin(
 ): readonly ServingFill[] {
   const within: ServingFill[] = [];
   const ofBottle = bottles.map(({ oil }) => windows.get(oil.base));
-  let best: FillChoice | undefined;
-  let bestDistance = 0;
-  const keep = (): void => {
-    if (best !== undefined)
-      within.push({ choice: best, bottles: thinnerFirst(best, screen), distance: bestDistance });
-    best = undefined;
-  };
-  for (const [place, choice] of choices.entries()) {
-    if (best !== undefined && (best.first !== choice.first || best.second !== choice.second)) keep();
+  let best: ServingFill | undefined;
+  for (let place = 0; place < choices.length; place++) {
+    const choice = bottleAt(choices, place);
+    if (best !== undefined && (best.choice.first !== choice.first || best.choice.second !== choice.second)) {
+      within.push(best);
+      best = undefined;
+    }
     const window = ofBottle[choice.first];
     if (window === undefined || !mayLieWithin(screen, place, window)) continue;
+    // The ends of all rules lie no nearer than these two of them.
+    if (best !== undefined && leastDistance(screen, place, window) >= best.distance) continue;
     const [low, high] = [screen.lowest(place), screen.highest(place)];
     if (low < window.low || high > window.high) continue;
     const distance = Math.max(Math.abs(low - window.best), Math.abs(high - window.best));
-    if (best === undefined || distance < bestDistance) [best, bestDistance] = [choice, distance];
+    if (best === undefined || distance < best.distance)
+      best = {
+        choice,
+        bottles: thinnerFirst(choice, screen),
+        low: Math.exp(low),
+        high: Math.exp(high),
+        distance,
+      };
   }
-  keep();
+  if (best !== undefined) within.push(best);
   return within;
 }
 
@@ -78,6 +88,10 @@ function mayLieWithin(
 ): boolean {
   const logarithm = byLogarithm[place] ?? 0;
   return logarithm >= low && logarithm <= high && (byCubeRoot[place] ?? 0) <= high;
+}
+
+function leastDistance({ byLogarithm, byCubeRoot }: OrderScreen, place: number, { best }: LogWindow): number {
+  return Math.max(Math.abs((byLogarithm[place] ?? 0) - best), Math.abs((byCubeRoot[place] ?? 0) - best));
 }
 
 function thinnerFirst({ first, second }: FillChoice, { alone }: OrderScreen): readonly number[] {

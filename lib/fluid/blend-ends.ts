@@ -1,13 +1,13 @@
 import {
   type BlendRule,
-  type BlendState,
   blendEstimates,
   type OilPair,
   referenceTemperature,
   rulesFor,
-  secondMassFraction,
 } from './blend-estimates.js';
 import { type BlendingFunction, blendingFunctions } from './blend-rules.js';
+import { oilDensity } from './density.js';
+import type { Oil } from './oil.js';
 import { viscosityAt } from './viscosity-line.js';
 
 /** Lowest and highest viscosity [m²/s] of a blend by every rule. */
@@ -61,9 +61,11 @@ function boundRule(rule: BlendRule, pair: OilPair, temperature: number): BoundRu
  */
 export function blendEnds(pair: OilPair, temperature: number): BlendEnds {
   const rules = rulesFor(pair).map((rule) => boundRule(rule, pair, temperature));
-  const state = { pair, temperature, bound: 'typical' } as const satisfies Partial<BlendState>;
+  const densityOf = ({ base, densityAt15Celsius }: Oil) => oilDensity(base, temperature, densityAt15Celsius);
+  const [firstDensity, secondDensity] = [densityOf(pair.first), densityOf(pair.second)];
   return (secondVolumeFraction) => {
-    const byMass = secondMassFraction({ ...state, secondVolumeFraction });
+    const mass = secondVolumeFraction * secondDensity;
+    const byMass = mass / (mass + (1 - secondVolumeFraction) * firstDensity);
     let [low, high] = [Number.POSITIVE_INFINITY, 0];
     for (const rule of rules) {
       const viscosity = rule(secondVolumeFraction, byMass);
