@@ -33,7 +33,7 @@ export interface Surroundings {
   readonly printError: (line: string) => void;
 }
 
-/** 0 all well, 1 a check of a page failed, 2 the user gave something that cannot be used. */
+/** 0 all well, 1 a check of a page failed or a page had to be left out, 2 the user gave something that cannot be used. */
 export type ExitCode = 0 | 1 | 2;
 
 /** Runs the command with its arguments. */
@@ -62,20 +62,8 @@ async function renderAll(
   // Loaded once there is something to draw, so that help and errors come at once.
   const { renderNotebook } = await import('./render-notebook.js');
   const { indexEntry, indexPage } = await import('./index-page.js');
-  const { fontNotice } = await import('./fonts.js');
-  const { livePrograms } = await import('./live-programs.js');
-  const facts: RunFacts = {
-    version: around.version,
-    notices: [await fontNotice()],
-    programs: await livePrograms(
-      around.notebookFolder,
-      notebooks.map(({ name }) => name),
-    ),
-  };
-  const out =
-    command.outFolder === undefined
-      ? around.outFolder
-      : path.resolve(around.workingFolder, command.outFolder);
+  const facts = await factsOf(notebooks, around);
+  const out = path.resolve(around.workingFolder, command.outFolder ?? around.outFolder);
   const write = (folder: string, files: ReadonlyMap<string, string | Uint8Array>): Promise<void> =>
     writeFiles(folder, files).catch((error: unknown) => {
       throw fileError(`cannot write into ${out}`, error);
@@ -83,19 +71,43 @@ async function renderAll(
   let passed = true;
   const entries: IndexEntry[] = [];
   for (const notebook of notebooks) {
-    const rendered = await renderNotebook(notebook, partsFile, command.parameters, facts);
+    const rendered = await renderNotebook(notebook, partsFile, command.parameters, facts).catch(
+      (error: unknown) => reasonToLeaveOut(error, command),
+    );
+    if (rendered instanceof Error) {
+      around.print(`${notebook.name}: left out, since ${rendered.message}`);
+      passed = false;
+      continue;
+    }
     await write(path.join(out, notebook.name), rendered.files);
     passed &&= pagePassed(rendered.page);
     entries.push(indexEntry(notebook, rendered));
     around.print(`${notebook.name}: ${summary(rendered.page)}`);
   }
-  const pages = notebooks.map(({ name }) => path.join(name, `${name}.html`));
+  const pages = entries.map(({ name }) => path.join(name, `${name}.html`));
   if (command.notebook === undefined) {
     await write(out, new Map([['index.html', await indexPage(entries, partsFile, facts)]]));
     pages.push('index.html');
   }
   for (const page of pages) around.print(path.join(out, page));
   return passed ? 0 : 1;
+}
+
+/** Of many notebooks those that the file can answer are worth having; where one was asked for, its error is the answer. */
+function reasonToLeaveOut(error: unknown, { notebook }: Command): Error {
+  if (notebook !== undefined || !isForUser(error)) throw error;
+  return error;
+}
+
+async function factsOf(notebooks: readonly Notebook[], around: Surroundings): Promise<RunFacts> {
+  const { fontNotice } = await import('./fonts.js');
+  const { livePrograms } = await import('./live-programs.js');
+  const names = notebooks.map(({ name }) => name);
+  return {
+    version: around.version,
+    notices: [await fontNotice()],
+    programs: await livePrograms(around.notebookFolder, names),
+  };
 }
 
 async function readPartsFile(command: Command, around: Surroundings): Promise<PartsFile> {

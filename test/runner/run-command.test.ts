@@ -58,6 +58,21 @@ describe('a run', () => {
     );
   });
 
+  it('of all notebooks leaves out the one that this parts file cannot answer, says why, and ends with 1', async () => {
+    const { exitCode, printed, errors, folder } = await run('--parts', 'parts.json');
+    expect(errors).toBe('');
+    expect(exitCode).toBe(1);
+    const out = path.join(folder, 'out');
+    expect(printed.split('\n')).toEqual([
+      'sample: 1 figure, 1 of 1 checks passed',
+      'refusing: left out, since speed must be greater than 0 m/s, got -1 m/s',
+      path.join(out, 'sample', 'sample.html'),
+      path.join(out, 'index.html'),
+    ]);
+    expect(readdirSync(out).sort()).toEqual(['index.html', 'sample']);
+    expect(readFileSync(path.join(out, 'index.html'), 'utf8')).not.toContain('A refusal');
+  });
+
   it('leaves the same bytes in another process, time zone and locale', async () => {
     const { folder } = await run('sample', '--temperature', '12 °C');
     const script = fileURLToPath(new URL('./print-contents.ts', import.meta.url));
