@@ -8,6 +8,8 @@ import type { Search } from './search.js';
 /** A fill that serves a demand within the tolerance, by every blending rule. */
 export interface ServingFill {
   readonly choice: FillChoice;
+  /** Its place among all choices. */
+  readonly place: number;
   /** Bottles of the fill, the thinner one at this temperature first. */
   readonly bottles: readonly number[];
   /** Its lowest and highest viscosity by every rule [m²/s]. */
@@ -71,6 +73,7 @@ function fillsWithin(
     if (best === undefined || distance < best.distance)
       best = {
         choice,
+        place,
         bottles: thinnerFirst(choice, screen),
         low: Math.exp(low),
         high: Math.exp(high),

@@ -2,12 +2,12 @@ import { planOf, pricesOf } from './order-answer.js';
 import { neededSets, orderDemands } from './order-coverage.js';
 import type { OrderPlan } from './order-plan.js';
 import { type OrderProblem, requireOrderProblem } from './order-problem.js';
-import { smallestSetByProgram } from './order-program.js';
+import { loadSolver, smallestSetByProgram } from './order-program.js';
 import { finishInSlices, partOf, type SearchControl } from './search.js';
 
 /**
- * The same as `orderPlan` by integer programming, for long shop lists. The solver is loaded on the first call. The signal is looked at
- * all the time but within a solve, of which there are a few; with `startDecisionWorkers` it ends a solve as well.
+ * The same as `orderPlan` by integer programming, for long shop lists. The solver is loaded while the fills are looked at. The signal is
+ * looked at all the time but within a solve, of which there are a few; with `startDecisionWorkers` it ends a solve as well.
  *
  * @param problem - shop list, builds, temperatures, tolerance
  * @param control - progress and stop
@@ -19,7 +19,11 @@ export async function orderPlanByProgram(
   control: SearchControl = {},
 ): Promise<OrderPlan> {
   requireOrderProblem(problem);
+  // It loads in the pauses of the first part.
+  const solver = loadSolver();
+  // Whoever waits for it gets its error; until then, and where nobody will, it must not count as unhandled.
+  solver.catch(() => undefined);
   const demands = await finishInSlices(orderDemands(problem), partOf(control, 0, 0.7));
-  const set = await smallestSetByProgram(neededSets(demands), pricesOf(problem), control);
+  const set = await smallestSetByProgram(neededSets(demands), pricesOf(problem), control, solver);
   return finishInSlices(planOf(problem, demands, set), partOf(control, 0.8, 1));
 }

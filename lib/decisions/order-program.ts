@@ -11,9 +11,13 @@ const timeLimit = 120;
  */
 type Loader = typeof import('highs')['default'];
 
-async function loader(): Promise<Loader> {
+/** The solver, ready to solve. */
+export type Solver = Awaited<ReturnType<Loader>>;
+
+/** Loads the solver. */
+export async function loadSolver(): Promise<Solver> {
   const { default: load } = await import('highs');
-  return load as unknown as Loader;
+  return (load as unknown as Loader)();
 }
 
 /** Sum of terms in LP format; a line holds few terms, since a reader of the format may cut lines at 510 signs. */
@@ -47,7 +51,7 @@ function costsOf(prices: readonly number[]): readonly number[] {
 
 /** A set of bottles that meets all cuts at the least cost. */
 function solved(
-  solver: Awaited<ReturnType<Loader>>,
+  solver: Solver,
   cuts: readonly (readonly number[])[],
   costs: readonly number[],
   fewest: number,
@@ -62,13 +66,14 @@ function solved(
 }
 
 /**
- * The smallest set of bottles by integer programming, and of the smallest sets the cheapest. The solver (HiGHS as WebAssembly) is
- * loaded on the first call and proves each of its answers to a gap of 0. It is asked only for sets that meet some cuts; where such a set
- * leaves a demand, a cut that says so joins them, until one leaves none. No complete set misses a cut, so that one is the best of all.
+ * The smallest set of bottles by integer programming, and of the smallest sets the cheapest. The solver (HiGHS as WebAssembly) proves each
+ * of its answers to a gap of 0. It is asked only for sets that meet some cuts; where such a set leaves a demand, a cut that says so joins
+ * them, until one leaves none. No complete set misses a cut, so that one is the best of all.
  *
  * @param needed - from `neededSets`
  * @param prices - of each bottle; all 0 where unknown
  * @param control - stops it between two solves
+ * @param loading - the solver where it is on its way already; loaded when first needed without it
  * @returns the set, or `undefined` where even all bottles together leave a demand
  * @throws Error where the solver ends without a proof, the reason of the signal where it stops the search
  * @see Moreno-Centeno & Karp, Oper. Res. 61 (2013) 453 for the method (from memory); Huangfu & Hall, Math. Prog. Comp. 10 (2018) 119 for
@@ -78,13 +83,14 @@ export async function smallestSetByProgram(
   needed: NeededSets,
   prices: readonly number[],
   { signal }: SearchControl = {},
+  loading?: Promise<Solver>,
 ): Promise<SmallestSet | undefined> {
   if (needed.some((sets) => sets.length === 0)) return undefined;
   const needs = needsOf(needed, prices.length);
   const costs = costsOf(prices);
   const rising = prices.map((_, bottle) => bottle);
   const orders = [rising, rising.toReversed()];
-  const solver = await (await loader())();
+  const solver = await (loading ?? loadSolver());
   let cuts: readonly (readonly number[])[] = [];
   let bottles: readonly number[] = [];
   for (;;) {

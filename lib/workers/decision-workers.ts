@@ -17,6 +17,7 @@ import { planOf, pricesOf } from '../decisions/order-answer.js';
 import { neededSets } from '../decisions/order-coverage.js';
 import type { OrderPlan } from '../decisions/order-plan.js';
 import { type OrderProblem, requireOrderProblem } from '../decisions/order-problem.js';
+import { unpackedDemands } from '../decisions/packed-demands.js';
 import { finishInSlices, partOf, type SearchControl } from '../decisions/search.js';
 import { requireTolerancedBuild, type TolerancedBuild } from '../decisions/tolerances.js';
 import { doJob, type JobMessage, type Jobs, type Range } from './jobs.js';
@@ -135,10 +136,10 @@ export function startDecisionWorkers(count: number = availableParallelism()): De
     },
     orderPlan: async (problem, control) => {
       requireOrderProblem(problem);
-      const messages = problem.temperatures.map(
-        (temperature) => ({ name: 'demands', input: { ...problem, temperatures: [temperature] } }) as const,
-      );
-      const demands = (await all(messages, partOf(control ?? {}, 0, 0.7))).flat();
+      const pieces = problem.temperatures.map((temperature) => ({ ...problem, temperatures: [temperature] }));
+      const messages = pieces.map((input) => ({ name: 'demands', input }) as const);
+      const packed = await all(messages, partOf(control ?? {}, 0, 0.7));
+      const demands = unpackedDemands(problem, packed);
       const input = { needed: neededSets(demands), prices: pricesOf(problem) };
       // In a thread of its own the solver ends with the thread.
       const [set] = await all([{ name: 'order', input }], partOf(control ?? {}, 0.7, 0.8));

@@ -1,10 +1,11 @@
 import type { DesignFront, DesignProblem } from '../decisions/design-problem.js';
 import { designSearch } from '../decisions/design-search.js';
 import { blocksOf, type Drawing, drawnForces } from '../decisions/force-spread.js';
-import { type Demand, orderDemands } from '../decisions/order-coverage.js';
+import { orderDemands } from '../decisions/order-coverage.js';
 import type { NeededSets } from '../decisions/order-cuts.js';
 import type { OrderProblem } from '../decisions/order-problem.js';
 import { smallestSetByProgram } from '../decisions/order-program.js';
+import { type PackedDemands, packedDemands } from '../decisions/packed-demands.js';
 import { finish } from '../decisions/search.js';
 import { type SensitivitySums, sensitivitySums } from '../decisions/sensitivity-indices.js';
 import type { SmallestSet } from '../decisions/smallest-order.js';
@@ -21,7 +22,7 @@ export interface Jobs {
     readonly output: readonly SensitivitySums[];
   };
   readonly design: { readonly input: DesignProblem; readonly output: DesignFront };
-  readonly demands: { readonly input: OrderProblem; readonly output: readonly Demand[] };
+  readonly demands: { readonly input: OrderProblem; readonly output: PackedDemands };
   readonly order: {
     readonly input: { readonly needed: NeededSets; readonly prices: readonly number[] };
     readonly output: SmallestSet | undefined;
@@ -54,7 +55,7 @@ export function doJob(message: JobMessage): Jobs[keyof Jobs]['output'] | Promise
     case 'design':
       return finish(designSearch(message.input));
     case 'demands':
-      return finish(orderDemands(message.input));
+      return packedDemands(finish(orderDemands(message.input)));
     case 'order':
       return smallestSetByProgram(message.input.needed, message.input.prices);
   }
