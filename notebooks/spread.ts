@@ -1,3 +1,4 @@
+import { InputError } from '../lib/base/input-error.js';
 import {
   type ForceSpread,
   forceSpread,
@@ -63,17 +64,24 @@ export const notebook = defineNotebook({
     const { build, temperature, slow, middle, fast, seed } = values;
     const { lengths, fromFile } = lengthTolerances(parts);
     const fillOff = parts.tolerances?.gasVolume;
+    const tolerances = deviations(lengths, {
+      viscosity: values.label,
+      temperature: values.warmer,
+      gasVolume: fillOff ?? usualFillOff * build.shock.gas.volume,
+    });
+    if (Object.keys(tolerances).length === 0)
+      throw new InputError({
+        field: 'tolerances',
+        value: '0 for all',
+        accepted: 'above 0 for at least one size, the label or the temperature',
+      });
     const toleranced: TolerancedBuild = {
       damper: damperOfBuild(build),
       oil: createOil(build.oil.definition),
       temperature,
       position: build.shock.stroke / 2,
       speeds: [-slow, -middle, -fast],
-      tolerances: deviations(lengths, {
-        viscosity: values.label,
-        temperature: values.warmer,
-        gasVolume: fillOff ?? usualFillOff * build.shock.gas.volume,
-      }),
+      tolerances,
     };
     const drawing = { count: drawn, seed, sampling: 'low-discrepancy' } as const;
     const spreads = finish(forceSpread(toleranced, drawing));
