@@ -19,7 +19,7 @@ export function dayFigure(problem: DayProblem, { steps }: DayPlan): Figure {
   return lineChart({
     id: 'damping-through-the-day',
     title: 'Damping through the day, as a part of what you want',
-    alt: `Left alone, the shock is ${softOrHard(worst.unchangedRatio)} at ${clock(worst.time)} (${celsius(worst.temperature)}); with the plan it is never off by more than ${percent(planned.mismatch)}.`,
+    alt: `Left alone, the shock is ${softOrHard(worst.unchangedRatio)} at ${clock(worst.time)} (${celsius(worst.temperature)}); with the plan it is off by ${percent(planned.mismatch)} at most at the times listed; lines run on to the next change.`,
     x: { label: 'Hour of the day', unit: 'h', dimension: 'time' },
     y: {
       label: 'Damping over wanted damping',
