@@ -18,8 +18,8 @@ export interface CavitationLimit {
   /** Shaft speed at which it begins [m/s], with its sign. */
   readonly speed: number;
   /**
-   * The cap [N], with the sign of the force: that pressure drop on the damping area plus the gas on the shaft. The force curve stays
-   * a little below it by the recoil of the jets, and leaves out rim drag and seals.
+   * The cap [N], with the sign of the force: that pressure drop on the damping area plus the gas on the shaft. The force itself is less by
+   * the recoil of the jets, and more by the drag of rim and seals; that of the rim still grows with speed.
    */
   readonly force: number;
 }

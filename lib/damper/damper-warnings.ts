@@ -22,7 +22,7 @@ export function damperWarnings(model: DamperModel, extremes: Extremes): readonly
       {
         code: 'cavitation',
         message:
-          'The oil behind the piston tears: no speed and no thicker oil raises the force, and some of the next stroke is lost',
+          'The oil behind the piston tears: neither speed nor thicker oil raises its pressure, and some of the next stroke is lost',
         value: extremes.largestDrop,
         limit: extremes.largestDrop,
       },

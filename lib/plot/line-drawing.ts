@@ -20,7 +20,7 @@ const widestName = 190;
 export function drawLines(shown: LinesShown, layout: LayoutName): Drawing {
   const { width, plotHeight } = sizes[layout];
   const lines = namedLines(shown);
-  const direct = layout === 'wide' && lines.length > 0;
+  const direct = layout === 'wide' && lines.length > 0 && lines.every(({ line }) => reachesEnd(line, shown));
   const left = Math.max(40, tickWidth(shown.yDomain) + 10);
   const right = direct
     ? leaderWidth + 10 + longestName(lines)
@@ -53,6 +53,11 @@ export function drawLines(shown: LinesShown, layout: LayoutName): Drawing {
       texts: texts.map(textRow),
     },
   };
+}
+
+/** Whether a line reaches the right edge, where its name would stand. */
+function reachesEnd({ points }: LineSeries, { xDomain: [low, high] }: LinesShown): boolean {
+  return (points.at(-1)?.x ?? low) >= high - 0.02 * (high - low);
 }
 
 function signals({ xDomain, yDomain }: LinesShown): Drawing['signals'] {

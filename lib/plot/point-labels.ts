@@ -18,6 +18,8 @@ interface Box {
 
 const lineHeight = fontSize + 4;
 const ring = 6;
+/** Room between labels in a row, so that two do not read as one. */
+const apart = 6;
 
 /**
  * Labels beside their points: each takes the first free place of above (right, left, about the middle), below, and rows
@@ -47,7 +49,7 @@ export function pointLabels(
     const place =
       inside.find((box) => boxes.every((other) => !overlap(box, other))) ?? inside[0] ?? places[0];
     if (place === undefined) return [{ left, top, text }];
-    boxes.push(place);
+    boxes.push({ ...place, left: place.left - apart, right: place.right + apart });
     return [{ left: place.left, top: (place.top + place.bottom) / 2, text, colour: inkColours.muted }];
   });
 }

@@ -23,10 +23,10 @@ export function shortened(text: string, fontSize: number, limit: number): string
   return '…';
 }
 
-/** Breaks a text at spaces into lines no wider than the limit; a single longer word is shortened. */
+/** Breaks a text at spaces into lines no wider than the limit, but not between a number and its unit; a single longer word is shortened. */
 export function wrapped(text: string, fontSize: number, limit: number): readonly string[] {
   const lines: string[] = [];
-  for (const word of text.split(/\s+/u)) {
+  for (const word of text.split(/(?<!\d)\s+/u)) {
     const last = lines.at(-1);
     if (last !== undefined && textWidth(`${last} ${word}`, fontSize) <= limit)
       lines[lines.length - 1] = `${last} ${word}`;

@@ -35,6 +35,12 @@ describe('a shortened text', () => {
 });
 
 describe('a wrapped text', () => {
+  it('keeps a number and its unit on one line', () => {
+    const text = 'Rebound damping at 20 °C, whiskers from 38 °C to 8 °C';
+    for (let width = 60; width < 300; width += 5)
+      for (const line of wrapped(text, 12, width)) expect(line).not.toMatch(/\d$|^°C/u);
+  });
+
   it('loses no word and keeps to the width', () => {
     const lines = wrapped('Force against shaft speed for four oils', 12, 100);
     expect(lines.join(' ')).toBe('Force against shaft speed for four oils');

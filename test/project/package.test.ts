@@ -55,9 +55,9 @@ describe('the packed tarball in an empty project', () => {
     );
   });
 
-  test('holds nothing but the build, the manifest and the readme', () => {
+  test('holds nothing but the build, the manifest, the readme and the licence', () => {
     const packed = readdirSync(join(project, 'node_modules/dashpot')).sort();
-    expect(packed).toEqual(['README.md', 'dist', 'package.json']);
+    expect(packed).toEqual(['README.md', 'dist', 'docs', 'package.json']);
   });
 
   test.each(entries)('%s is imported by Node', (entry) => {
