@@ -5,7 +5,7 @@ import { pressureDropLimitAt } from '../damper/pressure-drop-limit.js';
 import type { FluidState } from '../fluid/fluid-state.js';
 import { logMismatch, type WantedDamping } from './damping-mismatch.js';
 import { isLight } from './light-model.js';
-import { bindStraight, straightForce, straightSizes, unbound } from './straight-hole-build.js';
+import { straightForces, straightSizes } from './straight-hole-arithmetic.js';
 
 /** Root mean square of the logarithm of force to wanted force, at a kinematic viscosity [m²/s] and a density [kg/m³]. */
 export type BoundMismatch = (kinematicViscosity: number, density: number) => number;
@@ -30,21 +30,19 @@ export function boundMismatch(damper: Damper, wanted: WantedDamping, example: Fl
 function straightMismatch(checked: DamperModel, { weights, forces }: WantedDamping): BoundMismatch {
   const { damper, shaftArea } = checked;
   const sizes = straightSizes(checked);
-  const build = { ...unbound };
   const inside = compressedGasPressure(damper.gas, (shaftArea * damper.stroke) / 2);
-  const each = weights.map(({ speed, weight }, index) => ({
-    speed: Math.abs(speed),
-    weight,
-    largestDrop: pressureDropLimitAt(checked, inside, speed),
-    force: Math.abs(forces[index] ?? Number.NaN),
-  }));
-  const total = each.reduce((sum, { weight }) => sum + weight, 0);
+  const speeds = Float64Array.from(weights, ({ speed }) => Math.abs(speed));
+  const largestDrops = Float64Array.from(weights, ({ speed }) => pressureDropLimitAt(checked, inside, speed));
+  const made = new Float64Array(weights.length);
+  const total = weights.reduce((sum, { weight }) => sum + weight, 0);
   return (kinematicViscosity, density) => {
-    bindStraight(sizes, kinematicViscosity, density, build);
+    straightForces(sizes, kinematicViscosity, density, speeds, largestDrops, made);
     let squares = 0;
-    for (const { speed, weight, largestDrop, force } of each) {
-      const logRatio = Math.log(straightForce(build, speed, largestDrop) / force);
+    let index = 0;
+    for (const { weight } of weights) {
+      const logRatio = Math.log((made[index] ?? 0) / Math.abs(forces[index] ?? Number.NaN));
       squares += weight * logRatio * logRatio;
+      index++;
     }
     return Math.sqrt(squares / total);
   };

@@ -4,7 +4,7 @@ import { pressureDropLimitAt } from '../damper/pressure-drop-limit.js';
 import { oilDensity } from '../fluid/density.js';
 import { viscosityAt } from '../fluid/viscosity-line.js';
 import type { Offsets } from './offsets.js';
-import { bindStraight, straightForce, straightSizes, unbound } from './straight-hole-build.js';
+import { straightForces, straightSizes } from './straight-hole-arithmetic.js';
 import type { TolerancedBuild } from './tolerances.js';
 
 /**
@@ -21,8 +21,9 @@ export function straightHoleForces(
   const { shaftArea } = checked;
   const stated = straightSizes(checked);
   const sizes = { ...stated };
-  const build = { ...unbound };
   const gas = { ...damper.gas };
+  const sizesOfSpeeds = Float64Array.from(speeds, Math.abs);
+  const largestDrops = new Float64Array(speeds.length);
   return (off, result) => {
     sizes.holeDiameter = stated.holeDiameter + off.holeDiameter;
     sizes.thickness = stated.thickness + off.thickness;
@@ -39,14 +40,16 @@ export function straightHoleForces(
       kinematicViscosity > 0;
     if (!possible) return false;
 
-    bindStraight(sizes, kinematicViscosity, density, build);
     gas.volume = damper.gas.volume + off.gasVolume;
     const inside = compressedGasPressure(gas, shaftArea * position);
     const gasForce = shaftArea * (inside - gas.ambientPressure);
     for (let place = 0; place < speeds.length; place++) {
-      const speed = speeds[place] ?? 0;
-      const force = straightForce(build, Math.abs(speed), pressureDropLimitAt(checked, inside, speed));
-      result[place] = (speed < 0 ? -force : force) + gasForce;
+      largestDrops[place] = pressureDropLimitAt(checked, inside, speeds[place] ?? 0);
+    }
+    straightForces(sizes, kinematicViscosity, density, sizesOfSpeeds, largestDrops, result);
+    for (let place = 0; place < speeds.length; place++) {
+      const force = result[place] ?? 0;
+      result[place] = ((speeds[place] ?? 0) < 0 ? -force : force) + gasForce;
     }
     return true;
   };
