@@ -4,8 +4,7 @@ import { compressedGasPressure } from '../damper/gas.js';
 import { pressureDropLimitAt } from '../damper/pressure-drop-limit.js';
 import type { FluidState } from '../fluid/fluid-state.js';
 import { logMismatch, type WantedDamping } from './damping-mismatch.js';
-import { isLight } from './light-model.js';
-import { straightForces, straightSizes } from './straight-hole-arithmetic.js';
+import { isStraight, straightForces, straightSizes } from './straight-hole-arithmetic.js';
 
 /** Root mean square of the logarithm of force to wanted force, at a kinematic viscosity [m²/s] and a density [kg/m³]. */
 export type BoundMismatch = (kinematicViscosity: number, density: number) => number;
@@ -21,8 +20,7 @@ export type BoundMismatch = (kinematicViscosity: number, density: number) => num
  */
 export function boundMismatch(damper: Damper, wanted: WantedDamping, example: FluidState): BoundMismatch {
   const checked = damperModel(damper, example);
-  if (isLight(damper, example) && damper.piston.holes[0]?.shape === undefined)
-    return straightMismatch(checked, wanted);
+  if (isStraight(damper, example)) return straightMismatch(checked, wanted);
   return (kinematicViscosity, density) =>
     logMismatch(damperModel(damper, { kinematicViscosity, density }), wanted).rootMeanSquare;
 }

@@ -1,8 +1,16 @@
 import { ConvergenceError } from '../base/root-finding.js';
+import type { Damper } from '../damper/damper.js';
 import type { DamperModel } from '../damper/damper-model.js';
 import { jetMomentum } from '../damper/oil-force.js';
 import { lookAtLoss, profileGrowth } from '../flow/inertial-loss.js';
 import { sharpCreepingNumber, sharpLoss } from '../flow/sharp-hole.js';
+import type { FluidState } from '../fluid/fluid-state.js';
+import { isLight } from './light-model.js';
+
+/** Whether {@link straightForces} can compute a damper: one size of straight sharp holes, no valve, an oil that does not thin. */
+export function isStraight(damper: Damper, fluid: FluidState): boolean {
+  return isLight(damper, fluid) && damper.piston.holes[0]?.shape === undefined;
+}
 
 /** The sizes of a build with one size of straight sharp holes, as numbers that may be written over. */
 export interface StraightSizes {

@@ -14,6 +14,7 @@ import { viscosityAt } from '../fluid/viscosity-line.js';
 import { isLight, lightModel } from './light-model.js';
 import { type Offsets, offsetReader } from './offsets.js';
 import type { UnitCubeModel } from './sensitivity-indices.js';
+import { isStraight } from './straight-hole-arithmetic.js';
 import { straightHoleForces } from './straight-hole-forces.js';
 import { type Deviation, requireDeviation } from './uncertain.js';
 
@@ -159,7 +160,7 @@ export function toleranceModel(build: TolerancedBuild): UnitCubeModel {
   const checked = damperModel(damper, fluidAt(oil, temperature));
   const light = isLight(damper, checked.fluid);
   const straight =
-    light && damper.piston.holes[0]?.shape === undefined && !names.includes('holeTaper')
+    isStraight(damper, checked.fluid) && !names.includes('holeTaper')
       ? straightHoleForces(build, checked)
       : undefined;
   const offsetsAt = offsetReader(tolerances, names);

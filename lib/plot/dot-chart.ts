@@ -20,8 +20,7 @@ import { requireSeriesNames } from './series-style.js';
  */
 export function dotChart(chart: DotChart): Figure {
   requireFigureText(chart);
-  const names = chart.series.map(({ name }) => name);
-  requireSeriesNames(chart.id, names);
+  requireSeriesNames(chart);
   requireCategories(chart);
   return dotFigure(chart, dotsShown(chart));
 }

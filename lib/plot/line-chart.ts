@@ -19,10 +19,7 @@ import { requireSeriesNames } from './series-style.js';
  */
 export function lineChart(chart: LineChart): Figure {
   requireFigureText(chart);
-  requireSeriesNames(
-    chart.id,
-    chart.series.map(({ name }) => name),
-  );
+  requireSeriesNames(chart);
   const short = chart.series.find(({ points }) => points.length < 2);
   if (short !== undefined)
     throw new InputError({

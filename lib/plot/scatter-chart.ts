@@ -19,10 +19,7 @@ import { likeColumn, type Table } from './table.js';
  */
 export function scatterChart(chart: ScatterChart): Figure {
   requireFigureText(chart);
-  requireSeriesNames(
-    chart.id,
-    chart.series.map(({ name }) => name),
-  );
+  requireSeriesNames(chart);
   if (chart.series.every(({ points }) => points.length === 0))
     throw new InputError({ field: `points of figure ${chart.id}`, value: 0, accepted: '1 or more' });
   return scatterFigure(chart, scatterShown(chart));

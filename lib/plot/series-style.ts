@@ -34,8 +34,15 @@ export function seriesStyle(index: number): SeriesStyle {
   };
 }
 
+/** A figure whose series have names. */
+interface NamedSeries {
+  readonly id: string;
+  readonly series: readonly { readonly name: string }[];
+}
+
 /** Checks the names of the series of a figure. */
-export function requireSeriesNames(id: string, names: readonly string[]): void {
+export function requireSeriesNames({ id, series }: NamedSeries): void {
+  const names = series.map(({ name }) => name);
   if (names.length < 1 || names.length > seriesLimit)
     throw new InputError({
       field: `series of figure ${id}`,
