@@ -1,10 +1,10 @@
 // Errors of the hole laws against the numerical reference, in percent: npm run bench hole-reference
-import type { HoleLaw } from '../lib/flow/hole-law.js';
-import type { HoleShape } from '../lib/flow/hole-shape.js';
-import { lichtarowiczLaw } from '../lib/flow/lichtarowicz.js';
-import { oneConstantHoleLaw } from '../lib/flow/one-constant-hole.js';
-import { shapedHoleResistance } from '../lib/flow/shaped-hole.js';
-import { sharpHoleLaw } from '../lib/flow/sharp-hole.js';
+import type { HoleLaw } from '../lib/flow/hole/hole-law.js';
+import type { HoleShape } from '../lib/flow/hole/hole-shape.js';
+import { lichtarowiczLaw } from '../lib/flow/hole/lichtarowicz.js';
+import { oneConstantHoleLaw } from '../lib/flow/hole/one-constant-hole.js';
+import { shapedHoleResistance } from '../lib/flow/hole/shaped-hole.js';
+import { sharpHoleLaw } from '../lib/flow/hole/sharp-hole.js';
 import { holeReferenceRows } from '../test/published/hole-reference.js';
 import heldOut from '../test/reference/held-out-rows.json' with { type: 'json' };
 import shapes from '../test/reference/shape-rows.json' with { type: 'json' };

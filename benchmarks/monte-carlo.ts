@@ -1,6 +1,6 @@
 import { execFileSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
-import { fluidAt } from '../lib/fluid/fluid-at.js';
+import { fluidAt } from '../lib/fluid/oil/fluid-at.js';
 import { asShipped } from './as-shipped.js';
 import { build } from './monte-carlo/builds.js';
 

@@ -1,6 +1,5 @@
 // The main job, for pistons with straight sharp holes. `dashpot/piston` holds the rest of flow and damper under the same names.
 export { InputError } from './base/input-error.js';
-export { ConvergenceError } from './base/root-finding.js';
 export type { Warning } from './base/warning.js';
 export {
   creepingDampingCoefficient,
@@ -33,7 +32,7 @@ export {
   type PistonPressureDrop,
   sharpHoleLaw,
 } from './flow/index.js';
-export { plainPistonFlow as pistonFlow } from './flow/plain-piston-flow.js';
+export { plainPistonFlow as pistonFlow } from './flow/piston/plain-piston-flow.js';
 export {
   createOil,
   type FluidState,
@@ -47,3 +46,4 @@ export {
   type ViscosityPoint,
   viscosityAt,
 } from './fluid/index.js';
+export { ConvergenceError } from './numeric/root-finding.js';

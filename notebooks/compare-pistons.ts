@@ -1,6 +1,6 @@
 import { creepingDampingCoefficient } from '../lib/damper/damper-force.js';
 import { packSpeed } from '../lib/damper/pack-speed.js';
-import { totalHoleArea } from '../lib/flow/piston.js';
+import { totalHoleArea } from '../lib/flow/piston/piston.js';
 import {
   type Block,
   defineNotebook,
@@ -9,7 +9,7 @@ import {
   severalParts,
   type TableBlock,
 } from '../lib/page/index.js';
-import type { Cell } from '../lib/plot/table.js';
+import type { Cell } from '../lib/plot/chart/table.js';
 import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
 import { doubts } from './base/doubts.js';
 import { modelAt, oilCase, pointAt } from './base/oil-forces.js';

@@ -1,6 +1,6 @@
 import { InputError } from '../lib/base/input-error.js';
-import { lockPosition } from '../lib/fill/pressure-inside.js';
-import { staticForce } from '../lib/fill/static-force.js';
+import { lockPosition } from '../lib/fill/chamber/pressure-inside.js';
+import { staticForce } from '../lib/fill/chamber/static-force.js';
 import { type Block, defineNotebook, onePart, quantity } from '../lib/page/index.js';
 import { duration, grams, millilitres, millimetres } from './base/bench-wording.js';
 import { benchCautions, fillAssumptions, fillSources } from './base/fill-basis.js';

@@ -1,9 +1,9 @@
 import { damperModel } from '../lib/damper/damper-model.js';
-import { dampingMismatch } from '../lib/decisions/damping-mismatch.js';
-import { fillState } from '../lib/decisions/fill-choice.js';
-import { matchViscosity } from '../lib/decisions/match-viscosity.js';
-import { speedRange } from '../lib/decisions/speed-weights.js';
-import { oilDensity, typicalDensityAt15Celsius } from '../lib/fluid/density.js';
+import { fillState } from '../lib/decisions/day/fill-choice.js';
+import { dampingMismatch } from '../lib/decisions/match/damping-mismatch.js';
+import { matchViscosity } from '../lib/decisions/match/match-viscosity.js';
+import { speedRange } from '../lib/decisions/match/speed-weights.js';
+import { oilDensity, typicalDensityAt15Celsius } from '../lib/fluid/oil/density.js';
 import { type Block, choice, defineNotebook, onePart, type Page, quantity } from '../lib/page/index.js';
 import { damperOf } from '../lib/parts/damper-of.js';
 import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';

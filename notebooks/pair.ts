@@ -1,6 +1,6 @@
 import { InputError } from '../lib/base/input-error.js';
-import { type MeasuredShock, timedShock } from '../lib/decisions/measured-shock.js';
-import { bestPairing, comparedShocks, type Pairing, rankedPairs } from '../lib/decisions/pairs.js';
+import { type MeasuredShock, timedShock } from '../lib/decisions/pair/measured-shock.js';
+import { bestPairing, comparedShocks, type Pairing, rankedPairs } from '../lib/decisions/pair/pairs.js';
 import { type Block, defineNotebook, type Page, quantity } from '../lib/page/index.js';
 import { listed, percent } from './base/wording.js';
 import { pairFigure } from './pair/figures.js';

@@ -1,13 +1,13 @@
 import { InputError } from '../lib/base/input-error.js';
+import { finish } from '../lib/decisions/order/search.js';
 import {
   type ForceSpread,
   forceSpread,
   type ToleranceShare,
   toleranceShares,
-} from '../lib/decisions/force-spread.js';
-import { finish } from '../lib/decisions/search.js';
-import type { TolerancedBuild, ToleranceName, Tolerances } from '../lib/decisions/tolerances.js';
-import { createOil } from '../lib/fluid/oil.js';
+} from '../lib/decisions/spread/force-spread.js';
+import type { TolerancedBuild, ToleranceName, Tolerances } from '../lib/decisions/spread/tolerances.js';
+import { createOil } from '../lib/fluid/oil/oil.js';
 import { defineNotebook, integer, onePart, type Page, quantity } from '../lib/page/index.js';
 import { forceAssumptionsWithGas, forceSources, oilSources } from './base/basis.js';
 import { damperOfBuild } from './base/decision-cases.js';

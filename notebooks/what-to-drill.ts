@@ -1,7 +1,7 @@
-import type { DesignProblem } from '../lib/decisions/design-problem.js';
-import { designSearch } from '../lib/decisions/design-search.js';
-import { finish } from '../lib/decisions/search.js';
-import { createOil } from '../lib/fluid/oil.js';
+import type { DesignProblem } from '../lib/decisions/design/design-problem.js';
+import { designSearch } from '../lib/decisions/design/design-search.js';
+import { finish } from '../lib/decisions/order/search.js';
+import { createOil } from '../lib/fluid/oil/oil.js';
 import { defineNotebook, onePart, type Page, severalParts } from '../lib/page/index.js';
 import { roundedText } from '../lib/units/index.js';
 import { forceAssumptionsOfOtherHoles, forceSources, oilSources, workCautions } from './base/basis.js';

@@ -1,6 +1,6 @@
-import { type Drawing, drawnForces, spreadOf } from '../../lib/decisions/force-spread.js';
-import type { TolerancedBuild } from '../../lib/decisions/tolerances.js';
-import { createOil } from '../../lib/fluid/oil.js';
+import { type Drawing, drawnForces, spreadOf } from '../../lib/decisions/spread/force-spread.js';
+import type { TolerancedBuild } from '../../lib/decisions/spread/tolerances.js';
+import { createOil } from '../../lib/fluid/oil/oil.js';
 
 const uniform = (halfWidth: number) => ({ kind: 'uniform', halfWidth }) as const;
 
@@ -48,6 +48,6 @@ export function timedSpread(drawing: Drawing): {
   return { seconds, means: spreadOf(build.speeds, forces).map(({ mean }) => mean) };
 }
 
-export { forceSpread, toleranceShares } from '../../lib/decisions/force-spread.js';
-export { finish } from '../../lib/decisions/search.js';
+export { finish } from '../../lib/decisions/order/search.js';
+export { forceSpread, toleranceShares } from '../../lib/decisions/spread/force-spread.js';
 export { startDecisionWorkers } from '../../lib/workers/index.js';

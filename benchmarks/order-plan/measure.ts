@@ -1,12 +1,12 @@
 import { damperModel } from '../../lib/damper/damper-model.js';
-import { dampingOf } from '../../lib/decisions/damping-mismatch.js';
-import type { Bottle } from '../../lib/decisions/fill-choice.js';
-import { orderPlan } from '../../lib/decisions/order-plan.js';
-import { orderPlanByProgram } from '../../lib/decisions/order-plan-by-program.js';
-import type { OrderProblem } from '../../lib/decisions/order-problem.js';
-import { finish } from '../../lib/decisions/search.js';
-import { speedRange } from '../../lib/decisions/speed-weights.js';
-import { createOil } from '../../lib/fluid/oil.js';
+import type { Bottle } from '../../lib/decisions/day/fill-choice.js';
+import { dampingOf } from '../../lib/decisions/match/damping-mismatch.js';
+import { speedRange } from '../../lib/decisions/match/speed-weights.js';
+import { orderPlan } from '../../lib/decisions/order/order-plan.js';
+import { orderPlanByProgram } from '../../lib/decisions/order/order-plan-by-program.js';
+import type { OrderProblem } from '../../lib/decisions/order/order-problem.js';
+import { finish } from '../../lib/decisions/order/search.js';
+import { createOil } from '../../lib/fluid/oil/oil.js';
 import { startDecisionWorkers } from '../../lib/workers/index.js';
 
 const bottles = Array.from({ length: 40 }, (_, index): Bottle => {

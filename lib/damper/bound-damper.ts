@@ -1,6 +1,6 @@
-import { annularGapDrag, gapCircumference, gapHeight } from '../flow/annular-gap.js';
-import type { PistonFlow } from '../flow/parallel-flow.js';
-import { type FluidState, requireFluidState } from '../fluid/fluid-state.js';
+import { annularGapDrag, gapCircumference, gapHeight } from '../flow/gap/annular-gap.js';
+import type { PistonFlow } from '../flow/piston/parallel-flow.js';
+import { type FluidState, requireFluidState } from '../fluid/oil/fluid-state.js';
 import { type Damper, requireDamper, shaftArea } from './damper.js';
 import { blindShare } from './gas.js';
 

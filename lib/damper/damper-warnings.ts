@@ -1,5 +1,5 @@
 import { distinctWarnings, noWarnings, type Warning } from '../base/warning.js';
-import { shearThinningWarnings } from '../fluid/shear-thinning.js';
+import { shearThinningWarnings } from '../fluid/shear/shear-thinning.js';
 import type { DamperModel } from './damper-model.js';
 
 /** Part of the bore that the holes may fill before their ends disturb each other in the creeping limit by 1 %. */

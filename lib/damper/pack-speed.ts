@@ -1,4 +1,4 @@
-import { bracketedRoot } from '../base/root-finding.js';
+import { bracketedRoot } from '../numeric/root-finding.js';
 import type { DamperModel } from './damper-model.js';
 
 /** Fastest shaft speed searched [m/s]; far above any shock. */

@@ -1,7 +1,7 @@
-import type { HoleLaw } from '../flow/hole-law.js';
-import { plainPistonFlow } from '../flow/plain-piston-flow.js';
-import { sharpHoleLaw } from '../flow/sharp-hole.js';
-import type { FluidState } from '../fluid/fluid-state.js';
+import type { HoleLaw } from '../flow/hole/hole-law.js';
+import { sharpHoleLaw } from '../flow/hole/sharp-hole.js';
+import { plainPistonFlow } from '../flow/piston/plain-piston-flow.js';
+import type { FluidState } from '../fluid/oil/fluid-state.js';
 import { bindDamper, type DamperModel } from './bound-damper.js';
 import type { Damper } from './damper.js';
 

@@ -1,27 +1,13 @@
-export { type BlendPlan, blendPlan } from './blend-plan.js';
-export {
-  type DampingMismatch,
-  dampingMismatch,
-  dampingOf,
-  scaledDamping,
-  type WantedDamping,
-} from './damping-mismatch.js';
+export { paretoFront } from '../numeric/pareto-front.js';
+export type { Sampling } from '../numeric/samples.js';
+export { type SobolSequence, sobolSequence } from '../numeric/sobol-sequence.js';
 export {
   type DayPlan,
   type DayProblem,
   type DayStep,
   type DayTemperature,
   dayPlan,
-} from './day-plan.js';
-export type {
-  Design,
-  DesignFront,
-  DesignProblem,
-  MadeForce,
-  RobustDesign,
-  WantedForce,
-} from './design-problem.js';
-export { designSearch } from './design-search.js';
+} from './day/day-plan.js';
 export {
   type Bottle,
   type FillChoice,
@@ -29,47 +15,50 @@ export {
   fillChoices,
   fillName,
   fillState,
-} from './fill-choice.js';
+} from './day/fill-choice.js';
+export type {
+  Design,
+  DesignFront,
+  DesignProblem,
+  MadeForce,
+  RobustDesign,
+  WantedForce,
+} from './design/design-problem.js';
+export { designSearch } from './design/design-search.js';
+export { type BlendPlan, blendPlan } from './match/blend-plan.js';
 export {
-  type Drawing,
-  type ForceSpread,
-  forceSpread,
-  type ToleranceShare,
-  toleranceShares,
-} from './force-spread.js';
+  type DampingMismatch,
+  dampingMismatch,
+  dampingOf,
+  scaledDamping,
+  type WantedDamping,
+} from './match/damping-mismatch.js';
 export {
   type MatchCase,
   matchViscosity,
   type ViscosityMatch,
   type ViscosityWindow,
   viscosityWindow,
-} from './match-viscosity.js';
-export { drilledShock, type MeasuredShock, timedShock } from './measured-shock.js';
+} from './match/match-viscosity.js';
+export { type SpeedWeights, speedRange, type WeightedSpeed } from './match/speed-weights.js';
 export {
   type FurtherBottle,
   type OrderLine,
   type OrderPlan,
   orderPlan,
   type PlannedFill,
-} from './order-plan.js';
-export { orderPlanByProgram } from './order-plan-by-program.js';
-export type { OrderBuild, OrderProblem } from './order-problem.js';
+} from './order/order-plan.js';
+export { orderPlanByProgram } from './order/order-plan-by-program.js';
+export type { OrderBuild, OrderProblem } from './order/order-problem.js';
+export { finish, finishInSlices, type Search, type SearchControl } from './order/search.js';
+export { drilledShock, type MeasuredShock, timedShock } from './pair/measured-shock.js';
 export {
   bestPairing,
   comparedShocks,
   type Pairing,
   rankedPairs,
   type ShockPair,
-} from './pairs.js';
-export { paretoFront } from './pareto-front.js';
-export type { Sampling } from './samples.js';
-export { finish, finishInSlices, type Search, type SearchControl } from './search.js';
-export {
-  type SensitivityIndices,
-  sensitivityIndices,
-  type UnitCubeModel,
-  type VarianceShare,
-} from './sensitivity-indices.js';
+} from './pair/pairs.js';
 export {
   type Corner,
   type CornerMotion,
@@ -78,14 +67,25 @@ export {
   type ReloadedCorner,
   reloadedCorner,
   swingLeft,
-} from './setting.js';
-export { type SobolSequence, sobolSequence } from './sobol-sequence.js';
-export { type SpeedWeights, speedRange, type WeightedSpeed } from './speed-weights.js';
+} from './pair/setting.js';
+export {
+  type Drawing,
+  type ForceSpread,
+  forceSpread,
+  type ToleranceShare,
+  toleranceShares,
+} from './spread/force-spread.js';
+export {
+  type SensitivityIndices,
+  sensitivityIndices,
+  type UnitCubeModel,
+  type VarianceShare,
+} from './spread/sensitivity-indices.js';
 export {
   type TolerancedBuild,
   type ToleranceName,
   type Tolerances,
   toleranceModel,
   toleranceNames,
-} from './tolerances.js';
-export type { Deviation } from './uncertain.js';
+} from './spread/tolerances.js';
+export type { Deviation } from './spread/uncertain.js';

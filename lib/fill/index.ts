@@ -1,35 +1,42 @@
+export type { Compensator } from '../gas/compensator.js';
+export type { GasRoom } from '../gas/gas-room.js';
+export { polytropicExponent } from '../gas/polytropic-exponent.js';
 export {
   type DissolvingBubble,
   dissolutionTime,
   releasedAir,
   saturationAfterVacuum,
-} from './bubble-dissolution.js';
-export { type BubbleSurface, dragIncrease } from './bubble-drag.js';
-export { type BubblePassage, bubblePassage } from './bubble-passage.js';
+} from './air/bubble-dissolution.js';
+export { type BubbleSurface, dragIncrease } from './air/bubble-drag.js';
+export { type BubblePassage, bubblePassage } from './air/bubble-passage.js';
 export {
   type Bubble,
   type BubbleRise,
   bubbleRise,
   hadamardRybczynskiSpeed,
   stokesSpeed,
-} from './bubble-rise.js';
-export { wallFactor } from './bubble-wall.js';
-export { chamberVolume, fluidRoom, type ShockChamber, shaftVolumeInside } from './chamber.js';
-export { type ClosedShock, type Closing, closeShock } from './closed-shock.js';
+} from './air/bubble-rise.js';
+export { wallFactor } from './air/bubble-wall.js';
+export { type AirySide, airPassageTravel, deadBand } from './air/dead-band.js';
+export { airAfterBleeds, type BleedingAssumptions, worthwhileBleeds } from './air/repeated-bleeding.js';
+export {
+  typicalAirDiffusivity,
+  typicalPetroleumBulkModulus,
+  typicalSiliconeAirSolubility,
+  typicalSurfaceTension,
+} from './air/typical-oil.js';
+export { largestBubbleLeft, type RiseSpeed, waitingTime } from './air/waiting-time.js';
+export { chamberVolume, fluidRoom, type ShockChamber, shaftVolumeInside } from './chamber/chamber.js';
+export { type ClosedShock, type Closing, closeShock } from './chamber/closed-shock.js';
 export {
   closingPositionForForce,
   type QuietClosing,
   quietClosing,
   type WantedForce,
-} from './closing-position.js';
-export type { Compensator } from './compensator.js';
-export { creepSpeed, type HungShaft, pullOutTime } from './creep-speed.js';
-export { type AirySide, airPassageTravel, deadBand } from './dead-band.js';
-export type { GasRoom } from './gas-room.js';
-export { atTemperature, coldestFillTemperature, type DensityAt, lockTemperature } from './heat.js';
-export { HydraulicLock } from './hydraulic-lock.js';
-export { type OilNeed, type OilOut, oilNeed, oilOutOnClosing } from './oil-out.js';
-export { polytropicExponent } from './polytropic-exponent.js';
+} from './chamber/closing-position.js';
+export { atTemperature, coldestFillTemperature, type DensityAt, lockTemperature } from './chamber/heat.js';
+export { HydraulicLock } from './chamber/hydraulic-lock.js';
+export { type OilNeed, type OilOut, oilNeed, oilOutOnClosing } from './chamber/oil-out.js';
 export {
   asClosed,
   type ChamberContents,
@@ -37,15 +44,17 @@ export {
   type FillCondition,
   lockPosition,
   pressureInside,
-} from './pressure-inside.js';
-export { airAfterBleeds, type BleedingAssumptions, worthwhileBleeds } from './repeated-bleeding.js';
-export { type RestBand, restBand } from './rest-band.js';
+} from './chamber/pressure-inside.js';
+export { type RestBand, restBand } from './chamber/rest-band.js';
+export { positionAtForce, staticForce } from './chamber/static-force.js';
+export { creepSpeed, type HungShaft, pullOutTime } from './friction/creep-speed.js';
 export {
   frictionFromScale,
   frictionRulesBelow,
   rideHeightBand,
   type ScaleReading,
-} from './seal-measurement.js';
+} from './friction/seal-measurement.js';
+export { type FrictionAndDamping, frictionFromTwoWeights, type TimedPull } from './friction/two-weights.js';
 export {
   type LengthMismatch,
   lengthMismatch,
@@ -53,13 +62,4 @@ export {
   type ShockLengths,
   shaftExposed,
   shockLength,
-} from './shock-length.js';
-export { positionAtForce, staticForce } from './static-force.js';
-export { type FrictionAndDamping, frictionFromTwoWeights, type TimedPull } from './two-weights.js';
-export {
-  typicalAirDiffusivity,
-  typicalPetroleumBulkModulus,
-  typicalSiliconeAirSolubility,
-  typicalSurfaceTension,
-} from './typical-oil.js';
-export { largestBubbleLeft, type RiseSpeed, waitingTime } from './waiting-time.js';
+} from './length/shock-length.js';

@@ -1,14 +1,8 @@
-export { type AiryOil, type CompressedAiryOil, compressAiryOil } from './air-in-oil.js';
-export { petroleumAirSolubility } from './air-solubility.js';
-export {
-  barryLine,
-  type SiliconeLine,
-  siliconeLineFromCoefficient,
-  viscosityTemperatureCoefficient,
-} from './barry-silicone.js';
-export { blendFraction, blendViscosity } from './blend.js';
-export type { BlendCase, BlendSpread, MeasuredBlend } from './blend-case.js';
-export type { BlendRule, OilPair } from './blend-estimates.js';
+export { type AiryOil, type CompressedAiryOil, compressAiryOil } from './air/air-in-oil.js';
+export { petroleumAirSolubility } from './air/air-solubility.js';
+export { blendFraction, blendViscosity } from './blend/blend.js';
+export type { BlendCase, BlendSpread, MeasuredBlend } from './blend/blend-case.js';
+export type { BlendRule, OilPair } from './blend/blend-estimates.js';
 export {
   arrheniusBlend,
   astmBlend,
@@ -17,35 +11,41 @@ export {
   molarMassBlend,
   polymerBlend,
   refutasBlend,
-} from './blend-rules.js';
-export { barusViscosityRatio, siliconeBulkModulus } from './bulk-modulus.js';
-export { oilDensity, thermalExpansionCoefficient } from './density.js';
-export { fluidAt, type OilState } from './fluid-at.js';
-export type { FluidState } from './fluid-state.js';
-export { blendInteraction, interactingBlend } from './grunberg-nissan.js';
-export { isoGradeViscosity } from './iso-grade.js';
-export { createOil, type Oil } from './oil.js';
+} from './blend/blend-rules.js';
+export { blendInteraction, interactingBlend } from './blend/grunberg-nissan.js';
+export { wrightBlend } from './blend/wright-blend.js';
+export { barusViscosityRatio, siliconeBulkModulus } from './oil/bulk-modulus.js';
+export { oilDensity, thermalExpansionCoefficient } from './oil/density.js';
+export { fluidAt, type OilState } from './oil/fluid-at.js';
+export type { FluidState } from './oil/fluid-state.js';
+export { createOil, type Oil } from './oil/oil.js';
 export type {
   MeasuredThinning,
   OilBase,
   OilDefinition,
   ViscosityDefinition,
   ViscosityPoint,
-} from './oil-definition.js';
-export { kinematicViscosityOfSayboltUniversal, sayboltUniversalSeconds } from './saybolt.js';
-export { type PolymerState, rouseRelaxationTime, shearThinningWarnings } from './shear-thinning.js';
-export { siliconeMolarMass, siliconeViscosityOfMolarMass } from './silicone-molar-mass.js';
-export { localExponent, type ShearThinning, viscosityRatio } from './thinning-viscosity.js';
-export { tradeWeightViscosity } from './trade-weight.js';
-export { viscosityIndex } from './viscosity-index.js';
-export { waltherLineFromViscosityIndex } from './viscosity-index-line.js';
-export type { ViscosityInterval } from './viscosity-interval.js';
-export { temperatureAt, type ViscosityLine, viscosityAt } from './viscosity-line.js';
+} from './oil/oil-definition.js';
+export { type PolymerState, rouseRelaxationTime, shearThinningWarnings } from './shear/shear-thinning.js';
+export { siliconeMolarMass, siliconeViscosityOfMolarMass } from './shear/silicone-molar-mass.js';
+export { localExponent, type ShearThinning, viscosityRatio } from './shear/thinning-viscosity.js';
+export {
+  barryLine,
+  type SiliconeLine,
+  siliconeLineFromCoefficient,
+  viscosityTemperatureCoefficient,
+} from './viscosity/barry-silicone.js';
+export { isoGradeViscosity } from './viscosity/iso-grade.js';
+export { kinematicViscosityOfSayboltUniversal, sayboltUniversalSeconds } from './viscosity/saybolt.js';
+export { tradeWeightViscosity } from './viscosity/trade-weight.js';
+export { viscosityIndex } from './viscosity/viscosity-index.js';
+export { waltherLineFromViscosityIndex } from './viscosity/viscosity-index-line.js';
+export type { ViscosityInterval } from './viscosity/viscosity-interval.js';
+export { temperatureAt, type ViscosityLine, viscosityAt } from './viscosity/viscosity-line.js';
 export {
   kinematicViscosityOfZ,
   kinematicViscosityOfZShort,
   waltherZ,
   waltherZShort,
-} from './walther-function.js';
-export { fitWaltherLine, type WaltherFit, type WaltherLine } from './walther-line.js';
-export { wrightBlend } from './wright-blend.js';
+} from './viscosity/walther-function.js';
+export { fitWaltherLine, type WaltherFit, type WaltherLine } from './viscosity/walther-line.js';

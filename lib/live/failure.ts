@@ -1,7 +1,7 @@
 import { InputError } from '../base/input-error.js';
-import { ConvergenceError } from '../base/root-finding.js';
-import { ParameterError } from '../page/parameter-error.js';
-import { PartsFileError } from '../parts/parts-file-error.js';
+import { ConvergenceError } from '../numeric/root-finding.js';
+import { ParameterError } from '../page/parameters/parameter-error.js';
+import { PartsFileError } from '../parts/source/parts-file-error.js';
 import { QuantityError } from '../units/index.js';
 
 const expected = [ParameterError, PartsFileError, InputError, QuantityError, ConvergenceError];

@@ -1,13 +1,13 @@
+import { pageBody } from '../page/html/page-body.js';
 import type { Notebook } from '../page/notebook.js';
-import { pageBody } from '../page/page-body.js';
-import { actions } from './actions.js';
+import { actions } from './controls/actions.js';
 import { failureText } from './failure.js';
 import { afterPause, latest } from './latest.js';
 import { patchChildren } from './patch.js';
-import { type CompiledSpecs, narrowWindow } from './picture.js';
+import { type CompiledSpecs, narrowWindow } from './pictures/picture.js';
+import { registerTransforms } from './pictures/vega-transforms.js';
 import { type Screen, screen } from './screen.js';
 import { caseWanted, openSession, type Session } from './session.js';
-import { registerTransforms } from './vega-transforms.js';
 
 /** Time without a change after which the rest follows [ms]. */
 const pause = 250;

@@ -1,8 +1,8 @@
-import { pageTables, tableCsv } from '../page/export.js';
+import { pageTables, tableCsv } from '../page/html/export.js';
 import { pageFigures } from '../page/page.js';
-import { type Case, figuresOf } from './case.js';
-import { figureTools } from './figure-tools.js';
-import type { Pictures } from './pictures.js';
+import { type Case, figuresOf } from './controls/case.js';
+import { figureTools } from './pictures/figure-tools.js';
+import type { Pictures } from './pictures/pictures.js';
 
 /** Puts buttons under the figures and tables that have none yet. The cases are asked for when a button is pressed. */
 export function pageTools(

@@ -1,8 +1,12 @@
-export type { Pictures } from './block-html.js';
-export type { ChecklistBlock, ChecklistStep, WriteIn } from './checklist.js';
-export { contentHash } from './digest.js';
-export { pageJson, pageTables, tableCsv } from './export.js';
-export type { EmbeddedFont } from './html-document.js';
+export type { Pictures } from './blocks/block-html.js';
+export type { ChecklistBlock, ChecklistStep, WriteIn } from './blocks/checklist.js';
+export { contentHash } from './blocks/digest.js';
+export type { RevealBlock, RevealedBlock } from './blocks/reveal.js';
+export { pageJson, pageTables, tableCsv } from './html/export.js';
+export type { EmbeddedFont } from './html/html-document.js';
+export type { Notice, Provenance } from './html/page-footer.js';
+export { type PageContent, renderHtml } from './html/render-html.js';
+export { type IndexContent, type IndexEntry, renderIndex } from './html/render-index.js';
 export { defineNotebook, type Notebook } from './notebook.js';
 export {
   type AssumptionsBlock,
@@ -19,15 +23,14 @@ export {
   type TableBlock,
   type TextBlock,
 } from './page.js';
-export type { Notice, Provenance } from './page-footer.js';
-export { ParameterError } from './parameter-error.js';
+export { ParameterError } from './parameters/parameter-error.js';
 export {
   acceptedText,
   defaultText,
   optionName,
   type ParameterText,
   parameterTexts,
-} from './parameter-text.js';
+} from './parameters/parameter-text.js';
 export {
   type ChoiceParameter,
   choice,
@@ -45,9 +48,6 @@ export {
   quantity,
   type SeveralPartsParameter,
   severalParts,
-} from './parameters.js';
+} from './parameters/parameters.js';
+export { type ParameterTexts, readParameterValues } from './parameters/read-parameters.js';
 export type { Program } from './program.js';
-export { type ParameterTexts, readParameterValues } from './read-parameters.js';
-export { type PageContent, renderHtml } from './render-html.js';
-export { type IndexContent, type IndexEntry, renderIndex } from './render-index.js';
-export type { RevealBlock, RevealedBlock } from './reveal.js';

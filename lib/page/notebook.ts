@@ -1,6 +1,6 @@
 import type { Parts } from '../parts/parts.js';
 import type { Page } from './page.js';
-import type { Parameters, ParameterValues } from './parameters.js';
+import type { Parameters, ParameterValues } from './parameters/parameters.js';
 
 /**
  * A question, its parameters, and the pure function that answers it. Nothing of Node may be reachable from it:

@@ -1,8 +1,8 @@
 import { InputError } from '../base/input-error.js';
-import { type Figure, requireId } from '../plot/figure.js';
-import type { Table } from '../plot/table.js';
-import type { ChecklistBlock } from './checklist.js';
-import type { RevealBlock } from './reveal.js';
+import { type Figure, requireId } from '../plot/chart/figure.js';
+import type { Table } from '../plot/chart/table.js';
+import type { ChecklistBlock } from './blocks/checklist.js';
+import type { RevealBlock } from './blocks/reveal.js';
 
 /**
  * One piece of a page, as plain data. All texts are plain text, never markup.

@@ -1,6 +1,4 @@
 import { closingFault, fitFault } from './build-fit.js';
-import type { BuildEntry } from './build-schema.js';
-import { type Finding, pathText } from './finding.js';
 import type {
   Build,
   DayReading,
@@ -13,9 +11,11 @@ import type {
   SpringPart,
   TimedShockPart,
 } from './parts.js';
-import { mostReported } from './parts-file-error.js';
-import { shown } from './shown.js';
-import { unknownName } from './wording.js';
+import type { BuildEntry } from './schema/build-schema.js';
+import { type Finding, pathText } from './source/finding.js';
+import { mostReported } from './source/parts-file-error.js';
+import { shown } from './source/shown.js';
+import { unknownName } from './source/wording.js';
 
 /** One list of the file: each entry where it is good, and every name, also of entries that are not. */
 export interface PartList<Part> {

@@ -1,9 +1,9 @@
 import { blindShare, gasPressure } from '../damper/gas.js';
-import { discOpeningPressure } from '../flow/disc-valve.js';
+import { discOpeningPressure } from '../flow/valve/disc-valve.js';
 import { formatQuantity } from '../units/index.js';
 import type { PistonPart, ShockPart } from './parts.js';
-import { holesFault } from './piston-schema.js';
-import { shown } from './shown.js';
+import { holesFault } from './schema/piston-schema.js';
+import { shown } from './source/shown.js';
 
 /** A piston this much smaller than the bore was taken for another shock: the gap would carry most of the oil. */
 const loosest = 0.9;

@@ -1,7 +1,7 @@
-import type { ShockChamber } from '../fill/chamber.js';
-import type { Compensator } from '../fill/compensator.js';
-import type { ShockLengths } from '../fill/shock-length.js';
-import { totalHoleArea } from '../flow/piston.js';
+import type { ShockChamber } from '../fill/chamber/chamber.js';
+import type { ShockLengths } from '../fill/length/shock-length.js';
+import { totalHoleArea } from '../flow/piston/piston.js';
+import type { Compensator } from '../gas/compensator.js';
 import type { Build, PistonPart, ShockPart } from './parts.js';
 
 /**

@@ -1,4 +1,3 @@
-export { nearNames } from './near-names.js';
 export type {
   Build,
   Corner,
@@ -15,7 +14,8 @@ export type {
   SpringPart,
   TimedShockPart,
 } from './parts.js';
-export { PartsFileError, type PartsFileProblem } from './parts-file-error.js';
-export { partsJsonSchema } from './parts-json-schema.js';
-export { readDay } from './read-day.js';
 export { readParts } from './read-parts.js';
+export { partsJsonSchema } from './schema/parts-json-schema.js';
+export { readDay } from './schema/read-day.js';
+export { nearNames } from './source/near-names.js';
+export { PartsFileError, type PartsFileProblem } from './source/parts-file-error.js';

@@ -1,20 +1,20 @@
 import * as z from 'zod/mini';
 import { assemble, type PartList, type Remarks } from './assemble.js';
-import { buildSchema } from './build-schema.js';
-import { located } from './field-place.js';
-import { fileSchema } from './file-schema.js';
-import type { Finding } from './finding.js';
-import { oilSchema } from './oil-schema.js';
 import type { Parts } from './parts.js';
-import { PartsFileError, type PartsFileProblem } from './parts-file-error.js';
-import { pistonSchema } from './piston-schema.js';
-import { shopSchema, timedSchema } from './plan-schema.js';
-import { schemaFindings } from './schema-issue.js';
-import { shockSchema } from './shock-schema.js';
-import { sourceFaults } from './source-faults.js';
-import { problemAt, type SourceTree, sourceTree } from './source-tree.js';
-import { springSchema } from './spring-schema.js';
-import { syntaxFaults } from './syntax-faults.js';
+import { buildSchema } from './schema/build-schema.js';
+import { fileSchema } from './schema/file-schema.js';
+import { oilSchema } from './schema/oil-schema.js';
+import { pistonSchema } from './schema/piston-schema.js';
+import { shopSchema, timedSchema } from './schema/plan-schema.js';
+import { schemaFindings } from './schema/schema-issue.js';
+import { shockSchema } from './schema/shock-schema.js';
+import { springSchema } from './schema/spring-schema.js';
+import { located } from './source/field-place.js';
+import type { Finding } from './source/finding.js';
+import { PartsFileError, type PartsFileProblem } from './source/parts-file-error.js';
+import { sourceFaults } from './source/source-faults.js';
+import { problemAt, type SourceTree, sourceTree } from './source/source-tree.js';
+import { syntaxFaults } from './source/syntax-faults.js';
 
 /** The largest file read [bytes of UTF-8]. */
 const largestFile = 1_000_000;

@@ -1,6 +1,6 @@
 export { InputError } from '../base/input-error.js';
-export { ConvergenceError } from '../base/root-finding.js';
 export type { Warning } from '../base/warning.js';
 export * from '../damper/index.js';
 export * from '../flow/index.js';
 export type { FluidState, ShearThinning } from '../fluid/index.js';
+export { ConvergenceError } from '../numeric/root-finding.js';

@@ -1,7 +1,7 @@
-export type { Axis } from './axis.js';
-export { besideStart } from './beside-start.js';
-export { dotChart } from './dot-chart.js';
-export type { Dot, DotChart, DotSeries } from './dots.js';
+export type { Axis } from './chart/axis.js';
+export { besideStart } from './chart/beside-start.js';
+export { dotChart } from './chart/dot-chart.js';
+export type { Dot, DotChart, DotSeries } from './chart/dots.js';
 export type {
   Chart,
   ChartKind,
@@ -11,11 +11,18 @@ export type {
   FigureText,
   LayoutName,
   Padding,
-} from './figure.js';
-export { type Histogram, histogram } from './histogram.js';
-export { lineChart } from './line-chart.js';
-export type { LineChart, LinePoint, LineSeries, MarkedPoint, Rule } from './lines.js';
-export { renderSvg } from './render-svg.js';
-export type { ScatterChart, ScatterPoint, ScatterSeries } from './scatter.js';
-export { scatterChart } from './scatter-chart.js';
-export { type Cell, type Column, columnHeading, displayColumn, displayNumber, type Table } from './table.js';
+} from './chart/figure.js';
+export { type Histogram, histogram } from './chart/histogram.js';
+export { lineChart } from './chart/line-chart.js';
+export type { LineChart, LinePoint, LineSeries, MarkedPoint, Rule } from './chart/lines.js';
+export type { ScatterChart, ScatterPoint, ScatterSeries } from './chart/scatter.js';
+export { scatterChart } from './chart/scatter-chart.js';
+export {
+  type Cell,
+  type Column,
+  columnHeading,
+  displayColumn,
+  displayNumber,
+  type Table,
+} from './chart/table.js';
+export { renderSvg } from './drawing/render-svg.js';

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { InputError } from '../base/input-error.js';
-import { ConvergenceError } from '../base/root-finding.js';
+import { ConvergenceError } from '../numeric/root-finding.js';
 import {
   allBlocks,
   type IndexEntry,
@@ -13,12 +13,12 @@ import {
 } from '../page/index.js';
 import { PartsFileError, readParts } from '../parts/index.js';
 import { QuantityError } from '../units/index.js';
+import { listNotebooks } from './build/notebook-list.js';
+import type { PartsFile, RunFacts } from './build/render-notebook.js';
+import { writeFiles } from './build/write-files.js';
 import { CommandError } from './command-error.js';
 import { type Command, readCommandLine } from './command-line.js';
 import { generalHelp, notebookHelp } from './help.js';
-import { listNotebooks } from './notebook-list.js';
-import type { PartsFile, RunFacts } from './render-notebook.js';
-import { writeFiles } from './write-files.js';
 
 /** Where a run finds and leaves things, and where it speaks. */
 export interface Surroundings {
@@ -60,8 +60,8 @@ async function renderAll(
 ): Promise<ExitCode> {
   const partsFile = await readPartsFile(command, around);
   // Loaded once there is something to draw, so that help and errors come at once.
-  const { renderNotebook } = await import('./render-notebook.js');
-  const { indexEntry, indexPage } = await import('./index-page.js');
+  const { renderNotebook } = await import('./build/render-notebook.js');
+  const { indexEntry, indexPage } = await import('./build/index-page.js');
   const facts = await factsOf(notebooks, around);
   const out = path.resolve(around.workingFolder, command.outFolder ?? around.outFolder);
   const write = (folder: string, files: ReadonlyMap<string, string | Uint8Array>): Promise<void> =>
@@ -100,8 +100,8 @@ function reasonToLeaveOut(error: unknown, { notebook }: Command): Error {
 }
 
 async function factsOf(notebooks: readonly Notebook[], around: Surroundings): Promise<RunFacts> {
-  const { fontNotice } = await import('./fonts.js');
-  const { livePrograms } = await import('./live-programs.js');
+  const { fontNotice } = await import('./build/fonts.js');
+  const { livePrograms } = await import('./build/live-programs.js');
   const names = notebooks.map(({ name }) => name);
   return {
     version: around.version,

@@ -2,7 +2,14 @@ import { setMaxListeners } from 'node:events';
 import { availableParallelism } from 'node:os';
 import { Piscina } from 'piscina';
 import { requireCount } from '../base/checks.js';
-import type { DesignFront, DesignProblem } from '../decisions/design-problem.js';
+import type { DesignFront, DesignProblem } from '../decisions/design/design-problem.js';
+import { mergedFronts } from '../decisions/design/merged-fronts.js';
+import { planOf, pricesOf } from '../decisions/order/order-answer.js';
+import { neededSets } from '../decisions/order/order-coverage.js';
+import type { OrderPlan } from '../decisions/order/order-plan.js';
+import { type OrderProblem, requireOrderProblem } from '../decisions/order/order-problem.js';
+import { unpackedDemands } from '../decisions/order/packed-demands.js';
+import { finishInSlices, partOf, type SearchControl } from '../decisions/order/search.js';
 import {
   blocksOf,
   type Drawing,
@@ -11,15 +18,8 @@ import {
   sharesOf,
   spreadOf,
   type ToleranceShare,
-} from '../decisions/force-spread.js';
-import { mergedFronts } from '../decisions/merged-fronts.js';
-import { planOf, pricesOf } from '../decisions/order-answer.js';
-import { neededSets } from '../decisions/order-coverage.js';
-import type { OrderPlan } from '../decisions/order-plan.js';
-import { type OrderProblem, requireOrderProblem } from '../decisions/order-problem.js';
-import { unpackedDemands } from '../decisions/packed-demands.js';
-import { finishInSlices, partOf, type SearchControl } from '../decisions/search.js';
-import { requireTolerancedBuild, type TolerancedBuild } from '../decisions/tolerances.js';
+} from '../decisions/spread/force-spread.js';
+import { requireTolerancedBuild, type TolerancedBuild } from '../decisions/spread/tolerances.js';
 import { doJob, type JobMessage, type Jobs, type Range } from './jobs.js';
 
 /**

@@ -1,15 +1,15 @@
-import type { DesignFront, DesignProblem } from '../decisions/design-problem.js';
-import { designSearch } from '../decisions/design-search.js';
-import { blocksOf, type Drawing, drawnForces } from '../decisions/force-spread.js';
-import { orderDemands } from '../decisions/order-coverage.js';
-import type { NeededSets } from '../decisions/order-cuts.js';
-import type { OrderProblem } from '../decisions/order-problem.js';
-import { smallestSetByProgram } from '../decisions/order-program.js';
-import { type PackedDemands, packedDemands } from '../decisions/packed-demands.js';
-import { finish } from '../decisions/search.js';
-import { type SensitivitySums, sensitivitySums } from '../decisions/sensitivity-indices.js';
-import type { SmallestSet } from '../decisions/smallest-order.js';
-import { type TolerancedBuild, toleranceModel } from '../decisions/tolerances.js';
+import type { DesignFront, DesignProblem } from '../decisions/design/design-problem.js';
+import { designSearch } from '../decisions/design/design-search.js';
+import { orderDemands } from '../decisions/order/order-coverage.js';
+import type { NeededSets } from '../decisions/order/order-cuts.js';
+import type { OrderProblem } from '../decisions/order/order-problem.js';
+import { smallestSetByProgram } from '../decisions/order/order-program.js';
+import { type PackedDemands, packedDemands } from '../decisions/order/packed-demands.js';
+import { finish } from '../decisions/order/search.js';
+import type { SmallestSet } from '../decisions/order/smallest-order.js';
+import { blocksOf, type Drawing, drawnForces } from '../decisions/spread/force-spread.js';
+import { type SensitivitySums, sensitivitySums } from '../decisions/spread/sensitivity-indices.js';
+import { type TolerancedBuild, toleranceModel } from '../decisions/spread/tolerances.js';
 
 /** A piece of work as plain data, and what it gives. */
 export interface Jobs {

@@ -1,11 +1,11 @@
 import { InputError } from '../../lib/base/input-error.js';
 import type { Damper } from '../../lib/damper/damper.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
-import { dampingOf, type WantedDamping } from '../../lib/decisions/damping-mismatch.js';
-import type { Bottle } from '../../lib/decisions/fill-choice.js';
-import type { SpeedWeights } from '../../lib/decisions/speed-weights.js';
-import { fluidAt } from '../../lib/fluid/fluid-at.js';
-import { createOil } from '../../lib/fluid/oil.js';
+import type { Bottle } from '../../lib/decisions/day/fill-choice.js';
+import { dampingOf, type WantedDamping } from '../../lib/decisions/match/damping-mismatch.js';
+import type { SpeedWeights } from '../../lib/decisions/match/speed-weights.js';
+import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
+import { createOil } from '../../lib/fluid/oil/oil.js';
 import { damperOf } from '../../lib/parts/damper-of.js';
 import type { Build, Parts } from '../../lib/parts/parts.js';
 import { roundedText } from '../../lib/units/index.js';

@@ -1,4 +1,4 @@
-import { quantity } from '../../lib/page/parameters.js';
+import { quantity } from '../../lib/page/parameters/parameters.js';
 
 /** An oil temperature that a day on the track can bring. */
 export const temperature = { dimension: 'temperature', unit: '°C', min: -20, max: 60, step: 1 } as const;

@@ -1,6 +1,6 @@
-import { oilNeed } from '../../lib/fill/oil-out.js';
-import { restBand } from '../../lib/fill/rest-band.js';
-import { shaftExposed } from '../../lib/fill/shock-length.js';
+import { oilNeed } from '../../lib/fill/chamber/oil-out.js';
+import { restBand } from '../../lib/fill/chamber/rest-band.js';
+import { shaftExposed } from '../../lib/fill/length/shock-length.js';
 import { millilitres, millimetres } from '../base/bench-wording.js';
 import { newtons, shaftSpeed } from '../base/wording.js';
 import type { SheetNumbers } from './numbers.js';

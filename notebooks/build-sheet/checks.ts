@@ -1,5 +1,5 @@
-import { chamberVolume } from '../../lib/fill/chamber.js';
-import { chamberContents, lockPosition } from '../../lib/fill/pressure-inside.js';
+import { chamberVolume } from '../../lib/fill/chamber/chamber.js';
+import { chamberContents, lockPosition } from '../../lib/fill/chamber/pressure-inside.js';
 import type { Block } from '../../lib/page/index.js';
 import { duration, millilitres, millimetres } from '../base/bench-wording.js';
 import { celsius } from '../base/wording.js';

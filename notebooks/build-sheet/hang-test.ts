@@ -1,7 +1,7 @@
 import { standardGravity } from '../../lib/base/constants.js';
 import { InputError } from '../../lib/base/input-error.js';
-import { pullOutTime } from '../../lib/fill/creep-speed.js';
-import { HydraulicLock } from '../../lib/fill/hydraulic-lock.js';
+import { HydraulicLock } from '../../lib/fill/chamber/hydraulic-lock.js';
+import { pullOutTime } from '../../lib/fill/friction/creep-speed.js';
 import { type BuiltShock, type Deviation, damperAt, workingStroke } from './built-shock.js';
 
 /** What a builder may be off by. */

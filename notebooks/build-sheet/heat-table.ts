@@ -1,5 +1,5 @@
 import { standardGravity } from '../../lib/base/constants.js';
-import { chamberContents, lockPosition } from '../../lib/fill/pressure-inside.js';
+import { chamberContents, lockPosition } from '../../lib/fill/chamber/pressure-inside.js';
 import type { Block } from '../../lib/page/index.js';
 import { grams, millilitres } from '../base/bench-wording.js';
 import { celsius } from '../base/wording.js';

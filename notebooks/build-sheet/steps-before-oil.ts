@@ -1,5 +1,5 @@
 import { standardGravity } from '../../lib/base/constants.js';
-import { lengthMismatch } from '../../lib/fill/shock-length.js';
+import { lengthMismatch } from '../../lib/fill/length/shock-length.js';
 import type { ChecklistStep } from '../../lib/page/index.js';
 import { formatQuantity } from '../../lib/units/index.js';
 import { grams, millimetres } from '../base/bench-wording.js';

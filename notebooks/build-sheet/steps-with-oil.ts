@@ -1,4 +1,4 @@
-import { shaftExposed } from '../../lib/fill/shock-length.js';
+import { shaftExposed } from '../../lib/fill/length/shock-length.js';
 import type { ChecklistStep } from '../../lib/page/index.js';
 import { roundedText } from '../../lib/units/index.js';
 import { duration, millilitres, millimetres } from '../base/bench-wording.js';

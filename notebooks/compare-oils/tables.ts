@@ -1,5 +1,5 @@
 import type { TableBlock } from '../../lib/page/page.js';
-import type { Cell } from '../../lib/plot/table.js';
+import type { Cell } from '../../lib/plot/chart/table.js';
 import { type OilCase, typicalDamping } from '../base/oil-forces.js';
 import { celsius, shaftSpeed } from '../base/wording.js';
 import type { Conditions } from './figures.js';

@@ -1,5 +1,5 @@
-import type { DayPlan, DayProblem } from '../../lib/decisions/day-plan.js';
-import { fillName } from '../../lib/decisions/fill-choice.js';
+import type { DayPlan, DayProblem } from '../../lib/decisions/day/day-plan.js';
+import { fillName } from '../../lib/decisions/day/fill-choice.js';
 import type { TableBlock } from '../../lib/page/page.js';
 import { softOrHard } from '../base/decision-cases.js';
 import { celsius, clock, percent } from '../base/wording.js';

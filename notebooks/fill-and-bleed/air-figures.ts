@@ -1,10 +1,10 @@
 import { InputError } from '../../lib/base/input-error.js';
 import { damperForce } from '../../lib/damper/damper-force.js';
-import { deadBand } from '../../lib/fill/dead-band.js';
-import { frictionRulesBelow } from '../../lib/fill/seal-measurement.js';
-import { typicalPetroleumBulkModulus } from '../../lib/fill/typical-oil.js';
-import { compressAiryOil } from '../../lib/fluid/air-in-oil.js';
-import { siliconeBulkModulus } from '../../lib/fluid/bulk-modulus.js';
+import { deadBand } from '../../lib/fill/air/dead-band.js';
+import { typicalPetroleumBulkModulus } from '../../lib/fill/air/typical-oil.js';
+import { frictionRulesBelow } from '../../lib/fill/friction/seal-measurement.js';
+import { compressAiryOil } from '../../lib/fluid/air/air-in-oil.js';
+import { siliconeBulkModulus } from '../../lib/fluid/oil/bulk-modulus.js';
 import type { Figure, LinePoint } from '../../lib/plot/index.js';
 import { lineChart } from '../../lib/plot/index.js';
 import { newtons, shaftSpeed } from '../base/wording.js';

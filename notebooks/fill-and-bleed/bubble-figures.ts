@@ -1,6 +1,6 @@
-import { airPassageTravel } from '../../lib/fill/dead-band.js';
-import { airAfterBleeds } from '../../lib/fill/repeated-bleeding.js';
-import { largestBubbleLeft } from '../../lib/fill/waiting-time.js';
+import { airPassageTravel } from '../../lib/fill/air/dead-band.js';
+import { airAfterBleeds } from '../../lib/fill/air/repeated-bleeding.js';
+import { largestBubbleLeft } from '../../lib/fill/air/waiting-time.js';
 import type { Figure } from '../../lib/plot/index.js';
 import { lineChart } from '../../lib/plot/index.js';
 import { duration, millimetres } from '../base/bench-wording.js';

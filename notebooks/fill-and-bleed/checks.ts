@@ -1,8 +1,8 @@
-import { chamberVolume } from '../../lib/fill/chamber.js';
-import { closeShock } from '../../lib/fill/closed-shock.js';
-import { chamberContents, lockPosition } from '../../lib/fill/pressure-inside.js';
-import { staticForce } from '../../lib/fill/static-force.js';
-import { waitingTime } from '../../lib/fill/waiting-time.js';
+import { waitingTime } from '../../lib/fill/air/waiting-time.js';
+import { chamberVolume } from '../../lib/fill/chamber/chamber.js';
+import { closeShock } from '../../lib/fill/chamber/closed-shock.js';
+import { chamberContents, lockPosition } from '../../lib/fill/chamber/pressure-inside.js';
+import { staticForce } from '../../lib/fill/chamber/static-force.js';
 import type { Block } from '../../lib/page/index.js';
 import { duration, grams } from '../base/bench-wording.js';
 import { type BuiltShock, riseSpeedIn } from '../build-sheet/built-shock.js';

@@ -1,10 +1,14 @@
-import { dissolutionTime, releasedAir, saturationAfterVacuum } from '../../lib/fill/bubble-dissolution.js';
+import {
+  dissolutionTime,
+  releasedAir,
+  saturationAfterVacuum,
+} from '../../lib/fill/air/bubble-dissolution.js';
 import {
   typicalAirDiffusivity,
   typicalSiliconeAirSolubility,
   typicalSurfaceTension,
-} from '../../lib/fill/typical-oil.js';
-import { petroleumAirSolubility } from '../../lib/fluid/air-solubility.js';
+} from '../../lib/fill/air/typical-oil.js';
+import { petroleumAirSolubility } from '../../lib/fluid/air/air-solubility.js';
 import type { Block } from '../../lib/page/index.js';
 import { duration, millilitres } from '../base/bench-wording.js';
 import type { BuiltShock } from '../build-sheet/built-shock.js';

@@ -1,8 +1,8 @@
 import { standardGravity } from '../../lib/base/constants.js';
-import { type ClosedShock, closeShock } from '../../lib/fill/closed-shock.js';
-import type { Compensator } from '../../lib/fill/compensator.js';
-import { asClosed, type FillCondition, lockPosition } from '../../lib/fill/pressure-inside.js';
-import { staticForce } from '../../lib/fill/static-force.js';
+import { type ClosedShock, closeShock } from '../../lib/fill/chamber/closed-shock.js';
+import { asClosed, type FillCondition, lockPosition } from '../../lib/fill/chamber/pressure-inside.js';
+import { staticForce } from '../../lib/fill/chamber/static-force.js';
+import type { Compensator } from '../../lib/gas/compensator.js';
 import type { Axis, Figure, LinePoint } from '../../lib/plot/index.js';
 import { lineChart } from '../../lib/plot/index.js';
 import { grams, millimetres } from '../base/bench-wording.js';

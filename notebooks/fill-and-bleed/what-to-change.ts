@@ -1,8 +1,8 @@
 import { standardGravity } from '../../lib/base/constants.js';
 import { InputError } from '../../lib/base/input-error.js';
-import { closeShock } from '../../lib/fill/closed-shock.js';
-import { closingPositionForForce, quietClosing } from '../../lib/fill/closing-position.js';
-import { staticForce } from '../../lib/fill/static-force.js';
+import { closeShock } from '../../lib/fill/chamber/closed-shock.js';
+import { closingPositionForForce, quietClosing } from '../../lib/fill/chamber/closing-position.js';
+import { staticForce } from '../../lib/fill/chamber/static-force.js';
 import type { Block } from '../../lib/page/index.js';
 import { grams, millimetres } from '../base/bench-wording.js';
 import { type BuiltShock, workingStroke } from '../build-sheet/built-shock.js';

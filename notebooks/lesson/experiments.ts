@@ -1,6 +1,6 @@
-import { creepingEnds, creepingTube } from '../../lib/flow/sharp-hole.js';
+import { creepingEnds, creepingTube } from '../../lib/flow/hole/sharp-hole.js';
 import type { CheckBlock, RevealBlock, RevealedBlock, TableBlock } from '../../lib/page/index.js';
-import type { Cell } from '../../lib/plot/table.js';
+import type { Cell } from '../../lib/plot/chart/table.js';
 import { formatQuantity, roundedText } from '../../lib/units/index.js';
 import { pointAt } from '../base/oil-forces.js';
 import { percent, shaftSpeed } from '../base/wording.js';

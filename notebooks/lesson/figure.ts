@@ -1,5 +1,5 @@
-import type { Figure } from '../../lib/plot/figure.js';
-import { lineChart } from '../../lib/plot/line-chart.js';
+import type { Figure } from '../../lib/plot/chart/figure.js';
+import { lineChart } from '../../lib/plot/chart/line-chart.js';
 import { newtons, shaftSpeed } from '../base/wording.js';
 import { type Bench, holdsBack } from './bench.js';
 

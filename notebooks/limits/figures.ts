@@ -2,7 +2,7 @@ import { damperForce } from '../../lib/damper/damper-force.js';
 import type { DamperModel } from '../../lib/damper/damper-model.js';
 import { symmetricSpeeds } from '../../lib/damper/force-velocity.js';
 import { oilForce } from '../../lib/damper/oil-force.js';
-import type { Figure } from '../../lib/plot/figure.js';
+import type { Figure } from '../../lib/plot/chart/figure.js';
 import { lineChart, type Rule } from '../../lib/plot/index.js';
 import { formatQuantity } from '../../lib/units/index.js';
 import { newtons, shaftSpeed } from '../base/wording.js';

@@ -1,11 +1,11 @@
 import type { Damper } from '../../lib/damper/damper.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
-import { scaledDamping, type WantedDamping } from '../../lib/decisions/damping-mismatch.js';
-import { matchViscosity } from '../../lib/decisions/match-viscosity.js';
-import { type Corner, cornerMotion, dampingRatio, reloadedCorner } from '../../lib/decisions/setting.js';
-import { oilDensity, typicalDensityAt15Celsius } from '../../lib/fluid/density.js';
-import { fluidAt } from '../../lib/fluid/fluid-at.js';
-import { createOil } from '../../lib/fluid/oil.js';
+import { scaledDamping, type WantedDamping } from '../../lib/decisions/match/damping-mismatch.js';
+import { matchViscosity } from '../../lib/decisions/match/match-viscosity.js';
+import { type Corner, cornerMotion, dampingRatio, reloadedCorner } from '../../lib/decisions/pair/setting.js';
+import { oilDensity, typicalDensityAt15Celsius } from '../../lib/fluid/oil/density.js';
+import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
+import { createOil } from '../../lib/fluid/oil/oil.js';
 import type { Block } from '../../lib/page/page.js';
 import type { Build } from '../../lib/parts/parts.js';
 import { formatQuantity } from '../../lib/units/index.js';

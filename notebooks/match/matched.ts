@@ -1,5 +1,5 @@
 import type { DamperModel } from '../../lib/damper/damper-model.js';
-import type { DampingMismatch, WantedDamping } from '../../lib/decisions/damping-mismatch.js';
+import type { DampingMismatch, WantedDamping } from '../../lib/decisions/match/damping-mismatch.js';
 import type { Build, OilPart } from '../../lib/parts/parts.js';
 
 /** A fill of the new shock, compared with what is wanted. */

@@ -1,5 +1,5 @@
-import { blendPlan } from '../../lib/decisions/blend-plan.js';
-import { type Bottle, fillState } from '../../lib/decisions/fill-choice.js';
+import { type Bottle, fillState } from '../../lib/decisions/day/fill-choice.js';
+import { blendPlan } from '../../lib/decisions/match/blend-plan.js';
 import type { Block } from '../../lib/page/page.js';
 import { percent } from '../base/wording.js';
 

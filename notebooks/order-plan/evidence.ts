@@ -1,6 +1,6 @@
-import { fillName } from '../../lib/decisions/fill-choice.js';
-import type { OrderPlan } from '../../lib/decisions/order-plan.js';
-import type { OrderProblem } from '../../lib/decisions/order-problem.js';
+import { fillName } from '../../lib/decisions/day/fill-choice.js';
+import type { OrderPlan } from '../../lib/decisions/order/order-plan.js';
+import type { OrderProblem } from '../../lib/decisions/order/order-problem.js';
 import type { Block } from '../../lib/page/page.js';
 import { celsius, percent } from '../base/wording.js';
 import { fillTables, furtherTable, orderTable } from './tables.js';

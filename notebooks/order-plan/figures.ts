@@ -1,10 +1,10 @@
-import { viscosityWindow } from '../../lib/decisions/match-viscosity.js';
-import type { OrderPlan } from '../../lib/decisions/order-plan.js';
-import type { OrderProblem } from '../../lib/decisions/order-problem.js';
-import { oilDensity, typicalDensityAt15Celsius } from '../../lib/fluid/density.js';
-import { fluidAt } from '../../lib/fluid/fluid-at.js';
-import type { Figure } from '../../lib/plot/figure.js';
-import { lineChart } from '../../lib/plot/line-chart.js';
+import { viscosityWindow } from '../../lib/decisions/match/match-viscosity.js';
+import type { OrderPlan } from '../../lib/decisions/order/order-plan.js';
+import type { OrderProblem } from '../../lib/decisions/order/order-problem.js';
+import { oilDensity, typicalDensityAt15Celsius } from '../../lib/fluid/oil/density.js';
+import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
+import type { Figure } from '../../lib/plot/chart/figure.js';
+import { lineChart } from '../../lib/plot/chart/line-chart.js';
 import { cSt, labelOf, labelTemperature } from '../base/decision-cases.js';
 import { celsius, percent } from '../base/wording.js';
 

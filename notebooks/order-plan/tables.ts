@@ -1,6 +1,6 @@
-import type { FillChoice } from '../../lib/decisions/fill-choice.js';
-import type { OrderPlan } from '../../lib/decisions/order-plan.js';
-import type { OrderProblem } from '../../lib/decisions/order-problem.js';
+import type { FillChoice } from '../../lib/decisions/day/fill-choice.js';
+import type { OrderPlan } from '../../lib/decisions/order/order-plan.js';
+import type { OrderProblem } from '../../lib/decisions/order/order-problem.js';
 import type { TableBlock } from '../../lib/page/page.js';
 import { celsius } from '../base/wording.js';
 

@@ -1,4 +1,4 @@
-import type { ShockPair } from '../../lib/decisions/pairs.js';
+import type { ShockPair } from '../../lib/decisions/pair/pairs.js';
 import type { TableBlock } from '../../lib/page/page.js';
 import { percent } from '../base/wording.js';
 

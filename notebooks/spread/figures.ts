@@ -3,11 +3,11 @@ import {
   drawnForces,
   type ForceSpread,
   type ToleranceShare,
-} from '../../lib/decisions/force-spread.js';
-import type { TolerancedBuild } from '../../lib/decisions/tolerances.js';
-import { dotChart } from '../../lib/plot/dot-chart.js';
-import type { Figure } from '../../lib/plot/figure.js';
-import { histogram } from '../../lib/plot/histogram.js';
+} from '../../lib/decisions/spread/force-spread.js';
+import type { TolerancedBuild } from '../../lib/decisions/spread/tolerances.js';
+import { dotChart } from '../../lib/plot/chart/dot-chart.js';
+import type { Figure } from '../../lib/plot/chart/figure.js';
+import { histogram } from '../../lib/plot/chart/histogram.js';
 import { newtons, percent, shaftSpeed } from '../base/wording.js';
 import { capital, plainName } from './wording.js';
 

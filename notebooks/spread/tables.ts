@@ -1,5 +1,5 @@
-import type { ForceSpread, ToleranceShare } from '../../lib/decisions/force-spread.js';
-import type { TolerancedBuild, ToleranceName } from '../../lib/decisions/tolerances.js';
+import type { ForceSpread, ToleranceShare } from '../../lib/decisions/spread/force-spread.js';
+import type { TolerancedBuild, ToleranceName } from '../../lib/decisions/spread/tolerances.js';
 import type { TableBlock } from '../../lib/page/page.js';
 import { formatQuantity } from '../../lib/units/index.js';
 import { percent } from '../base/wording.js';

@@ -1,5 +1,5 @@
-import type { ToleranceShare } from '../../lib/decisions/force-spread.js';
-import type { ToleranceName } from '../../lib/decisions/tolerances.js';
+import type { ToleranceShare } from '../../lib/decisions/spread/force-spread.js';
+import type { ToleranceName } from '../../lib/decisions/spread/tolerances.js';
 import type { Block } from '../../lib/page/page.js';
 import { percent } from '../base/wording.js';
 

@@ -1,4 +1,4 @@
-import type { RobustDesign } from '../../lib/decisions/design-problem.js';
+import type { RobustDesign } from '../../lib/decisions/design/design-problem.js';
 import type { Block } from '../../lib/page/page.js';
 import { pointAt } from '../base/oil-forces.js';
 import { modelOfDesign } from './figures.js';

@@ -1,12 +1,12 @@
 import type { DamperModel } from '../../lib/damper/damper-model.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import { symmetricSpeeds } from '../../lib/damper/force-velocity.js';
-import { dampingForceAt } from '../../lib/decisions/damping-mismatch.js';
-import { drilledDamper } from '../../lib/decisions/drilled-damper.js';
-import { fluidAt } from '../../lib/fluid/fluid-at.js';
-import type { Figure } from '../../lib/plot/figure.js';
-import { lineChart } from '../../lib/plot/line-chart.js';
-import { scatterChart } from '../../lib/plot/scatter-chart.js';
+import { drilledDamper } from '../../lib/decisions/design/drilled-damper.js';
+import { dampingForceAt } from '../../lib/decisions/match/damping-mismatch.js';
+import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
+import type { Figure } from '../../lib/plot/chart/figure.js';
+import { lineChart } from '../../lib/plot/chart/line-chart.js';
+import { scatterChart } from '../../lib/plot/chart/scatter-chart.js';
 import { newtons, percent, shaftSpeed } from '../base/wording.js';
 import { asItIs, type Found, type Shown } from './found.js';
 

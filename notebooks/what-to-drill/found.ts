@@ -1,10 +1,10 @@
 import { damperModel } from '../../lib/damper/damper-model.js';
-import type { DesignProblem, RobustDesign } from '../../lib/decisions/design-problem.js';
-import { type Judged, judged } from '../../lib/decisions/judged-damper.js';
-import { paretoFront } from '../../lib/decisions/pareto-front.js';
-import { fluidAt } from '../../lib/fluid/fluid-at.js';
-import { createOil } from '../../lib/fluid/oil.js';
-import { quantity } from '../../lib/page/parameters.js';
+import type { DesignProblem, RobustDesign } from '../../lib/decisions/design/design-problem.js';
+import { type Judged, judged } from '../../lib/decisions/match/judged-damper.js';
+import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
+import { createOil } from '../../lib/fluid/oil/oil.js';
+import { paretoFront } from '../../lib/numeric/pareto-front.js';
+import { quantity } from '../../lib/page/parameters/parameters.js';
 import { damperOf } from '../../lib/parts/damper-of.js';
 import type { Build, Parts } from '../../lib/parts/parts.js';
 import { runsIn } from '../base/piston-in-bore.js';

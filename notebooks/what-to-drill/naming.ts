@@ -1,4 +1,4 @@
-import type { Drilled } from '../../lib/decisions/drilled-damper.js';
+import type { Drilled } from '../../lib/decisions/design/drilled-damper.js';
 import { formatQuantity } from '../../lib/units/index.js';
 
 /** `1.4 mm` */

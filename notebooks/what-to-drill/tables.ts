@@ -1,4 +1,4 @@
-import { judged } from '../../lib/decisions/judged-damper.js';
+import { judged } from '../../lib/decisions/match/judged-damper.js';
 import type { TableBlock } from '../../lib/page/page.js';
 import { shaftSpeed } from '../base/wording.js';
 import { asItIs, type Found, type Shown } from './found.js';

@@ -1,9 +1,9 @@
 import { damperModel } from '../../lib/damper/damper-model.js';
-import { dampingForceAt } from '../../lib/decisions/damping-mismatch.js';
-import type { WantedForce } from '../../lib/decisions/design-problem.js';
-import { fluidAt } from '../../lib/fluid/fluid-at.js';
-import { createOil } from '../../lib/fluid/oil.js';
-import { type ParameterValues, quantity } from '../../lib/page/parameters.js';
+import type { WantedForce } from '../../lib/decisions/design/design-problem.js';
+import { dampingForceAt } from '../../lib/decisions/match/damping-mismatch.js';
+import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
+import { createOil } from '../../lib/fluid/oil/oil.js';
+import { type ParameterValues, quantity } from '../../lib/page/parameters/parameters.js';
 import type { Build } from '../../lib/parts/parts.js';
 import { damperOfBuild, feelsRight } from '../base/decision-cases.js';
 import { speed } from '../base/quantities.js';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { bracketedMinimum } from '../../lib/base/minimum-finding.js';
-import { ConvergenceError } from '../../lib/base/root-finding.js';
+import { bracketedMinimum } from '../../lib/numeric/minimum-finding.js';
+import { ConvergenceError } from '../../lib/numeric/root-finding.js';
 
 /**
  * Places of the minima of `Σ ((2i − 5)/(x − i²))²`, i = 1 … 20, between its poles i² and (i + 1)²: Brent, Algorithms for Minimization without

@@ -4,8 +4,8 @@ import { damperForce } from '../../lib/damper/damper-force.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import { forceVelocityCurve, symmetricSpeeds } from '../../lib/damper/force-velocity.js';
 import { packSpeed } from '../../lib/damper/pack-speed.js';
-import { lichtarowiczLaw } from '../../lib/flow/lichtarowicz.js';
-import { oneConstantHoleLaw } from '../../lib/flow/one-constant-hole.js';
+import { lichtarowiczLaw } from '../../lib/flow/hole/lichtarowicz.js';
+import { oneConstantHoleLaw } from '../../lib/flow/hole/one-constant-hole.js';
 import checks from '../published/flow-checks.json' with { type: 'json' };
 
 const damper: Damper = {

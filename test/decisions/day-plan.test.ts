@@ -1,13 +1,13 @@
 import { describe, expect, it, vi } from 'vitest';
 import { damperModel } from '../../lib/damper/damper-model.js';
-import { blendPlan } from '../../lib/decisions/blend-plan.js';
-import { dampingMismatch, dampingOf } from '../../lib/decisions/damping-mismatch.js';
-import { type DayProblem, dayPlan } from '../../lib/decisions/day-plan.js';
-import { fillState } from '../../lib/decisions/fill-choice.js';
-import { finish } from '../../lib/decisions/search.js';
-import { speedRange } from '../../lib/decisions/speed-weights.js';
-import { fluidAt } from '../../lib/fluid/fluid-at.js';
-import { createOil } from '../../lib/fluid/oil.js';
+import { type DayProblem, dayPlan } from '../../lib/decisions/day/day-plan.js';
+import { fillState } from '../../lib/decisions/day/fill-choice.js';
+import { blendPlan } from '../../lib/decisions/match/blend-plan.js';
+import { dampingMismatch, dampingOf } from '../../lib/decisions/match/damping-mismatch.js';
+import { speedRange } from '../../lib/decisions/match/speed-weights.js';
+import { finish } from '../../lib/decisions/order/search.js';
+import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
+import { createOil } from '../../lib/fluid/oil/oil.js';
 import { shockWith, silicone } from './demo.js';
 
 vi.setConfig({ testTimeout: 60_000 });

@@ -1,5 +1,5 @@
 import type { Damper } from '../../lib/damper/damper.js';
-import type { OilDefinition } from '../../lib/fluid/oil-definition.js';
+import type { OilDefinition } from '../../lib/fluid/oil/oil-definition.js';
 
 /** An invented small shock: 12 mm bore, 3 mm shaft, sizes as a caliper gives them. */
 export function shockWith(count: number, diameter: number, thickness = 2.5e-3): Damper {

@@ -1,5 +1,5 @@
-import type { DesignProblem } from '../../lib/decisions/design-problem.js';
-import { createOil } from '../../lib/fluid/oil.js';
+import type { DesignProblem } from '../../lib/decisions/design/design-problem.js';
+import { createOil } from '../../lib/fluid/oil/oil.js';
 import { shockWith, silicone } from './demo.js';
 
 /** An invented search whose wanted forces differ by direction. */

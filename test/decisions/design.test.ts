@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { damperForce } from '../../lib/damper/damper-force.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
-import { dampingForceAt } from '../../lib/decisions/damping-mismatch.js';
-import type { DesignProblem, WantedForce } from '../../lib/decisions/design-problem.js';
-import { designSearch } from '../../lib/decisions/design-search.js';
-import { paretoFront } from '../../lib/decisions/pareto-front.js';
-import { finish } from '../../lib/decisions/search.js';
-import { fluidAt } from '../../lib/fluid/fluid-at.js';
-import { createOil, type Oil } from '../../lib/fluid/oil.js';
+import type { DesignProblem, WantedForce } from '../../lib/decisions/design/design-problem.js';
+import { designSearch } from '../../lib/decisions/design/design-search.js';
+import { dampingForceAt } from '../../lib/decisions/match/damping-mismatch.js';
+import { finish } from '../../lib/decisions/order/search.js';
+import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
+import { createOil, type Oil } from '../../lib/fluid/oil/oil.js';
+import { paretoFront } from '../../lib/numeric/pareto-front.js';
 import { shockWith, silicone } from './demo.js';
 import { design } from './design-case.js';
 

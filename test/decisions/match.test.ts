@@ -6,9 +6,9 @@ import {
   dampingMismatch,
   dampingOf,
   scaledDamping,
-} from '../../lib/decisions/damping-mismatch.js';
-import { matchViscosity, viscosityWindow } from '../../lib/decisions/match-viscosity.js';
-import { speedRange } from '../../lib/decisions/speed-weights.js';
+} from '../../lib/decisions/match/damping-mismatch.js';
+import { matchViscosity, viscosityWindow } from '../../lib/decisions/match/match-viscosity.js';
+import { speedRange } from '../../lib/decisions/match/speed-weights.js';
 import { fluid, shockWith } from './demo.js';
 
 const range = speedRange(0.05, 1);

@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { InputError } from '../../lib/base/input-error.js';
 import type { Notebook } from '../../lib/page/notebook.js';
 import { type Page, pageFigures, pagePassed } from '../../lib/page/page.js';
-import { readParameterValues } from '../../lib/page/read-parameters.js';
+import { readParameterValues } from '../../lib/page/parameters/read-parameters.js';
 import { readParts } from '../../lib/parts/read-parts.js';
 import { notebook as dayPlan } from '../../notebooks/day-plan.js';
 import { notebook as match } from '../../notebooks/match.js';

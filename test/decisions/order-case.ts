@@ -1,9 +1,9 @@
 import { damperModel } from '../../lib/damper/damper-model.js';
-import { dampingOf } from '../../lib/decisions/damping-mismatch.js';
-import type { Bottle } from '../../lib/decisions/fill-choice.js';
-import type { OrderProblem } from '../../lib/decisions/order-problem.js';
-import { speedRange } from '../../lib/decisions/speed-weights.js';
-import { createOil } from '../../lib/fluid/oil.js';
+import type { Bottle } from '../../lib/decisions/day/fill-choice.js';
+import { dampingOf } from '../../lib/decisions/match/damping-mismatch.js';
+import { speedRange } from '../../lib/decisions/match/speed-weights.js';
+import type { OrderProblem } from '../../lib/decisions/order/order-problem.js';
+import { createOil } from '../../lib/fluid/oil/oil.js';
 import { fluid, shockWith, silicone } from './demo.js';
 
 const weights = speedRange(0.05, 1, 3);

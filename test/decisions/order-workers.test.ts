@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { orderPlanByProgram } from '../../lib/decisions/order-plan-by-program.js';
+import { orderPlanByProgram } from '../../lib/decisions/order/order-plan-by-program.js';
 import { startDecisionWorkers } from '../../lib/workers/index.js';
 import { problem } from './order-case.js';
 

@@ -1,14 +1,14 @@
 import { describe, expect, it, vi } from 'vitest';
 import { damperModel } from '../../lib/damper/damper-model.js';
-import { dampingMismatch } from '../../lib/decisions/damping-mismatch.js';
-import { type Bottle, fillName, fillState } from '../../lib/decisions/fill-choice.js';
-import { type OrderPlan, orderPlan } from '../../lib/decisions/order-plan.js';
-import { orderPlanByProgram } from '../../lib/decisions/order-plan-by-program.js';
-import type { OrderProblem } from '../../lib/decisions/order-problem.js';
-import { finish } from '../../lib/decisions/search.js';
-import { blendViscosity } from '../../lib/fluid/blend.js';
-import { fluidAt } from '../../lib/fluid/fluid-at.js';
-import { createOil } from '../../lib/fluid/oil.js';
+import { type Bottle, fillName, fillState } from '../../lib/decisions/day/fill-choice.js';
+import { dampingMismatch } from '../../lib/decisions/match/damping-mismatch.js';
+import { type OrderPlan, orderPlan } from '../../lib/decisions/order/order-plan.js';
+import { orderPlanByProgram } from '../../lib/decisions/order/order-plan-by-program.js';
+import type { OrderProblem } from '../../lib/decisions/order/order-problem.js';
+import { finish } from '../../lib/decisions/order/search.js';
+import { blendViscosity } from '../../lib/fluid/blend/blend.js';
+import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
+import { createOil } from '../../lib/fluid/oil/oil.js';
 import { bottles, problem } from './order-case.js';
 
 vi.setConfig({ testTimeout: 60_000 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { drilledShock, timedShock } from '../../lib/decisions/measured-shock.js';
-import { bestPairing, comparedShocks, rankedPairs } from '../../lib/decisions/pairs.js';
+import { drilledShock, timedShock } from '../../lib/decisions/pair/measured-shock.js';
+import { bestPairing, comparedShocks, rankedPairs } from '../../lib/decisions/pair/pairs.js';
 import { fluid, shockWith } from './demo.js';
 
 const shock = (name: string, damping: number, relativeUncertainty = 0.01) => ({

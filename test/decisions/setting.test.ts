@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cornerMotion, dampingRatio, reloadedCorner, swingLeft } from '../../lib/decisions/setting.js';
+import { cornerMotion, dampingRatio, reloadedCorner, swingLeft } from '../../lib/decisions/pair/setting.js';
 
 const corner = { mass: 0.6, motionRatio: 0.65, springRate: 500 };
 

@@ -2,15 +2,15 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { damperForce } from '../../lib/damper/damper-force.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
-import { boundMismatch } from '../../lib/decisions/bound-mismatch.js';
+import { boundMismatch } from '../../lib/decisions/match/bound-mismatch.js';
 import {
   dampingMismatch,
   dampingOf,
   logMismatch,
   scaledDamping,
-} from '../../lib/decisions/damping-mismatch.js';
-import { viscosityWindow } from '../../lib/decisions/match-viscosity.js';
-import { speedRange } from '../../lib/decisions/speed-weights.js';
+} from '../../lib/decisions/match/damping-mismatch.js';
+import { viscosityWindow } from '../../lib/decisions/match/match-viscosity.js';
+import { speedRange } from '../../lib/decisions/match/speed-weights.js';
 import { anyDamper, anyFluid } from '../laws/arbitraries.js';
 import { fluid, shockWith } from './demo.js';
 

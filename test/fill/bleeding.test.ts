@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { airAfterBleeds, worthwhileBleeds } from '../../lib/fill/repeated-bleeding.js';
+import { airAfterBleeds, worthwhileBleeds } from '../../lib/fill/air/repeated-bleeding.js';
 
 /** One size of bubble that takes 200 s to the cap. */
 const oneSize = {

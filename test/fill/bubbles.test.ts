@@ -1,10 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { dissolutionTime, releasedAir, saturationAfterVacuum } from '../../lib/fill/bubble-dissolution.js';
-import { dragIncrease } from '../../lib/fill/bubble-drag.js';
-import { bubblePassage } from '../../lib/fill/bubble-passage.js';
-import { bubbleRise, stokesSpeed } from '../../lib/fill/bubble-rise.js';
-import { polytropicExponent } from '../../lib/fill/polytropic-exponent.js';
-import { largestBubbleLeft, waitingTime } from '../../lib/fill/waiting-time.js';
+import {
+  dissolutionTime,
+  releasedAir,
+  saturationAfterVacuum,
+} from '../../lib/fill/air/bubble-dissolution.js';
+import { dragIncrease } from '../../lib/fill/air/bubble-drag.js';
+import { bubblePassage } from '../../lib/fill/air/bubble-passage.js';
+import { bubbleRise, stokesSpeed } from '../../lib/fill/air/bubble-rise.js';
+import { largestBubbleLeft, waitingTime } from '../../lib/fill/air/waiting-time.js';
+import { polytropicExponent } from '../../lib/gas/polytropic-exponent.js';
 import { fluid } from './shock.js';
 
 const body = { bore: 12e-3, surfaceTension: 0.021 };

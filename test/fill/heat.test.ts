@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { closeShock } from '../../lib/fill/closed-shock.js';
-import { atTemperature, coldestFillTemperature, lockTemperature } from '../../lib/fill/heat.js';
-import { lockPosition, pressureInside } from '../../lib/fill/pressure-inside.js';
-import { oilDensity } from '../../lib/fluid/density.js';
+import { closeShock } from '../../lib/fill/chamber/closed-shock.js';
+import { atTemperature, coldestFillTemperature, lockTemperature } from '../../lib/fill/chamber/heat.js';
+import { lockPosition, pressureInside } from '../../lib/fill/chamber/pressure-inside.js';
+import { oilDensity } from '../../lib/fluid/oil/density.js';
 import { atmosphere, chamber, closedAt, shaftArea } from './shock.js';
 
 const silicone = (temperature: number) => oilDensity('silicone', temperature);

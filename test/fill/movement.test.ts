@@ -1,11 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { creepingDampingCoefficient, damperForce } from '../../lib/damper/damper-force.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
-import { closeShock } from '../../lib/fill/closed-shock.js';
-import { creepSpeed, pullOutTime } from '../../lib/fill/creep-speed.js';
-import { airPassageTravel, deadBand } from '../../lib/fill/dead-band.js';
-import { frictionFromScale, frictionRulesBelow, rideHeightBand } from '../../lib/fill/seal-measurement.js';
-import { frictionFromTwoWeights } from '../../lib/fill/two-weights.js';
+import { airPassageTravel, deadBand } from '../../lib/fill/air/dead-band.js';
+import { closeShock } from '../../lib/fill/chamber/closed-shock.js';
+import { creepSpeed, pullOutTime } from '../../lib/fill/friction/creep-speed.js';
+import {
+  frictionFromScale,
+  frictionRulesBelow,
+  rideHeightBand,
+} from '../../lib/fill/friction/seal-measurement.js';
+import { frictionFromTwoWeights } from '../../lib/fill/friction/two-weights.js';
 import { model } from './damper.js';
 import { atmosphere, chamber, closedAt } from './shock.js';
 

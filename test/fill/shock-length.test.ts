@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { lengthMismatch, shaftExposed, shockLength } from '../../lib/fill/shock-length.js';
+import { lengthMismatch, shaftExposed, shockLength } from '../../lib/fill/length/shock-length.js';
 
 const lengths = {
   bodyEyelet: 52e-3,

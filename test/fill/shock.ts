@@ -1,4 +1,4 @@
-import type { ShockChamber } from '../../lib/fill/chamber.js';
+import type { ShockChamber } from '../../lib/fill/chamber/chamber.js';
 
 /** A shock of our own invention: bore 12, shaft 3, stroke 28 mm, silicone of 350 mm²/s. */
 export const chamber: ShockChamber = {

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { closeShock } from '../../lib/fill/closed-shock.js';
-import { closingPositionForForce, quietClosing } from '../../lib/fill/closing-position.js';
-import type { Compensator } from '../../lib/fill/compensator.js';
-import { HydraulicLock } from '../../lib/fill/hydraulic-lock.js';
-import { asClosed, lockPosition, pressureInside } from '../../lib/fill/pressure-inside.js';
-import { restBand } from '../../lib/fill/rest-band.js';
-import { positionAtForce, staticForce } from '../../lib/fill/static-force.js';
+import { closeShock } from '../../lib/fill/chamber/closed-shock.js';
+import { closingPositionForForce, quietClosing } from '../../lib/fill/chamber/closing-position.js';
+import { HydraulicLock } from '../../lib/fill/chamber/hydraulic-lock.js';
+import { asClosed, lockPosition, pressureInside } from '../../lib/fill/chamber/pressure-inside.js';
+import { restBand } from '../../lib/fill/chamber/rest-band.js';
+import { positionAtForce, staticForce } from '../../lib/fill/chamber/static-force.js';
+import type { Compensator } from '../../lib/gas/compensator.js';
 import { atmosphere, chamber, closedAt, shaftArea } from './shock.js';
 
 const swept = (millimetres: number) => shaftArea * millimetres * 1e-3;

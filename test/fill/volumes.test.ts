@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { chamberVolume, fluidRoom, shaftVolumeInside } from '../../lib/fill/chamber.js';
-import { closeShock } from '../../lib/fill/closed-shock.js';
-import { oilNeed, oilOutOnClosing } from '../../lib/fill/oil-out.js';
+import { chamberVolume, fluidRoom, shaftVolumeInside } from '../../lib/fill/chamber/chamber.js';
+import { closeShock } from '../../lib/fill/chamber/closed-shock.js';
+import { oilNeed, oilOutOnClosing } from '../../lib/fill/chamber/oil-out.js';
 import { atmosphere, chamber, closedAt } from './shock.js';
 
 // Hand: π/4 · 12² · 38 = 4297.7 mm³; with the cap 4897.7; less 270 of piston 4627.7; shaft 7.0686 · 28 = 197.92 mm³.

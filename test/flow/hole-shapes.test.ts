@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import type { HoleShape } from '../../lib/flow/hole-shape.js';
-import type { HoleGroup } from '../../lib/flow/piston.js';
-import { pistonFlow } from '../../lib/flow/piston-flow.js';
-import { shapedHoleResistance } from '../../lib/flow/shaped-hole.js';
-import { sharpHoleLaw } from '../../lib/flow/sharp-hole.js';
-import { slotConductance } from '../../lib/flow/slot.js';
+import type { HoleShape } from '../../lib/flow/hole/hole-shape.js';
+import { shapedHoleResistance } from '../../lib/flow/hole/shaped-hole.js';
+import { sharpHoleLaw } from '../../lib/flow/hole/sharp-hole.js';
+import { slotConductance } from '../../lib/flow/hole/slot.js';
+import type { HoleGroup } from '../../lib/flow/piston/piston.js';
+import { pistonFlow } from '../../lib/flow/piston/piston-flow.js';
 import rows from '../reference/shape-rows.json' with { type: 'json' };
 
 /** Δp over the dynamic pressure of the narrowest section; a hole of throat 1, so that Re is 1/ν. */

@@ -1,31 +1,42 @@
 import { describe, expect, test } from 'vitest';
 import { InputError } from '../../lib/base/input-error.js';
-import { compressAiryOil } from '../../lib/fluid/air-in-oil.js';
-import { petroleumAirSolubility } from '../../lib/fluid/air-solubility.js';
-import { barryLine, siliconeLineFromCoefficient } from '../../lib/fluid/barry-silicone.js';
-import { blendFraction, blendViscosity } from '../../lib/fluid/blend.js';
-import { arrheniusBlend, astmBlend, molarMassBlend, refutasBlend } from '../../lib/fluid/blend-rules.js';
-import { barusViscosityRatio, siliconeBulkModulus } from '../../lib/fluid/bulk-modulus.js';
-import { oilDensity, thermalExpansionCoefficient } from '../../lib/fluid/density.js';
-import { fluidAt } from '../../lib/fluid/fluid-at.js';
-import { blendInteraction, interactingBlend } from '../../lib/fluid/grunberg-nissan.js';
-import { isoGradeViscosity } from '../../lib/fluid/iso-grade.js';
-import { createOil } from '../../lib/fluid/oil.js';
-import type { OilBase, ViscosityDefinition } from '../../lib/fluid/oil-definition.js';
-import { kinematicViscosityOfSayboltUniversal, sayboltUniversalSeconds } from '../../lib/fluid/saybolt.js';
-import { rouseRelaxationTime, shearThinningWarnings } from '../../lib/fluid/shear-thinning.js';
-import { siliconeMolarMass, siliconeViscosityOfMolarMass } from '../../lib/fluid/silicone-molar-mass.js';
-import { tradeWeightViscosity } from '../../lib/fluid/trade-weight.js';
-import { viscosityIndex } from '../../lib/fluid/viscosity-index.js';
-import { temperatureAt, viscosityAt } from '../../lib/fluid/viscosity-line.js';
+import { compressAiryOil } from '../../lib/fluid/air/air-in-oil.js';
+import { petroleumAirSolubility } from '../../lib/fluid/air/air-solubility.js';
+import { blendFraction, blendViscosity } from '../../lib/fluid/blend/blend.js';
+import {
+  arrheniusBlend,
+  astmBlend,
+  molarMassBlend,
+  refutasBlend,
+} from '../../lib/fluid/blend/blend-rules.js';
+import { blendInteraction, interactingBlend } from '../../lib/fluid/blend/grunberg-nissan.js';
+import { wrightBlend } from '../../lib/fluid/blend/wright-blend.js';
+import { barusViscosityRatio, siliconeBulkModulus } from '../../lib/fluid/oil/bulk-modulus.js';
+import { oilDensity, thermalExpansionCoefficient } from '../../lib/fluid/oil/density.js';
+import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
+import { createOil } from '../../lib/fluid/oil/oil.js';
+import type { OilBase, ViscosityDefinition } from '../../lib/fluid/oil/oil-definition.js';
+import { rouseRelaxationTime, shearThinningWarnings } from '../../lib/fluid/shear/shear-thinning.js';
+import {
+  siliconeMolarMass,
+  siliconeViscosityOfMolarMass,
+} from '../../lib/fluid/shear/silicone-molar-mass.js';
+import { barryLine, siliconeLineFromCoefficient } from '../../lib/fluid/viscosity/barry-silicone.js';
+import { isoGradeViscosity } from '../../lib/fluid/viscosity/iso-grade.js';
+import {
+  kinematicViscosityOfSayboltUniversal,
+  sayboltUniversalSeconds,
+} from '../../lib/fluid/viscosity/saybolt.js';
+import { tradeWeightViscosity } from '../../lib/fluid/viscosity/trade-weight.js';
+import { viscosityIndex } from '../../lib/fluid/viscosity/viscosity-index.js';
+import { temperatureAt, viscosityAt } from '../../lib/fluid/viscosity/viscosity-line.js';
 import {
   kinematicViscosityOfZ,
   kinematicViscosityOfZShort,
   waltherZ,
   waltherZShort,
-} from '../../lib/fluid/walther-function.js';
-import { fitWaltherLine } from '../../lib/fluid/walther-line.js';
-import { wrightBlend } from '../../lib/fluid/wright-blend.js';
+} from '../../lib/fluid/viscosity/walther-function.js';
+import { fitWaltherLine } from '../../lib/fluid/viscosity/walther-line.js';
 
 const point = (temperature: number, kinematicViscosity: number) => ({ temperature, kinematicViscosity });
 const good = point(298.15, 350e-6);

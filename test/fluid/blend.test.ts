@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { blendFraction, blendViscosity } from '../../lib/fluid/blend.js';
-import { createOil, type Oil } from '../../lib/fluid/oil.js';
+import { blendFraction, blendViscosity } from '../../lib/fluid/blend/blend.js';
+import { createOil, type Oil } from '../../lib/fluid/oil/oil.js';
 
 const kelvin = (celsius: number): number => celsius + 273.15;
 const point = (celsius: number, viscosity: number) => ({

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { fluidAt } from '../../lib/fluid/fluid-at.js';
-import { createOil, type Oil } from '../../lib/fluid/oil.js';
-import type { OilBase, OilDefinition, ViscosityDefinition } from '../../lib/fluid/oil-definition.js';
-import { viscosityAt } from '../../lib/fluid/viscosity-line.js';
+import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
+import { createOil, type Oil } from '../../lib/fluid/oil/oil.js';
+import type { OilBase, OilDefinition, ViscosityDefinition } from '../../lib/fluid/oil/oil-definition.js';
+import { viscosityAt } from '../../lib/fluid/viscosity/viscosity-line.js';
 
 const kelvin = (celsius: number): number => celsius + 273.15;
 const point = (celsius: number, viscosity: number) => ({

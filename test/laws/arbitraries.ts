@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import type { Damper } from '../../lib/damper/damper.js';
-import type { Hole } from '../../lib/flow/hole.js';
-import type { Piston } from '../../lib/flow/piston.js';
-import type { FluidState } from '../../lib/fluid/fluid-state.js';
+import type { Hole } from '../../lib/flow/hole/hole.js';
+import type { Piston } from '../../lib/flow/piston/piston.js';
+import type { FluidState } from '../../lib/fluid/oil/fluid-state.js';
 
 const within = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 

@@ -2,10 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { damperForce } from '../../lib/damper/damper-force.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
-import { isLight, lightModel } from '../../lib/decisions/light-model.js';
-import { type TolerancedBuild, toleranceModel } from '../../lib/decisions/tolerances.js';
-import { oilDensity } from '../../lib/fluid/density.js';
-import { viscosityAt } from '../../lib/fluid/viscosity-line.js';
+import { isLight, lightModel } from '../../lib/decisions/spread/light-model.js';
+import { type TolerancedBuild, toleranceModel } from '../../lib/decisions/spread/tolerances.js';
+import { oilDensity } from '../../lib/fluid/oil/density.js';
+import { viscosityAt } from '../../lib/fluid/viscosity/viscosity-line.js';
 import { anyDamper, anyFluid, anySpeed } from './arbitraries.js';
 import { anyPetroleum, anySilicone, between } from './fluid-arbitraries.js';
 

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { samplePoints } from '../../lib/decisions/samples.js';
-import { sobolSequence } from '../../lib/decisions/sobol-sequence.js';
-import { deviationAt } from '../../lib/decisions/uncertain.js';
+import { deviationAt } from '../../lib/decisions/spread/uncertain.js';
+import { samplePoints } from '../../lib/numeric/samples.js';
+import { sobolSequence } from '../../lib/numeric/sobol-sequence.js';
 
 const anySeed = fc.integer({ min: -(2 ** 31), max: 2 ** 31 - 1 });
 

@@ -1,18 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { chamberVolume, type ShockChamber } from '../../lib/fill/chamber.js';
-import { type ClosedShock, closeShock } from '../../lib/fill/closed-shock.js';
-import { closingPositionForForce, quietClosing } from '../../lib/fill/closing-position.js';
-import type { Compensator } from '../../lib/fill/compensator.js';
-import { HydraulicLock } from '../../lib/fill/hydraulic-lock.js';
+import { chamberVolume, type ShockChamber } from '../../lib/fill/chamber/chamber.js';
+import { type ClosedShock, closeShock } from '../../lib/fill/chamber/closed-shock.js';
+import { closingPositionForForce, quietClosing } from '../../lib/fill/chamber/closing-position.js';
+import { HydraulicLock } from '../../lib/fill/chamber/hydraulic-lock.js';
 import {
   asClosed,
   chamberContents,
   type FillCondition,
   lockPosition,
   pressureInside,
-} from '../../lib/fill/pressure-inside.js';
-import { positionAtForce, staticForce } from '../../lib/fill/static-force.js';
+} from '../../lib/fill/chamber/pressure-inside.js';
+import { positionAtForce, staticForce } from '../../lib/fill/chamber/static-force.js';
+import type { Compensator } from '../../lib/gas/compensator.js';
 
 const within = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Hole, holeArea, holeFlow, holePressureDrop } from '../../lib/flow/hole.js';
-import { idelchikThickEdgeLaw } from '../../lib/flow/idelchik-thick-edge.js';
-import { lichtarowiczLaw } from '../../lib/flow/lichtarowicz.js';
-import { oneConstantHoleLaw } from '../../lib/flow/one-constant-hole.js';
-import { sharpHoleLaw } from '../../lib/flow/sharp-hole.js';
-import type { FluidState } from '../../lib/fluid/fluid-state.js';
+import { type Hole, holeArea, holeFlow, holePressureDrop } from '../../lib/flow/hole/hole.js';
+import { idelchikThickEdgeLaw } from '../../lib/flow/hole/idelchik-thick-edge.js';
+import { lichtarowiczLaw } from '../../lib/flow/hole/lichtarowicz.js';
+import { oneConstantHoleLaw } from '../../lib/flow/hole/one-constant-hole.js';
+import { sharpHoleLaw } from '../../lib/flow/hole/sharp-hole.js';
+import type { FluidState } from '../../lib/fluid/oil/fluid-state.js';
 import { anyFluid, anyHole } from './arbitraries.js';
 
 const laws = [sharpHoleLaw, oneConstantHoleLaw, lichtarowiczLaw, idelchikThickEdgeLaw];

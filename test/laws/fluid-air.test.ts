@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { compressAiryOil } from '../../lib/fluid/air-in-oil.js';
+import { compressAiryOil } from '../../lib/fluid/air/air-in-oil.js';
 import { between, decades } from './fluid-arbitraries.js';
 
 const ratio = (value: number, wanted: number): number => Math.abs(value / wanted - 1);

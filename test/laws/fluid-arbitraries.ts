@@ -1,6 +1,6 @@
 import fc from 'fast-check';
-import { createOil, type Oil } from '../../lib/fluid/oil.js';
-import type { OilBase } from '../../lib/fluid/oil-definition.js';
+import { createOil, type Oil } from '../../lib/fluid/oil/oil.js';
+import type { OilBase } from '../../lib/fluid/oil/oil-definition.js';
 
 /** A number of a range, evenly. */
 export const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { blendViscosity } from '../../lib/fluid/blend.js';
-import { blendEnds } from '../../lib/fluid/blend-ends.js';
+import { blendViscosity } from '../../lib/fluid/blend/blend.js';
+import { blendEnds } from '../../lib/fluid/blend/blend-ends.js';
 import { anyPair, anyTemperature, between } from './fluid-arbitraries.js';
 
 describe('the ends of a blend, bound once', () => {

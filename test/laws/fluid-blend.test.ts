@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { blendFraction, blendViscosity } from '../../lib/fluid/blend.js';
+import { blendFraction, blendViscosity } from '../../lib/fluid/blend/blend.js';
 import {
   arrheniusBlend,
   astmBlend,
@@ -9,10 +9,10 @@ import {
   molarMassBlend,
   polymerBlend,
   refutasBlend,
-} from '../../lib/fluid/blend-rules.js';
-import { viscosityAt } from '../../lib/fluid/viscosity-line.js';
-import { fitWaltherLine } from '../../lib/fluid/walther-line.js';
-import { wrightBlend } from '../../lib/fluid/wright-blend.js';
+} from '../../lib/fluid/blend/blend-rules.js';
+import { wrightBlend } from '../../lib/fluid/blend/wright-blend.js';
+import { viscosityAt } from '../../lib/fluid/viscosity/viscosity-line.js';
+import { fitWaltherLine } from '../../lib/fluid/viscosity/walther-line.js';
 import { anyPair, anyTemperature, between, decades } from './fluid-arbitraries.js';
 
 const ratio = (value: number, wanted: number): number => Math.abs(value / wanted - 1);

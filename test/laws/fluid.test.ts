@@ -1,24 +1,30 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { oilDensity, thermalExpansionCoefficient } from '../../lib/fluid/oil/density.js';
+import { rouseRelaxationTime } from '../../lib/fluid/shear/shear-thinning.js';
+import {
+  siliconeMolarMass,
+  siliconeViscosityOfMolarMass,
+} from '../../lib/fluid/shear/silicone-molar-mass.js';
 import {
   barryLine,
   siliconeLineFromCoefficient,
   viscosityTemperatureCoefficient,
-} from '../../lib/fluid/barry-silicone.js';
-import { oilDensity, thermalExpansionCoefficient } from '../../lib/fluid/density.js';
-import { kinematicViscosityOfSayboltUniversal, sayboltUniversalSeconds } from '../../lib/fluid/saybolt.js';
-import { rouseRelaxationTime } from '../../lib/fluid/shear-thinning.js';
-import { siliconeMolarMass, siliconeViscosityOfMolarMass } from '../../lib/fluid/silicone-molar-mass.js';
-import { viscosityAt40Celsius, viscosityIndex } from '../../lib/fluid/viscosity-index.js';
-import { waltherLineFromViscosityIndex } from '../../lib/fluid/viscosity-index-line.js';
-import { temperatureAt, viscosityAt } from '../../lib/fluid/viscosity-line.js';
+} from '../../lib/fluid/viscosity/barry-silicone.js';
+import {
+  kinematicViscosityOfSayboltUniversal,
+  sayboltUniversalSeconds,
+} from '../../lib/fluid/viscosity/saybolt.js';
+import { viscosityAt40Celsius, viscosityIndex } from '../../lib/fluid/viscosity/viscosity-index.js';
+import { waltherLineFromViscosityIndex } from '../../lib/fluid/viscosity/viscosity-index-line.js';
+import { temperatureAt, viscosityAt } from '../../lib/fluid/viscosity/viscosity-line.js';
 import {
   kinematicViscosityOfZ,
   kinematicViscosityOfZShort,
   waltherZ,
   waltherZShort,
-} from '../../lib/fluid/walther-function.js';
-import { fitWaltherLine } from '../../lib/fluid/walther-line.js';
+} from '../../lib/fluid/viscosity/walther-function.js';
+import { fitWaltherLine } from '../../lib/fluid/viscosity/walther-line.js';
 import { anyOilBase, anyTemperature, between, decades } from './fluid-arbitraries.js';
 
 const ratio = (value: number, wanted: number): number => Math.abs(value / wanted - 1);

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { lossCoefficientIdelchikThickEdge } from '../../lib/flow/idelchik-thick-edge.js';
-import { inertialLoss } from '../../lib/flow/inertial-loss.js';
-import { sharpHoleLaw } from '../../lib/flow/sharp-hole.js';
+import { lossCoefficientIdelchikThickEdge } from '../../lib/flow/hole/idelchik-thick-edge.js';
+import { inertialLoss } from '../../lib/flow/hole/inertial-loss.js';
+import { sharpHoleLaw } from '../../lib/flow/hole/sharp-hole.js';
 
 const anyLengthRatio = fc.double({ min: -1.3, max: 1.5, noNaN: true }).map((decades) => 10 ** decades);
 const anyReynoldsNumber = fc.double({ min: -3, max: 5, noNaN: true }).map((decades) => 10 ** decades);

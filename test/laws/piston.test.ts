@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { annularGapConductance, annularGapFlow } from '../../lib/flow/annular-gap.js';
-import { holeFlow } from '../../lib/flow/hole.js';
-import { idelchikThickEdgeLaw } from '../../lib/flow/idelchik-thick-edge.js';
-import { lichtarowiczLaw } from '../../lib/flow/lichtarowicz.js';
-import { oneConstantHoleLaw } from '../../lib/flow/one-constant-hole.js';
-import { pistonFlow } from '../../lib/flow/piston-flow.js';
-import { sharpHoleLaw } from '../../lib/flow/sharp-hole.js';
+import { annularGapConductance, annularGapFlow } from '../../lib/flow/gap/annular-gap.js';
+import { holeFlow } from '../../lib/flow/hole/hole.js';
+import { idelchikThickEdgeLaw } from '../../lib/flow/hole/idelchik-thick-edge.js';
+import { lichtarowiczLaw } from '../../lib/flow/hole/lichtarowicz.js';
+import { oneConstantHoleLaw } from '../../lib/flow/hole/one-constant-hole.js';
+import { sharpHoleLaw } from '../../lib/flow/hole/sharp-hole.js';
+import { pistonFlow } from '../../lib/flow/piston/piston-flow.js';
 import { anyBore, anyFluid, anyPiston } from './arbitraries.js';
 
 const laws = [sharpHoleLaw, oneConstantHoleLaw, lichtarowiczLaw, idelchikThickEdgeLaw];

@@ -1,7 +1,7 @@
 import type { Damper } from '../../lib/damper/damper.js';
-import type { HoleShape } from '../../lib/flow/hole-shape.js';
-import type { HoleGroup } from '../../lib/flow/piston.js';
-import type { FluidState } from '../../lib/fluid/fluid-state.js';
+import type { HoleShape } from '../../lib/flow/hole/hole-shape.js';
+import type { HoleGroup } from '../../lib/flow/piston/piston.js';
+import type { FluidState } from '../../lib/fluid/oil/fluid-state.js';
 
 /** Marsaglia's xorshift32: the same numbers on every machine. */
 export function randomNumbers(seed: number): () => number {

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { DiscValve } from '../../lib/flow/disc-valve.js';
-import { holePressureDrop } from '../../lib/flow/hole.js';
-import type { Piston } from '../../lib/flow/piston.js';
-import { pistonFlow } from '../../lib/flow/piston-flow.js';
-import { ringPlateCompliance } from '../../lib/flow/ring-plate.js';
+import { holePressureDrop } from '../../lib/flow/hole/hole.js';
+import type { Piston } from '../../lib/flow/piston/piston.js';
+import { pistonFlow } from '../../lib/flow/piston/piston-flow.js';
+import type { DiscValve } from '../../lib/flow/valve/disc-valve.js';
+import { ringPlateCompliance } from '../../lib/flow/valve/ring-plate.js';
 import { anyFluid } from './arbitraries.js';
 
 const bore = 0.012;

@@ -2,8 +2,8 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
 import { parseDocument } from 'yaml';
-import { withCopy, withoutPart } from '../../lib/live/part-entries.js';
-import type { PartPlace } from '../../lib/live/part-place.js';
+import { withCopy, withoutPart } from '../../lib/live/parts/part-entries.js';
+import type { PartPlace } from '../../lib/live/parts/part-place.js';
 import { demoParts } from './chromium.js';
 
 // Reading the demo file a hundred times takes seconds on a busy machine.

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
 import { parseDocument } from 'yaml';
-import { partFields, withField } from '../../lib/live/parts-text.js';
+import { partFields, withField } from '../../lib/live/parts/parts-text.js';
 import { demoParts } from './chromium.js';
 
 // Reading the demo file a hundred times takes seconds on a busy machine.

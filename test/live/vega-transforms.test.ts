@@ -1,7 +1,7 @@
 import { describe, expect, it, vi } from 'vitest';
-import { registeredTransforms } from '../../lib/live/vega-transforms.js';
-import { chartSpecs } from '../../lib/plot/chart-specs.js';
-import { runtimeSpecs } from '../../lib/plot/runtime-specs.js';
+import { registeredTransforms } from '../../lib/live/pictures/vega-transforms.js';
+import { chartSpecs } from '../../lib/plot/chart/chart-specs.js';
+import { runtimeSpecs } from '../../lib/plot/vega/runtime-specs.js';
 import { sampleFigures } from '../plot/sample-figures.js';
 
 vi.setConfig({ testTimeout: 60_000 });

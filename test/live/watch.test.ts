@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it, onTestFinished, vi } from 'vitest';
-import { type Watch, watchNotebook } from '../../lib/runner/watch.js';
+import { type Watch, watchNotebook } from '../../lib/runner/watch/watch.js';
 import { demoParts, hasChromium, launch, plain, skipReason, testNotebooks } from './chromium.js';
 
 vi.setConfig({ testTimeout: 60_000, hookTimeout: 120_000 });

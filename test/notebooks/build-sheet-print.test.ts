@@ -5,7 +5,7 @@ import { pathToFileURL } from 'node:url';
 import { chromium } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { readParts } from '../../lib/parts/index.js';
-import { renderNotebook } from '../../lib/runner/render-notebook.js';
+import { renderNotebook } from '../../lib/runner/build/render-notebook.js';
 import { notebook } from '../../notebooks/build-sheet.js';
 
 const browserPath = process.env['CHROMIUM'] ?? '/usr/bin/chromium';

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { Notebook } from '../../lib/page/notebook.js';
 import { type Page, pageFigures, pagePassed } from '../../lib/page/page.js';
-import { readParameterValues } from '../../lib/page/read-parameters.js';
+import { readParameterValues } from '../../lib/page/parameters/read-parameters.js';
 import { readParts } from '../../lib/parts/read-parts.js';
 import { notebook as buildSheet } from '../../notebooks/build-sheet.js';
 import { notebook as comparePistons } from '../../notebooks/compare-pistons.js';

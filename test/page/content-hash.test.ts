@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { sha256Base64 } from '../../lib/page/digest.js';
+import { sha256Base64 } from '../../lib/page/blocks/digest.js';
 import { contentHash } from '../../lib/page/index.js';
 
 describe('the fingerprint of a page', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { html, trusted } from '../../lib/page/html.js';
-import { htmlText } from '../../lib/page/html-text.js';
+import { html, trusted } from '../../lib/page/html/html.js';
+import { htmlText } from '../../lib/page/html/html-text.js';
 
 const hostile = `"><script>alert('1')</script>&amp;`;
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { prose } from '../../lib/page/prose.js';
+import { prose } from '../../lib/page/blocks/prose.js';
 
 describe('a sentence', () => {
   it('keeps numbers with their units', () => {

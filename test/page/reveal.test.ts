@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { html } from '../../lib/page/html.js';
-import { htmlText } from '../../lib/page/html-text.js';
+import { html } from '../../lib/page/html/html.js';
+import { htmlText } from '../../lib/page/html/html-text.js';
+import { pageBody } from '../../lib/page/html/page-body.js';
 import {
   type Page,
   pageFigures,
@@ -10,7 +11,6 @@ import {
   pageTables,
   readParameterValues,
 } from '../../lib/page/index.js';
-import { pageBody } from '../../lib/page/page-body.js';
 import { readParts } from '../../lib/parts/index.js';
 import { lineChart } from '../../lib/plot/index.js';
 import { notebook as lesson } from '../../notebooks/lesson.js';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { styleSheet } from '../../lib/page/style.js';
-import { seriesColours } from '../../lib/plot/palette.js';
+import { styleSheet } from '../../lib/page/style/style.js';
+import { seriesColours } from '../../lib/plot/chart/palette.js';
 import { contrast } from '../plot/contrast.js';
 
 /** The colours of the page, light and dark, as the style sheet declares them. */

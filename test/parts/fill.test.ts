@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { fluidRoom } from '../../lib/fill/chamber.js';
-import { closeShock } from '../../lib/fill/closed-shock.js';
+import { fluidRoom } from '../../lib/fill/chamber/chamber.js';
+import { closeShock } from '../../lib/fill/chamber/closed-shock.js';
 import { fillOf, lengthsOf } from '../../lib/parts/fill-of.js';
 import { type Build, PartsFileError, readParts } from '../../lib/parts/index.js';
 import { changed, smallFile } from './small-file.js';

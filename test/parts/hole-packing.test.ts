@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { placeHoles, thinnestWall } from '../../lib/parts/hole-packing.js';
+import { placeHoles, thinnestWall } from '../../lib/parts/schema/hole-packing.js';
 
 describe('placeHoles', () => {
   it('puts six equal holes around a shaft of their size and no seventh', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { damperModel } from '../../lib/damper/damper-model.js';
-import { fluidAt } from '../../lib/fluid/fluid-at.js';
-import { createOil } from '../../lib/fluid/oil.js';
+import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
+import { createOil } from '../../lib/fluid/oil/oil.js';
 import { damperOf } from '../../lib/parts/damper-of.js';
 import { readParts } from '../../lib/parts/index.js';
 import { changed } from './small-file.js';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { InputError } from '../../lib/base/input-error.js';
+import { textWidth } from '../../lib/plot/drawing/text-width.js';
 import { besideStart, dotChart, lineChart } from '../../lib/plot/index.js';
-import { textWidth } from '../../lib/plot/text-width.js';
 import { dots, lines, names } from './sample-figures.js';
 
 const speed = { label: 'Speed', unit: 'mm/s', dimension: 'speed' } as const;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { curvePaths } from '../../lib/plot/curve-path.js';
+import { curvePaths } from '../../lib/plot/drawing/curve-path.js';
 
 const paths = curvePaths({ xDomain: [0, 10], yDomain: [-1, 1] }, { width: 100, height: 50 });
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { spreadLabels } from '../../lib/plot/end-labels.js';
+import { spreadLabels } from '../../lib/plot/drawing/end-labels.js';
 
 const wanted = fc.array(fc.record({ wanted: fc.double({ min: 0, max: 300, noNaN: true }) }), {
   minLength: 1,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { inkColours, seriesColours } from '../../lib/plot/palette.js';
-import { seriesLimit, seriesStyle } from '../../lib/plot/series-style.js';
+import { inkColours, seriesColours } from '../../lib/plot/chart/palette.js';
+import { seriesLimit, seriesStyle } from '../../lib/plot/chart/series-style.js';
 import { contrast } from './contrast.js';
 
 describe('colours', () => {

@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { Resvg } from '@resvg/resvg-js';
 import { describe, expect, it, vi } from 'vitest';
 import { type Figure, type LayoutName, renderSvg } from '../../lib/plot/index.js';
-import { fontFiles } from '../../lib/runner/fonts.js';
+import { fontFiles } from '../../lib/runner/build/fonts.js';
 import { sampleFigures } from './sample-figures.js';
 
 // Loading Vega, fonts and compilers takes seconds on a busy machine.

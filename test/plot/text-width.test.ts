@@ -1,7 +1,7 @@
 import { Resvg } from '@resvg/resvg-js';
 import { describe, expect, it } from 'vitest';
-import { shortened, textWidth, wrapped } from '../../lib/plot/text-width.js';
-import { fontFiles } from '../../lib/runner/fonts.js';
+import { shortened, textWidth, wrapped } from '../../lib/plot/drawing/text-width.js';
+import { fontFiles } from '../../lib/runner/build/fonts.js';
 
 const samples = [
   'Silicone oil 350 cSt at 25 °C',

@@ -6,27 +6,32 @@ import { describe, expect, test } from 'vitest';
 const lib = fileURLToPath(new URL('../../lib', import.meta.url));
 
 /** Which layers a layer may import, besides itself. Anything else is a fault of the layout. */
-const physics = ['base', 'fluid', 'flow', 'damper', 'fill'];
+const physics = ['base', 'numeric', 'fluid', 'flow', 'gas', 'damper', 'fill'];
 const mayImport: Readonly<Record<string, readonly string[]>> = {
   base: [],
+  numeric: ['base'],
   units: ['base'],
-  fluid: ['base'],
-  flow: ['base', 'fluid'],
-  damper: ['base', 'fluid', 'flow'],
-  fill: ['base', 'fluid', 'flow', 'damper'],
-  piston: ['base', 'fluid', 'flow', 'damper'],
-  decisions: physics,
-  parts: [...physics, 'units', 'decisions'],
+  fluid: ['base', 'numeric'],
+  flow: ['base', 'numeric', 'fluid'],
+  gas: ['base', 'numeric', 'fluid'],
+  damper: ['base', 'numeric', 'fluid', 'flow', 'gas'],
+  fill: ['base', 'numeric', 'fluid', 'flow', 'gas', 'damper'],
+  piston: ['base', 'numeric', 'fluid', 'flow', 'gas', 'damper'],
+  motion: physics,
+  measure: [...physics, 'motion'],
+  decisions: [...physics, 'motion', 'measure'],
+  parts: [...physics, 'units', 'motion', 'measure', 'decisions'],
   plot: ['base', 'units'],
   page: ['base', 'units', 'parts', 'plot'],
-  live: ['base', 'units', 'parts', 'plot', 'page'],
-  runner: ['base', 'units', 'parts', 'plot', 'page', 'live'],
+  live: ['base', 'numeric', 'units', 'parts', 'plot', 'page'],
+  runner: ['base', 'numeric', 'units', 'parts', 'plot', 'page', 'live'],
   workers: [...physics, 'decisions'],
   'index.ts': physics,
 };
 
 /** Packages that code of a layer may import; a browser must be able to run all but the runner. */
 const mayUse: Readonly<Record<string, readonly string[]>> = {
+  numeric: ['pure-rand/generator/xoroshiro128plus'],
   parts: ['yaml', 'zod', 'zod/mini', 'fastest-levenshtein', 'd3-dsv'],
   plot: ['vega', 'vega-lite', 'vega-interpreter', 'simplify-js', 'dequal/lite'],
   live: [

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { normalProbability } from '../../lib/decisions/normal-probability.js';
-import { normalQuantile } from '../../lib/decisions/normal-quantile.js';
-import { sobolSequence } from '../../lib/decisions/sobol-sequence.js';
+import { normalProbability } from '../../lib/numeric/normal-probability.js';
+import { normalQuantile } from '../../lib/numeric/normal-quantile.js';
+import { sobolSequence } from '../../lib/numeric/sobol-sequence.js';
 
 /**
  * Points of the unscrambled sequence in units of 2⁻³², dimensions 1, 2, 3, 6, 12, 24, 41; from scipy.stats.qmc.Sobol 1.17.1

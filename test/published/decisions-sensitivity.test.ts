@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { sensitivityIndices, type UnitCubeModel } from '../../lib/decisions/sensitivity-indices.js';
+import { sensitivityIndices, type UnitCubeModel } from '../../lib/decisions/spread/sensitivity-indices.js';
 
 /**
  * Ishigami & Homma (1990): sin x1 + a sin² x2 + b x3⁴ sin x1 on (−π, π)³. Closed form of its variance as in Saltelli et al.,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cornerMotion, dampingRatio, swingLeft } from '../../lib/decisions/setting.js';
+import { cornerMotion, dampingRatio, swingLeft } from '../../lib/decisions/pair/setting.js';
 
 /**
  * Rao, Mechanical Vibrations, the worked example "Shock absorber for a motorcycle" (Example 2.14 of one edition): mass 200 kg, damped

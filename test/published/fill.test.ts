@@ -1,11 +1,11 @@
 import { spawnSync } from 'node:child_process';
 import { describe, expect, test } from 'vitest';
-import { dissolutionTime } from '../../lib/fill/bubble-dissolution.js';
-import { dragIncrease } from '../../lib/fill/bubble-drag.js';
-import { bubbleRise, hadamardRybczynskiSpeed, stokesSpeed } from '../../lib/fill/bubble-rise.js';
-import { wallFactor } from '../../lib/fill/bubble-wall.js';
-import { type ClosedShock, closeShock } from '../../lib/fill/closed-shock.js';
-import { asClosed, pressureInside } from '../../lib/fill/pressure-inside.js';
+import { dissolutionTime } from '../../lib/fill/air/bubble-dissolution.js';
+import { dragIncrease } from '../../lib/fill/air/bubble-drag.js';
+import { bubbleRise, hadamardRybczynskiSpeed, stokesSpeed } from '../../lib/fill/air/bubble-rise.js';
+import { wallFactor } from '../../lib/fill/air/bubble-wall.js';
+import { type ClosedShock, closeShock } from '../../lib/fill/chamber/closed-shock.js';
+import { asClosed, pressureInside } from '../../lib/fill/chamber/pressure-inside.js';
 import checks from './fill-checks.json' with { type: 'json' };
 import { input, type PublishedRow, relativeError } from './published-rows.js';
 

@@ -1,14 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { damperModel } from '../../lib/damper/damper-model.js';
-import { annularGapConductance, annularGapDrag } from '../../lib/flow/annular-gap.js';
-import { holeArea, holePressureDrop, holeReynoldsNumber } from '../../lib/flow/hole.js';
+import { annularGapConductance, annularGapDrag } from '../../lib/flow/gap/annular-gap.js';
+import { holeArea, holePressureDrop, holeReynoldsNumber } from '../../lib/flow/hole/hole.js';
 import {
   idelchikThickEdgeLaw,
   lossCoefficientIdelchikThickEdge,
-} from '../../lib/flow/idelchik-thick-edge.js';
-import { dischargeCoefficientLichtarowicz, lichtarowiczLaw } from '../../lib/flow/lichtarowicz.js';
-import { oneConstantHoleLaw } from '../../lib/flow/one-constant-hole.js';
-import { sharpHoleLaw } from '../../lib/flow/sharp-hole.js';
+} from '../../lib/flow/hole/idelchik-thick-edge.js';
+import { dischargeCoefficientLichtarowicz, lichtarowiczLaw } from '../../lib/flow/hole/lichtarowicz.js';
+import { oneConstantHoleLaw } from '../../lib/flow/hole/one-constant-hole.js';
+import { sharpHoleLaw } from '../../lib/flow/hole/sharp-hole.js';
 import checks from './flow-checks.json' with { type: 'json' };
 import { input, type PublishedRow, relativeError } from './published-rows.js';
 

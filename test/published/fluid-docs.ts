@@ -1,10 +1,10 @@
-import { blendViscosity } from '../../lib/fluid/blend.js';
-import { oilDensity } from '../../lib/fluid/density.js';
-import { fluidAt } from '../../lib/fluid/fluid-at.js';
-import { createOil, type Oil } from '../../lib/fluid/oil.js';
-import type { OilBase, ViscosityDefinition } from '../../lib/fluid/oil-definition.js';
-import { referenceOils } from '../../lib/fluid/viscosity-index-references.js';
-import { viscosityAt } from '../../lib/fluid/viscosity-line.js';
+import { blendViscosity } from '../../lib/fluid/blend/blend.js';
+import { oilDensity } from '../../lib/fluid/oil/density.js';
+import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
+import { createOil, type Oil } from '../../lib/fluid/oil/oil.js';
+import type { OilBase, ViscosityDefinition } from '../../lib/fluid/oil/oil-definition.js';
+import { referenceOils } from '../../lib/fluid/viscosity/viscosity-index-references.js';
+import { viscosityAt } from '../../lib/fluid/viscosity/viscosity-line.js';
 import { notCovered } from './fluid-functions.js';
 import { fluidRows, siliconeOf10, viscosityIndexTable } from './fluid-rows.js';
 

@@ -1,12 +1,7 @@
 import { molarGasConstant } from '../../lib/base/constants.js';
-import { compressAiryOil } from '../../lib/fluid/air-in-oil.js';
-import { petroleumAirSolubility } from '../../lib/fluid/air-solubility.js';
-import {
-  barryLine,
-  siliconeViscosity,
-  viscosityTemperatureCoefficient,
-} from '../../lib/fluid/barry-silicone.js';
-import { blendFraction } from '../../lib/fluid/blend.js';
+import { compressAiryOil } from '../../lib/fluid/air/air-in-oil.js';
+import { petroleumAirSolubility } from '../../lib/fluid/air/air-solubility.js';
+import { blendFraction } from '../../lib/fluid/blend/blend.js';
 import {
   arrheniusBlend,
   astmBlend,
@@ -15,22 +10,38 @@ import {
   molarMassBlend,
   polymerBlend,
   refutasBlend,
-} from '../../lib/fluid/blend-rules.js';
-import { barusViscosityRatio, siliconeBulkModulus } from '../../lib/fluid/bulk-modulus.js';
-import { oilDensity } from '../../lib/fluid/density.js';
-import { blendInteraction, interactingBlend } from '../../lib/fluid/grunberg-nissan.js';
-import { isoGradeViscosity } from '../../lib/fluid/iso-grade.js';
-import { createOil } from '../../lib/fluid/oil.js';
-import { kinematicViscosityOfSayboltUniversal, sayboltUniversalSeconds } from '../../lib/fluid/saybolt.js';
-import { rouseRelaxationTime } from '../../lib/fluid/shear-thinning.js';
-import { siliconeMolarMass } from '../../lib/fluid/silicone-molar-mass.js';
-import { tradeWeightViscosity } from '../../lib/fluid/trade-weight.js';
-import { viscosityIndex } from '../../lib/fluid/viscosity-index.js';
-import { waltherLineFromViscosityIndex } from '../../lib/fluid/viscosity-index-line.js';
-import { referenceOils } from '../../lib/fluid/viscosity-index-references.js';
-import { kinematicViscosityOfZShort, waltherZ, waltherZShort } from '../../lib/fluid/walther-function.js';
-import { fitWaltherLine, type WaltherLine, waltherViscosity } from '../../lib/fluid/walther-line.js';
-import { wrightBlend } from '../../lib/fluid/wright-blend.js';
+} from '../../lib/fluid/blend/blend-rules.js';
+import { blendInteraction, interactingBlend } from '../../lib/fluid/blend/grunberg-nissan.js';
+import { wrightBlend } from '../../lib/fluid/blend/wright-blend.js';
+import { barusViscosityRatio, siliconeBulkModulus } from '../../lib/fluid/oil/bulk-modulus.js';
+import { oilDensity } from '../../lib/fluid/oil/density.js';
+import { createOil } from '../../lib/fluid/oil/oil.js';
+import { rouseRelaxationTime } from '../../lib/fluid/shear/shear-thinning.js';
+import { siliconeMolarMass } from '../../lib/fluid/shear/silicone-molar-mass.js';
+import {
+  barryLine,
+  siliconeViscosity,
+  viscosityTemperatureCoefficient,
+} from '../../lib/fluid/viscosity/barry-silicone.js';
+import { isoGradeViscosity } from '../../lib/fluid/viscosity/iso-grade.js';
+import {
+  kinematicViscosityOfSayboltUniversal,
+  sayboltUniversalSeconds,
+} from '../../lib/fluid/viscosity/saybolt.js';
+import { tradeWeightViscosity } from '../../lib/fluid/viscosity/trade-weight.js';
+import { viscosityIndex } from '../../lib/fluid/viscosity/viscosity-index.js';
+import { waltherLineFromViscosityIndex } from '../../lib/fluid/viscosity/viscosity-index-line.js';
+import { referenceOils } from '../../lib/fluid/viscosity/viscosity-index-references.js';
+import {
+  kinematicViscosityOfZShort,
+  waltherZ,
+  waltherZShort,
+} from '../../lib/fluid/viscosity/walther-function.js';
+import {
+  fitWaltherLine,
+  type WaltherLine,
+  waltherViscosity,
+} from '../../lib/fluid/viscosity/walther-line.js';
 import { type FluidRow, number, numbers } from './fluid-rows.js';
 
 const kelvin = (celsius: number): number => celsius + 273.15;

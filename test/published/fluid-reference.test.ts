@@ -1,8 +1,8 @@
 import { execFileSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { waltherLineFromViscosityIndex } from '../../lib/fluid/viscosity-index-line.js';
-import { fitWaltherLine, waltherViscosity } from '../../lib/fluid/walther-line.js';
+import { waltherLineFromViscosityIndex } from '../../lib/fluid/viscosity/viscosity-index-line.js';
+import { fitWaltherLine, waltherViscosity } from '../../lib/fluid/viscosity/walther-line.js';
 import { toolRuns } from '../project/tools.js';
 import { siliconeOf10 } from './fluid-rows.js';
 import { relativeError } from './published-rows.js';

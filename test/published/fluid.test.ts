@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { oilDensity, thermalExpansionCoefficient } from '../../lib/fluid/density.js';
-import { createOil } from '../../lib/fluid/oil.js';
-import { viscosityIndex } from '../../lib/fluid/viscosity-index.js';
-import { referenceOils } from '../../lib/fluid/viscosity-index-references.js';
-import { viscosityAt } from '../../lib/fluid/viscosity-line.js';
+import { oilDensity, thermalExpansionCoefficient } from '../../lib/fluid/oil/density.js';
+import { createOil } from '../../lib/fluid/oil/oil.js';
+import { viscosityIndex } from '../../lib/fluid/viscosity/viscosity-index.js';
+import { referenceOils } from '../../lib/fluid/viscosity/viscosity-index-references.js';
+import { viscosityAt } from '../../lib/fluid/viscosity/viscosity-line.js';
 import { fluidFunctions, notCovered } from './fluid-functions.js';
 import { type FluidRow, fluidRows, missOf, siliconeOf10, viscosityIndexTable } from './fluid-rows.js';
 

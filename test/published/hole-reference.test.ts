@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { holeArea, holePressureDrop } from '../../lib/flow/hole.js';
+import { holeArea, holePressureDrop } from '../../lib/flow/hole/hole.js';
 import checks from './flow-checks.json' with { type: 'json' };
 import { holeReferenceRows } from './hole-reference.js';
 

@@ -1,9 +1,9 @@
 import { execFileSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { holeArea, holePressureDrop, holeReynoldsNumber } from '../../lib/flow/hole.js';
-import { idelchikThickEdgeLaw } from '../../lib/flow/idelchik-thick-edge.js';
-import { sharpHoleLaw } from '../../lib/flow/sharp-hole.js';
+import { holeArea, holePressureDrop, holeReynoldsNumber } from '../../lib/flow/hole/hole.js';
+import { idelchikThickEdgeLaw } from '../../lib/flow/hole/idelchik-thick-edge.js';
+import { sharpHoleLaw } from '../../lib/flow/hole/sharp-hole.js';
 import { toolRuns } from '../project/tools.js';
 import { relativeError } from './published-rows.js';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { ringPlateCompliance } from '../../lib/flow/ring-plate.js';
+import { ringPlateCompliance } from '../../lib/flow/valve/ring-plate.js';
 
 const plate = (radiusRatio: number) => ({
   innerRadius: 0.01 / radiusRatio,

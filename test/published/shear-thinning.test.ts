@@ -1,11 +1,15 @@
 import { describe, expect, test } from 'vitest';
-import { annularGapConductance } from '../../lib/flow/annular-gap.js';
-import { pistonFlow } from '../../lib/flow/piston-flow.js';
-import { sharpHoleLaw } from '../../lib/flow/sharp-hole.js';
-import { thinningGapFlow } from '../../lib/flow/thinning-gap.js';
-import { thinningResistance, tubeWallShearRate } from '../../lib/flow/thinning-hole.js';
-import type { FluidState } from '../../lib/fluid/fluid-state.js';
-import { localExponent, type ShearThinning, viscosityRatio } from '../../lib/fluid/thinning-viscosity.js';
+import { annularGapConductance } from '../../lib/flow/gap/annular-gap.js';
+import { thinningGapFlow } from '../../lib/flow/gap/thinning-gap.js';
+import { sharpHoleLaw } from '../../lib/flow/hole/sharp-hole.js';
+import { thinningResistance, tubeWallShearRate } from '../../lib/flow/hole/thinning-hole.js';
+import { pistonFlow } from '../../lib/flow/piston/piston-flow.js';
+import type { FluidState } from '../../lib/fluid/oil/fluid-state.js';
+import {
+  localExponent,
+  type ShearThinning,
+  viscosityRatio,
+} from '../../lib/fluid/shear/thinning-viscosity.js';
 
 /** A Carreau oil so far beyond its bend that it is a power law: η = η₀ (λ γ̇)^(n − 1). */
 const powerLaw = (exponent: number): ShearThinning => ({

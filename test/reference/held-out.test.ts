@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { sharpHoleLaw } from '../../lib/flow/sharp-hole.js';
+import { sharpHoleLaw } from '../../lib/flow/hole/sharp-hole.js';
 import rows from './held-out-rows.json' with { type: 'json' };
 
 // Own solutions (hole.edp, mesh error below 0.1 %) of holes that the law was not fitted to, by length or area ratio; the last one, L/d 0.5,

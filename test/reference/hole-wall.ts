@@ -1,5 +1,5 @@
-import type { HoleEdge, HoleShape } from '../../lib/flow/hole-shape.js';
-import { throatDiameter } from '../../lib/flow/hole-shape.js';
+import type { HoleEdge, HoleShape } from '../../lib/flow/hole/hole-shape.js';
+import { throatDiameter } from '../../lib/flow/hole/hole-shape.js';
 import type { WallPoint } from './solve-hole.js';
 
 /** Straight pieces that stand for a quarter round. */

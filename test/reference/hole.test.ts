@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { shapedHoleResistance } from '../../lib/flow/shaped-hole.js';
-import { sharpHoleLaw } from '../../lib/flow/sharp-hole.js';
+import { shapedHoleResistance } from '../../lib/flow/hole/shaped-hole.js';
+import { sharpHoleLaw } from '../../lib/flow/hole/sharp-hole.js';
 import { holeWall, turnedRound } from './hole-wall.js';
 import { haveFreeFem, solveHole } from './solve-hole.js';
 
@@ -66,7 +66,7 @@ describe.skipIf(solving.skip)(
       'a Carreau oil: within 6 % of the law that takes the viscosity at the tube wall',
       solving,
       async () => {
-        const { thinningResistance } = await import('../../lib/flow/thinning-hole.js');
+        const { thinningResistance } = await import('../../lib/flow/hole/thinning-hole.js');
         const thinning = { kind: 'carreau-yasuda', time: 0.2, exponent: 0.6, bend: 2, floor: 0 } as const;
         const rows = solveHole({
           wall: [

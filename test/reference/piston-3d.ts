@@ -9,7 +9,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { damperModel, oilForce } from '../../lib/damper/index.js';
-import { sharpHoleLaw } from '../../lib/flow/sharp-hole.js';
+import { sharpHoleLaw } from '../../lib/flow/hole/sharp-hole.js';
 
 const { values } = parseArgs({
   options: {

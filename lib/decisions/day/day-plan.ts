@@ -1,0 +1,156 @@
+import { requireFinite, requirePositive, requireWithin } from '../../base/checks.js';
+import { InputError } from '../../base/input-error.js';
+import type { Damper } from '../../damper/damper.js';
+import { damperModel } from '../../damper/damper-model.js';
+import { logMismatch, requireWantedDamping, type WantedDamping } from '../match/damping-mismatch.js';
+import type { Search } from '../order/search.js';
+import { cheapestPlaces } from './day-program.js';
+import { type Bottle, type FillChoice, fillChoices, fillState } from './fill-choice.js';
+
+/**
+ * Oil temperature at a time of the day.
+ *
+ * @public
+ */
+export interface DayTemperature {
+  /** Time since midnight [s], rising through the day. */
+  readonly time: number;
+  /** Oil temperature [K], 200 to 600. */
+  readonly temperature: number;
+}
+
+/**
+ * What to fill when: the question.
+ *
+ * @public
+ */
+export interface DayProblem {
+  readonly damper: Damper;
+  readonly wanted: WantedDamping;
+  readonly bottles: readonly Bottle[];
+  readonly temperatures: readonly DayTemperature[];
+  /** Typical mismatch from which a rebuild is worth its work, above 0; 0.1 stands for 10 %. */
+  readonly worthwhile: number;
+  /** In how many parts blends are measured out, 1 (no blends) to 20. */
+  readonly parts: number;
+}
+
+/**
+ * One time of the plan.
+ *
+ * @public
+ */
+export interface DayStep extends DayTemperature {
+  readonly choice: FillChoice;
+  /** True where the shock is rebuilt before this time. */
+  readonly rebuilt: boolean;
+  /** Typical mismatch of the damping, with the doubt about the blending rules: 0.1 stands for 10 %. */
+  readonly mismatch: number;
+  /** Mean ratio of damping to wanted damping, below 1 where too soft, with the fill of the plan. */
+  readonly ratio: number;
+  /** The same just before a rebuild. */
+  readonly ratioBefore?: number;
+  /** The same with the fill of the morning kept all day. */
+  readonly unchangedRatio: number;
+  readonly unchangedMismatch: number;
+}
+
+/**
+ * What to fill when: the answer.
+ *
+ * @public
+ */
+export interface DayPlan {
+  readonly steps: readonly DayStep[];
+  /** Number of rebuilds after the first fill. */
+  readonly rebuilds: number;
+  /** First time [s] at which the fill of the morning is off by the worthwhile mismatch; left out where it never is. */
+  readonly worthwhileFrom?: number;
+}
+
+function requireDayProblem({ wanted, bottles, temperatures, worthwhile }: DayProblem): void {
+  requireWantedDamping(wanted);
+  requirePositive(worthwhile, 'worthwhile', '');
+  if (bottles.length === 0) throw new InputError({ field: 'bottles', value: 0, accepted: '1 or more' });
+  if (temperatures.length === 0)
+    throw new InputError({ field: 'temperatures', value: 0, accepted: '1 or more' });
+  temperatures.forEach(({ time, temperature }, index) => {
+    requireFinite(time, `temperatures[${index}].time`, 's');
+    requireWithin(temperature, 200, 600, `temperatures[${index}].temperature`, 'K');
+    const before = temperatures[index - 1];
+    if (before !== undefined && time <= before.time)
+      throw new InputError({
+        field: `temperatures[${index}].time`,
+        value: time,
+        unit: 's',
+        accepted: `after ${before.time}`,
+      });
+  });
+}
+
+/** Mismatch of a fill at a temperature, the worst over the blending rules, and the mean ratio by the default rule. */
+function fillMismatch({ damper, bottles, wanted }: DayProblem, choice: FillChoice, temperature: number) {
+  const { low, typical, high, density } = fillState(bottles, choice, temperature);
+  const at = (kinematicViscosity: number) =>
+    logMismatch(damperModel(damper, { kinematicViscosity, density }), wanted);
+  const mismatch = Math.expm1(Math.max(at(low).rootMeanSquare, at(high).rootMeanSquare));
+  return { mismatch, ratio: Math.exp(at(typical).mean) };
+}
+
+type Fitted = ReturnType<typeof fillMismatch>;
+
+/**
+ * What to fill through a day: first as little mismatch above the worthwhile one as can be, then as few rebuilds, then as few mixed fills, then
+ * the smallest mismatch. Exact, by dynamic programming over the times (Bellman 1957).
+ *
+ * @param problem - damper, wanted damping, bottles, temperatures of the day
+ * @throws InputError for an input outside its range, for times that do not rise
+ * @public
+ */
+export function* dayPlan(problem: DayProblem): Search<DayPlan> {
+  requireDayProblem(problem);
+  const { temperatures, worthwhile } = problem;
+  const choices = fillChoices(problem.bottles, problem.parts);
+  const fitted: Fitted[][] = [];
+  for (const [index, { temperature }] of temperatures.entries()) {
+    fitted.push(choices.map((choice) => fillMismatch(problem, choice, temperature)));
+    yield (index + 1) / temperatures.length;
+  }
+  const mixed = choices.map(({ second }) => second !== undefined);
+  const places = cheapestPlaces(fitted, mixed, worthwhile);
+  const morning = places[0] ?? 0;
+  const steps = temperatures.flatMap((at, index): DayStep[] => {
+    const place = places[index] ?? 0;
+    const [choice, now, unchanged] = [choices[place], fitted[index]?.[place], fitted[index]?.[morning]];
+    if (choice === undefined || now === undefined || unchanged === undefined) return [];
+    const before = places[index - 1];
+    const rebuilt = before !== undefined && place !== before;
+    const ratioBefore = rebuilt ? fitted[index]?.[before]?.ratio : undefined;
+    return [
+      {
+        ...at,
+        choice,
+        rebuilt,
+        ...(ratioBefore === undefined ? {} : { ratioBefore }),
+        ...now,
+        unchangedRatio: unchanged.ratio,
+        unchangedMismatch: unchanged.mismatch,
+      },
+    ];
+  });
+  const from = worthwhileTime(steps, worthwhile);
+  const rebuilds = steps.filter(({ rebuilt }) => rebuilt).length;
+  return { steps, rebuilds, ...(from === undefined ? {} : { worthwhileFrom: from }) };
+}
+
+/** Time at which the mismatch of the morning's fill crosses the worthwhile one, straight between the times given. */
+function worthwhileTime(steps: readonly DayStep[], worthwhile: number): number | undefined {
+  for (const [index, { time, unchangedMismatch }] of steps.entries()) {
+    if (unchangedMismatch <= worthwhile) continue;
+    const before = steps[index - 1];
+    if (before === undefined) return time;
+    const part = (worthwhile - before.unchangedMismatch) / (unchangedMismatch - before.unchangedMismatch);
+    return before.time + part * (time - before.time);
+  }
+  return undefined;
+}

@@ -1,0 +1,114 @@
+import { InputError } from '../../base/input-error.js';
+import type { DamperModel } from '../../damper/damper-model.js';
+import { oilForce } from '../../damper/oil-force.js';
+import { pressureDropLimit } from '../../damper/pressure-drop-limit.js';
+import { requireSpeedWeights, type SpeedWeights } from './speed-weights.js';
+
+/**
+ * Wanted damping: the force that the oil shall make at each speed of the weights.
+ *
+ * @public
+ */
+export interface WantedDamping {
+  readonly weights: SpeedWeights;
+  /** Damping force at each of the speeds [N], with the sign of the speed. */
+  readonly forces: readonly number[];
+}
+
+/**
+ * How far damping is from what is wanted. A ratio of 1.1 is 10 % too hard.
+ *
+ * @public
+ */
+export interface DampingMismatch {
+  /** Typical deviation over the weighted speeds: 0.1 stands for 10 %, from the root mean square of the logarithm of the ratio. */
+  readonly typical: number;
+  /** Mean ratio of force to wanted force, 1 where it is neither harder nor softer on the whole. */
+  readonly meanRatio: number;
+  /** Ratio of force to wanted force at each speed. */
+  readonly ratios: readonly number[];
+}
+
+/**
+ * Force that the oil makes at a speed with the shaft half way in [N]: the damping force of `damperForce`, its limit by cavitation
+ * included, without the other answers.
+ */
+export function dampingForceAt(model: DamperModel, speed: number): number {
+  return oilForce(model, speed, pressureDropLimit(model, model.damper.stroke / 2, speed)).force;
+}
+
+/**
+ * The damping of a shock as it is, to be wanted again from another.
+ *
+ * @param model - from `damperModel`
+ * @param weights - speeds and how much each counts
+ * @throws InputError for a speed of 0 or weights that add up to 0
+ * @public
+ */
+export function dampingOf(model: DamperModel, weights: SpeedWeights): WantedDamping {
+  requireSpeedWeights(weights);
+  return { weights, forces: weights.map(({ speed }) => dampingForceAt(model, speed)) };
+}
+
+/**
+ * The same damping, harder or softer by a factor at every speed.
+ *
+ * @param wanted - from {@link dampingOf}
+ * @param factor - above 0
+ * @public
+ */
+export function scaledDamping(wanted: WantedDamping, factor: number): WantedDamping {
+  return { weights: wanted.weights, forces: wanted.forces.map((force) => factor * force) };
+}
+
+/** Throws unless each speed has a force that opposes the motion. */
+export function requireWantedDamping(wanted: WantedDamping): void {
+  requireSpeedWeights(wanted.weights);
+  wanted.weights.forEach(({ speed }, index) => {
+    const force = wanted.forces[index];
+    if (force === undefined || !(force * Math.sign(speed) > 0 && Number.isFinite(force)))
+      throw new InputError({
+        field: `forces[${index}]`,
+        value: force,
+        unit: 'N',
+        accepted: 'a force with the sign of its speed',
+      });
+  });
+}
+
+/** Weighted mean and root mean square of the logarithm of force to wanted force: the inner loop of every search. */
+export function logMismatch(
+  model: DamperModel,
+  wanted: WantedDamping,
+): { readonly mean: number; readonly rootMeanSquare: number } {
+  let sum = 0;
+  let mean = 0;
+  let squares = 0;
+  wanted.weights.forEach(({ speed, weight }, index) => {
+    const logRatio = Math.log(dampingForceAt(model, speed) / (wanted.forces[index] ?? Number.NaN));
+    sum += weight;
+    mean += weight * logRatio;
+    squares += weight * logRatio * logRatio;
+  });
+  return { mean: mean / sum, rootMeanSquare: Math.sqrt(squares / sum) };
+}
+
+/**
+ * Compares the damping of a shock with what is wanted.
+ *
+ * @param model - from `damperModel`
+ * @param wanted - forces [N] at the weighted speeds
+ * @throws InputError where a wanted force does not have the sign of its speed
+ * @public
+ */
+export function dampingMismatch(model: DamperModel, wanted: WantedDamping): DampingMismatch {
+  requireWantedDamping(wanted);
+  const { mean, rootMeanSquare } = logMismatch(model, wanted);
+  return {
+    typical: Math.expm1(rootMeanSquare),
+    meanRatio: Math.exp(mean),
+    ratios: wanted.weights.map(
+      ({ speed }, index) => dampingForceAt(model, speed) / (wanted.forces[index] ?? Number.NaN),
+    ),
+  };
+}

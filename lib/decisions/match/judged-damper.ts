@@ -1,0 +1,31 @@
+import type { DamperModel } from '../../damper/damper-model.js';
+import type { Design, DesignProblem, MadeForce, WantedForce } from '../design/design-problem.js';
+import { dampingForceAt } from './damping-mismatch.js';
+
+/** Difference as a part: twice as hard is as far off as half as hard. */
+function partsApart(a: number, b: number): number {
+  return Math.expm1(Math.abs(Math.log(a / b)));
+}
+
+/** Largest difference in either direction, as a part. */
+export function largestApart(made: MadeForce, wanted: MadeForce): number {
+  return Math.max(partsApart(made.compression, wanted.compression), partsApart(made.rebound, wanted.rebound));
+}
+
+/** Forces at the slow and the fast speed, and how far off they are. */
+export type Judged = Pick<Design, 'slow' | 'fast' | 'slowError' | 'fastError'>;
+
+/** What a damper makes of the wanted forces. */
+export function judged(model: DamperModel, wanted: Pick<DesignProblem, 'slow' | 'fast'>): Judged {
+  const at = ({ speed }: WantedForce) => ({
+    compression: dampingForceAt(model, speed),
+    rebound: -dampingForceAt(model, -speed),
+  });
+  const [slow, fast] = [at(wanted.slow), at(wanted.fast)];
+  return {
+    slow,
+    fast,
+    slowError: largestApart(slow, wanted.slow),
+    fastError: largestApart(fast, wanted.fast),
+  };
+}

@@ -1,0 +1,60 @@
+import { requireCount, requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
+import { InputError } from '../../base/input-error.js';
+import type { Damper } from '../../damper/damper.js';
+import type { Bottle } from '../day/fill-choice.js';
+import { requireWantedDamping, type WantedDamping } from '../match/damping-mismatch.js';
+
+/**
+ * A shock that shall damp as wanted at every temperature of the order.
+ *
+ * @public
+ */
+export interface OrderBuild {
+  readonly name: string;
+  readonly damper: Damper;
+  readonly wanted: WantedDamping;
+  /** Oil for one fill of all shocks of this build [m³], above 0. */
+  readonly fillVolume: number;
+}
+
+/**
+ * Which bottles to buy: the question.
+ *
+ * @public
+ */
+export interface OrderProblem {
+  /** The shop list. */
+  readonly bottles: readonly Bottle[];
+  readonly builds: readonly OrderBuild[];
+  /** Oil temperatures of the range [K]. */
+  readonly temperatures: readonly number[];
+  /** Largest typical mismatch, above 0; 0.1 stands for 10 %. */
+  readonly tolerance: number;
+  /** In how many parts blends are measured out, 1 (no blends) to 20. */
+  readonly parts: number;
+  /** How often each build is filled, evenly over the temperatures, 1 or more. */
+  readonly fills: number;
+}
+
+/** Throws unless every part of the question is in its range. */
+export function requireOrderProblem(problem: OrderProblem): void {
+  const { bottles, builds, temperatures, tolerance, parts, fills } = problem;
+  for (const [list, entries] of Object.entries({ bottles, builds, temperatures })) {
+    if (entries.length === 0) throw new InputError({ field: list, value: 0, accepted: '1 or more' });
+  }
+  bottles.forEach(({ volume, price }, index) => {
+    requirePositive(volume, `bottles[${index}].volume`, 'm³');
+    if (price !== undefined) requireNotNegative(price, `bottles[${index}].price`, '');
+  });
+  builds.forEach(({ wanted, fillVolume }, index) => {
+    requirePositive(fillVolume, `builds[${index}].fillVolume`, 'm³');
+    requireWantedDamping(wanted);
+  });
+  temperatures.forEach((temperature, index) => {
+    requireWithin(temperature, 200, 600, `temperatures[${index}]`, 'K');
+  });
+  requirePositive(tolerance, 'tolerance', '');
+  requireCount(parts, 'parts');
+  requireWithin(parts, 1, 20, 'parts', '');
+  requireCount(fills, 'fills');
+}

@@ -1,0 +1,54 @@
+import { requirePositive } from '../../base/checks.js';
+import { bracketedRoot } from '../../numeric/root-finding.js';
+
+/**
+ * Speed of a bubble [m/s] as a function of its radius [m]; rises with the radius.
+ *
+ * @public
+ */
+export type RiseSpeed = (radius: number) => number;
+
+/**
+ * Time after which no bubble larger than a chosen one is left below the surface of oil at rest [s]: the time in which that one
+ * rises all the way.
+ *
+ * @param radius - radius of the largest bubble that may stay [m], above 0
+ * @param height - height of the oil [m], above 0
+ * @param riseSpeed - speed [m/s] of a bubble of a radius [m]
+ * @throws InputError for a value that is not above 0
+ * @public
+ */
+export function waitingTime(radius: number, height: number, riseSpeed: RiseSpeed): number {
+  requirePositive(radius, 'radius', 'm');
+  requirePositive(height, 'height', 'm');
+  return height / riseSpeed(radius);
+}
+
+/** Smallest radius searched [m]: the wavelength of light, below which no bubble is seen. */
+const smallestRadius = 5e-7;
+
+/**
+ * Radius of the largest bubble that can still be in the oil after a wait [m], the inverse of {@link waitingTime}.
+ *
+ * @param time - time waited [s], above 0
+ * @param height - height of the oil [m], above 0
+ * @param riseSpeed - speed [m/s] of a bubble of a radius [m], rising with it
+ * @param largestRadius - largest bubble there can be [m]
+ * @returns the radius; the largest one where even that needs longer, 0 where all that can be seen have left
+ * @throws InputError for a value that is not above 0
+ * @public
+ */
+export function largestBubbleLeft(
+  time: number,
+  height: number,
+  riseSpeed: RiseSpeed,
+  largestRadius: number,
+): number {
+  requirePositive(time, 'time', 's');
+  requirePositive(height, 'height', 'm');
+  requirePositive(largestRadius, 'largestRadius', 'm');
+  const excess = (radius: number): number => riseSpeed(radius) * time - height;
+  if (excess(largestRadius) <= 0) return largestRadius;
+  if (excess(smallestRadius) >= 0) return 0;
+  return bracketedRoot(excess, smallestRadius, largestRadius, 'largest bubble left').root;
+}

@@ -1,0 +1,56 @@
+import { requireFinite } from '../../base/checks.js';
+import type { ClosedShock } from './closed-shock.js';
+import {
+  asClosed,
+  type FillCondition,
+  logPressureInside,
+  requireFillCondition,
+  totalGivenUp,
+} from './pressure-inside.js';
+
+/**
+ * Force with which the gas pushes the resting shaft out [N]: the pressure inside less that outside, on the shaft's cross-section.
+ * Negative where it sucks the shaft in. Seal friction is not in it.
+ *
+ * @param shock - from {@link closeShock}
+ * @param position - how far the shaft is pushed in [m], 0 to the stroke
+ * @param condition - exponent, temperature [K], oil expansion; as closed where left out
+ * @throws HydraulicLock where the oil fills the shock before this position; InputError for a value outside its range
+ * @public
+ */
+export function staticForce(
+  shock: ClosedShock,
+  position: number,
+  condition: FillCondition = asClosed(shock),
+): number {
+  const pressureDifference =
+    shock.closing.ambientPressure * Math.expm1(logPressureInside(shock, position, condition));
+  return shock.shaftArea * pressureDifference;
+}
+
+/**
+ * Position at which the static force has a value [m], the inverse of {@link staticForce}. It may lie outside the stroke.
+ *
+ * @param shock - from {@link closeShock}, with some gas in it
+ * @param force - force that pushes the shaft out [N], either sign
+ * @param condition - exponent, temperature [K], oil expansion; as closed where left out
+ * @returns the position, or `undefined` where no position has this force: no pressure is below 0, and a shock without gas has no
+ * force of its own
+ * @throws InputError for a force that is not finite or a condition outside its range
+ * @public
+ */
+export function positionAtForce(
+  shock: ClosedShock,
+  force: number,
+  condition: FillCondition = asClosed(shock),
+): number | undefined {
+  requireFinite(force, 'force', 'N');
+  requireFillCondition(condition);
+  const relative = force / shock.shaftArea / shock.closing.ambientPressure;
+  if (!(relative > -1) || shock.gasRooms.length === 0) return undefined;
+  const grown = shock.oilVolume * (condition.oilExpansion - 1);
+  const givenUp = totalGivenUp(shock, Math.log1p(relative), condition);
+  // A vented bladder that is full leaves every higher pressure to the lock.
+  if (givenUp >= shock.gasVolume) return undefined;
+  return shock.closing.position + (givenUp - grown) / shock.shaftArea;
+}

@@ -1,0 +1,94 @@
+import { requireFinite, requireWithin } from '../../base/checks.js';
+import { InputError } from '../../base/input-error.js';
+import { creepingDampingCoefficient, damperForce } from '../../damper/damper-force.js';
+import type { DamperModel } from '../../damper/damper-model.js';
+import { bracketedRoot, ConvergenceError } from '../../numeric/root-finding.js';
+import type { ClosedShock } from '../chamber/closed-shock.js';
+import { asClosed, type FillCondition } from '../chamber/pressure-inside.js';
+import { staticForce } from '../chamber/static-force.js';
+
+/** Fastest shaft speed searched [m/s], far above any shock. */
+const fastestSearched = 1e3;
+
+/**
+ * Steady speed of a shaft that a force pushes or pulls out against oil and seals [m/s, outward]; 0 where the moving friction holds it.
+ *
+ * The inertia of the shaft is left out: it settles within a millisecond.
+ *
+ * @param model - from `damperModel`; its seal gives the moving friction
+ * @param force - force that drives the shaft out [N], either sign; the result has its sign
+ * @throws InputError for a force that is not finite; ConvergenceError for a force that drives the shaft in harder than oil can hold
+ * @public
+ */
+export function creepSpeed(model: DamperModel, force: number): number {
+  requireFinite(force, 'force', 'N');
+  const net = Math.abs(force) - model.damper.seal.kineticForce;
+  if (net <= 0) return 0;
+  // Outward is rebound, negative speed.
+  const outward = force > 0 ? -1 : 1;
+  const excess = (speed: number): number =>
+    Math.abs(damperForce(model, { speed: outward * speed, position: 0 }).dampingForce) - net;
+  const slowest = net / creepingDampingCoefficient(model);
+  let fastest = slowest;
+  while (excess(fastest) < 0) {
+    // Inward the oil tears at some force, and no speed makes more.
+    if (fastest > fastestSearched) throw new ConvergenceError('creep speed', slowest, fastest);
+    fastest *= 2;
+  }
+  return -outward * bracketedRoot(excess, 0, fastest, 'creep speed').root;
+}
+
+/**
+ * A shaft pulled out by a hung weight.
+ *
+ * @public
+ */
+export interface HungShaft {
+  /** Force of the weight, shaft and rod end included [N], 0 or more. */
+  readonly pull: number;
+  /** Where it starts, pushed in [m], above `to`. */
+  readonly from: number;
+  /** Where the time is stopped [m], 0 or more. */
+  readonly to: number;
+}
+
+/** Even number of intervals of Simpson's rule; the speed changes little over the stroke. */
+const intervals = 32;
+
+/**
+ * Time that a shaft takes to be pulled out [s] by a weight and its gas, against oil and seals.
+ *
+ * @param model - from `damperModel`; its seal gives the moving friction
+ * @param shock - from {@link closeShock}
+ * @param hung - pull [N], start and end [m]
+ * @param condition - exponent, temperature [K], oil expansion; as closed where left out
+ * @throws InputError for an input outside its range, or a shaft that stops on the way; it says where
+ * @public
+ */
+export function pullOutTime(
+  model: DamperModel,
+  shock: ClosedShock,
+  hung: HungShaft,
+  condition: FillCondition = asClosed(shock),
+): number {
+  requireWithin(hung.from, 0, shock.chamber.stroke, 'from', 'm');
+  requireWithin(hung.to, 0, hung.from, 'to', 'm');
+  const step = (hung.from - hung.to) / intervals;
+  let sum = 0;
+  for (let i = 0; i <= intervals; i++) {
+    const position = hung.to + i * step;
+    const gas = staticForce(shock, position, condition);
+    const speed = creepSpeed(model, hung.pull + gas);
+    if (speed <= 0) {
+      throw new InputError({
+        field: 'pull',
+        value: hung.pull,
+        unit: 'N',
+        accepted: `more than ${model.damper.seal.kineticForce - gas}, or the shaft stops at ${position} m`,
+      });
+    }
+    const weight = i === 0 || i === intervals ? 1 : i % 2 === 1 ? 4 : 2;
+    sum += weight / speed;
+  }
+  return (sum * step) / 3;
+}

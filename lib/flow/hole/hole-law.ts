@@ -1,0 +1,43 @@
+import type { Warning } from '../../base/warning.js';
+import type { FluidState } from '../../fluid/oil/fluid-state.js';
+import type { Hole } from './hole.js';
+
+/**
+ * One hole with one fluid: pressure drop and mean speed as functions of each other, both odd.
+ *
+ * @public
+ */
+export interface HoleResistance {
+  /** Pressure drop [Pa] at a mean speed [m/s]. */
+  readonly pressureDrop: (meanSpeed: number) => number;
+  /** Slope of the pressure drop [Pa·s/m] at a mean speed [m/s], above 0. */
+  readonly slope: (meanSpeed: number) => number;
+  /** Mean speed [m/s] at a pressure drop [Pa]. */
+  readonly meanSpeed: (pressureDrop: number) => number;
+  /** Writes pressure drop and slope at a mean speed [m/s] into the first two places, where that is cheaper than asking for each. */
+  readonly look?: (meanSpeed: number, out: Float64Array) => void;
+  /** Slope in the creeping limit [Pa·s/m]: the pressure drop that viscosity alone would cause, per speed. */
+  readonly creepingSlope: number;
+}
+
+/** Writes pressure drop [Pa] and slope [Pa·s/m] at a mean speed [m/s] into the first two places. */
+export function lookAtHole(resistance: HoleResistance, meanSpeed: number, out: Float64Array): void {
+  if (resistance.look === undefined) {
+    out[0] = resistance.pressureDrop(meanSpeed);
+    out[1] = resistance.slope(meanSpeed);
+  } else resistance.look(meanSpeed, out);
+}
+
+/**
+ * A law for the pressure drop of a hole.
+ *
+ * @public
+ */
+export interface HoleLaw {
+  /** Name for programs and legends. */
+  readonly name: string;
+  /** The law bound to a hole and a fluid. Inputs are not checked here. */
+  readonly resistance: (hole: Hole, fluid: FluidState) => HoleResistance;
+  /** Says where a length ratio `L/d` or a Reynolds number is outside the law's range. */
+  readonly rangeWarnings: (lengthRatio: number, reynoldsNumber: number) => readonly Warning[];
+}

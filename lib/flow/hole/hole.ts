@@ -1,0 +1,91 @@
+import { requirePositive } from '../../base/checks.js';
+import type { FluidState } from '../../fluid/oil/fluid-state.js';
+import { requireFluidState } from '../../fluid/oil/fluid-state.js';
+import type { HoleLaw } from './hole-law.js';
+import { sharpHoleLaw } from './sharp-hole.js';
+
+/**
+ * A round hole with straight walls and sharp edges.
+ *
+ * @public
+ */
+export interface Hole {
+  /** Diameter [m], above 0. */
+  readonly diameter: number;
+  /** Length along the flow [m], above 0. */
+  readonly length: number;
+}
+
+/** Throws unless the hole has a size. */
+export function requireHole(hole: Hole, field = 'hole'): void {
+  requirePositive(hole.diameter, `${field}.diameter`, 'm');
+  requirePositive(hole.length, `${field}.length`, 'm');
+}
+
+/**
+ * Area of a hole [m²].
+ *
+ * @param hole - diameter above 0 m
+ * @public
+ */
+export function holeArea(hole: Hole): number {
+  return (Math.PI / 4) * hole.diameter * hole.diameter;
+}
+
+/**
+ * Reynolds number of a hole, `Re = V d / ν` with the mean speed `V`.
+ *
+ * @param hole - diameter and length above 0 m
+ * @param fluid - viscosity above 0 m²/s
+ * @param volumeFlow - flow through the hole [m³/s], either sign
+ * @returns a pure number, 0 or more
+ * @throws InputError for a size or a fluid property that is not above 0
+ * @public
+ */
+export function holeReynoldsNumber(hole: Hole, fluid: FluidState, volumeFlow: number): number {
+  requireHole(hole);
+  requireFluidState(fluid);
+  return (Math.abs(volumeFlow) / holeArea(hole)) * (hole.diameter / fluid.kinematicViscosity);
+}
+
+/**
+ * Pressure drop over a hole [Pa] at a flow, with the sign of the flow.
+ *
+ * @param hole - diameter and length above 0 m
+ * @param fluid - density above 0 kg/m³, kinematic viscosity above 0 m²/s
+ * @param volumeFlow - flow through the hole [m³/s], either sign
+ * @param law - which law; {@link sharpHoleLaw} by default
+ * @throws InputError for a size or a fluid property that is not above 0
+ * @public
+ */
+export function holePressureDrop(
+  hole: Hole,
+  fluid: FluidState,
+  volumeFlow: number,
+  law: HoleLaw = sharpHoleLaw,
+): number {
+  requireHole(hole);
+  requireFluidState(fluid);
+  return law.resistance(hole, fluid).pressureDrop(volumeFlow / holeArea(hole));
+}
+
+/**
+ * Flow through a hole [m³/s] at a pressure drop: the inverse of {@link holePressureDrop}.
+ *
+ * @param hole - diameter and length above 0 m
+ * @param fluid - density above 0 kg/m³, kinematic viscosity above 0 m²/s
+ * @param pressureDrop - pressure before the hole less the pressure behind it [Pa], either sign
+ * @param law - which law; {@link sharpHoleLaw} by default
+ * @throws InputError for a size or a fluid property that is not above 0
+ * @public
+ */
+export function holeFlow(
+  hole: Hole,
+  fluid: FluidState,
+  pressureDrop: number,
+  law: HoleLaw = sharpHoleLaw,
+): number {
+  requireHole(hole);
+  requireFluidState(fluid);
+  return law.resistance(hole, fluid).meanSpeed(pressureDrop) * holeArea(hole);
+}

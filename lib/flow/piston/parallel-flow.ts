@@ -1,0 +1,65 @@
+import type { AnnularGap } from '../gap/annular-gap.js';
+import type { HoleLaw } from '../hole/hole-law.js';
+import type { HolePath } from '../hole/hole-path.js';
+import type { ValvePath } from '../valve/valve-path.js';
+import type { ParallelPaths, PistonPressureDrop } from './piston-pressure-drop.js';
+
+/**
+ * A piston in its bore with one fluid, ready to compute. Flow and pressure drop are positive from the blind side to the shaft side.
+ *
+ * @public
+ */
+export interface PistonFlow {
+  /** Flow at a pressure drop [m³/s], rising; odd where holes are alike both ways and no valve covers any. */
+  readonly flow: (pressureDrop: number) => number;
+  /** Pressure drop at a flow [Pa], with how it was reached. */
+  readonly pressureDrop: (flow: number) => PistonPressureDrop;
+  /** Flow per pressure drop of gap and open holes in the creeping limit [m³/(s·Pa)]. */
+  readonly creepingConductance: number;
+  readonly gap: AnnularGap;
+  /** Flow per pressure drop of the rim gap alone, at rest [m³/(s·Pa)]. */
+  readonly gapConductance: number;
+  /** Flow through the rim gap [m³/s] at a pressure drop [Pa]. */
+  readonly gapFlow: (pressureDrop: number) => number;
+  /** Viscosity of the oil that the moving bore shears in the gap, over that at rest, at a sliding speed [m/s]. */
+  readonly dragViscosityRatio: (speed: number) => number;
+  /** Holes that are open both ways. */
+  readonly paths: readonly HolePath[];
+  /** Holes under a disc valve. */
+  readonly valves: readonly ValvePath[];
+  readonly law: HoleLaw;
+}
+
+/** What a piston offers the oil, before it is asked anything. */
+export type Ways = Omit<PistonFlow, 'flow' | 'pressureDrop' | 'creepingConductance'>;
+
+/** The rim gap of an oil that does not thin. */
+export function newtonianRim(gapConductance: number): Pick<Ways, 'gapFlow' | 'dragViscosityRatio'> {
+  return { gapFlow: (drop) => gapConductance * drop, dragViscosityRatio: () => 1 };
+}
+
+/** Lets the oil through all ways at once; `solve` finds the pressure drop at a flow other than 0. */
+export function parallelFlow(
+  ways: Ways,
+  solve: (ways: ParallelPaths, flow: number) => PistonPressureDrop,
+): PistonFlow {
+  const { paths, valves, gapFlow, gapConductance } = ways;
+  const area = paths.reduce((sum, path) => sum + path.area, 0);
+  const creepingConductance = paths.reduce(
+    (sum, path) => sum + path.area / path.resistance.creepingSlope,
+    gapConductance,
+  );
+  const parallel = { paths, area, valves, gapFlow, gapConductance, creepingConductance };
+  const atRest = { pressureDrop: 0, holeSpeeds: paths.map(() => 0), iterations: 0, residual: 0 };
+  return {
+    ...ways,
+    creepingConductance,
+    flow: (drop) => {
+      let flow = gapFlow(drop);
+      for (const path of paths) flow += path.area * path.resistance.meanSpeed(drop);
+      for (const valve of valves) flow += valve.flow(drop);
+      return flow;
+    },
+    pressureDrop: (flow) => (flow === 0 ? atRest : solve(parallel, flow)),
+  };
+}

@@ -1,0 +1,67 @@
+import type { FluidState } from '../../fluid/oil/fluid-state.js';
+import { annularGapConductance, rimGap } from '../gap/annular-gap.js';
+import { gapDragViscosityRatio, thinningGapFlow } from '../gap/thinning-gap.js';
+import type { HoleLaw } from '../hole/hole-law.js';
+import { type HolePath, holePath } from '../hole/hole-path.js';
+import { sharpHoleLaw } from '../hole/sharp-hole.js';
+import { coveredPitchDiameter, requireDiscValve } from '../valve/disc-valve.js';
+import { type ValvePath, valvePath } from '../valve/valve-path.js';
+import { jointPressureDrop } from './joint-newton.js';
+import { newtonianRim, type PistonFlow, parallelFlow } from './parallel-flow.js';
+import { type Piston, requirePiston } from './piston.js';
+import { pressureDropOfFewPaths, pressureDropOfManyPaths } from './piston-pressure-drop.js';
+
+export type { PistonFlow } from './parallel-flow.js';
+
+/** The disc valves of a piston over the paths of their holes. */
+function bindValves(
+  piston: Piston,
+  bore: number,
+  fluid: FluidState,
+  paths: readonly HolePath[],
+): readonly ValvePath[] {
+  return (piston.valves ?? []).map((valve, index) => {
+    const field = `piston.valves[${index}]`;
+    requireDiscValve(valve, piston, bore, field);
+    const covered = valve.covers.flatMap((group) => paths[group] ?? []);
+    const count = valve.covers.reduce((sum, group) => sum + (piston.holes[group]?.count ?? 0), 0);
+    return valvePath(valve, covered, count, coveredPitchDiameter(valve, piston, field), fluid);
+  });
+}
+
+/**
+ * Binds a piston to its bore and a fluid: holes, valves and the rim gap in parallel share one pressure drop.
+ *
+ * @param piston - sizes above 0 m, holes smaller than the piston, eccentricity 0 to 0.99
+ * @param bore - diameter of the bore [m], above the piston diameter
+ * @param fluid - density above 0 kg/m³, kinematic viscosity above 0 m²/s
+ * @param law - law of the straight sharp holes; {@link sharpHoleLaw} by default
+ * @throws InputError for a size or fluid property outside its range
+ * @public
+ */
+export function pistonFlow(
+  piston: Piston,
+  bore: number,
+  fluid: FluidState,
+  law: HoleLaw = sharpHoleLaw,
+): PistonFlow {
+  requirePiston(piston);
+  const gap = rimGap(piston, bore);
+  const gapConductance = annularGapConductance(gap, fluid);
+  const { shearThinning } = fluid;
+  const all = piston.holes.map((group) => holePath(group, piston.thickness, fluid, law));
+  const covered = new Set((piston.valves ?? []).flatMap(({ covers }) => covers));
+  const paths = all.filter((_, index) => !covered.has(index));
+  const valves = bindValves(piston, bore, fluid, all);
+  const rim =
+    shearThinning === undefined
+      ? newtonianRim(gapConductance)
+      : {
+          gapFlow: thinningGapFlow(gap, fluid, shearThinning),
+          dragViscosityRatio: (speed: number) => gapDragViscosityRatio(gap, shearThinning, speed),
+        };
+  return parallelFlow({ paths, valves, law, gap, gapConductance, ...rim }, (ways, flow) => {
+    if (shearThinning !== undefined) return pressureDropOfManyPaths(ways, flow);
+    return pressureDropOfFewPaths(ways, flow, jointPressureDrop);
+  });
+}

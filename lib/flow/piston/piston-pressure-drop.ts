@@ -1,0 +1,130 @@
+import { monotoneRoot } from '../../numeric/monotone-root.js';
+import { ConvergenceError } from '../../numeric/root-finding.js';
+import { lookAtHole } from '../hole/hole-law.js';
+import type { HolePath } from '../hole/hole-path.js';
+import type { ValvePath } from '../valve/valve-path.js';
+
+/**
+ * A solved pressure drop.
+ *
+ * @public
+ */
+export interface PistonPressureDrop {
+  /** [Pa], with the sign of the flow. */
+  readonly pressureDrop: number;
+  /** Mean speed in the open holes of each path [m/s], with the sign of the flow. */
+  readonly holeSpeeds: readonly number[];
+  /** Steps taken. */
+  readonly iterations: number;
+  /** Flow less the flow asked for [m³/s], at the last pressure drop tried. */
+  readonly residual: number;
+}
+
+const stepLimit = 60;
+
+/** Below this step against the speed the pressure drop is a straight line to twelve digits. */
+const straight = 1e-6;
+
+/** Filled and read within one call and never handed out. */
+const both = new Float64Array(2);
+
+/**
+ * One hole size: the speed in the hole is the unknown. `area V + G Δp(V)` is convex and rises, and all flow through the holes is an
+ * upper bound, so that each step of Newton's falls towards the root.
+ */
+export function pressureDropOfOnePath(
+  { area, resistance }: HolePath,
+  gapConductance: number,
+  flow: number,
+): PistonPressureDrop {
+  const target = Math.abs(flow);
+  const sign = flow < 0 ? -1 : 1;
+  let speed = target / area;
+  for (let iterations = 0; iterations <= stepLimit; iterations++) {
+    lookAtHole(resistance, sign * speed, both);
+    const drop = sign * (both[0] ?? 0);
+    const slope = both[1] ?? 0;
+    const step = (area * speed + gapConductance * drop - target) / (area + gapConductance * slope);
+    speed -= step;
+    if (Math.abs(step) <= straight * speed) {
+      const pressureDrop = drop - step * slope;
+      const residual = area * speed + gapConductance * pressureDrop - target;
+      return {
+        pressureDrop: sign * pressureDrop,
+        holeSpeeds: [sign * speed],
+        iterations,
+        residual: sign * residual,
+      };
+    }
+  }
+  throw new ConvergenceError('pressure drop of the piston', 0, target / area);
+}
+
+/** Everything that lets oil through a piston. */
+export interface ParallelPaths {
+  readonly paths: readonly HolePath[];
+  readonly valves: readonly ValvePath[];
+  /** Area of the open holes [m²]. */
+  readonly area: number;
+  readonly gapFlow: (pressureDrop: number) => number;
+  /** Flow per pressure drop of the gap at rest [m³/(s·Pa)]. */
+  readonly gapConductance: number;
+  /** Flow per pressure drop of gap and open holes in the creeping limit [m³/(s·Pa)]. */
+  readonly creepingConductance: number;
+}
+
+/**
+ * Several ways through: the pressure drop is the unknown, and the flow rises with it. The start takes one speed for all open holes, or
+ * viscosity alone where that asks for more; a rough start only costs steps.
+ */
+export function pressureDropOfManyPaths(ways: ParallelPaths, flow: number): PistonPressureDrop {
+  const { paths, valves, area, gapFlow, gapConductance, creepingConductance } = ways;
+  const sign = flow < 0 ? -1 : 1;
+  const throughHoles = (1 - gapConductance / creepingConductance) * flow;
+  let start = Math.abs(flow) / creepingConductance;
+  for (const { resistance } of paths) {
+    start = Math.max(start, Math.abs(resistance.pressureDrop(throughHoles / area)));
+  }
+  const excess = (size: number) => {
+    const drop = sign * size;
+    const step = 1e-4 * size;
+    let through = gapFlow(drop);
+    let slope = (gapFlow(drop + step) - gapFlow(drop - step)) / (2 * step);
+    for (const path of paths) {
+      const speed = path.resistance.meanSpeed(drop);
+      through += path.area * speed;
+      slope += path.area / path.resistance.slope(speed);
+    }
+    for (const valve of valves) {
+      through += valve.flow(drop);
+      slope += valve.slope(drop);
+    }
+    return { value: sign * (through - flow), slope };
+  };
+  const { root, iterations, residual } = monotoneRoot(
+    excess,
+    start,
+    0,
+    Number.POSITIVE_INFINITY,
+    'pressure drop of the piston',
+  );
+  const holeSpeeds = paths.map(({ resistance }) => resistance.meanSpeed(sign * root));
+  return { pressureDrop: sign * root, holeSpeeds, iterations, residual: sign * residual };
+}
+
+/**
+ * Pressure drop for an oil that does not thin: holes of one size directly, others by `joint` where it finds an answer, else by the
+ * method that always does.
+ */
+export function pressureDropOfFewPaths(
+  ways: ParallelPaths,
+  flow: number,
+  joint: (ways: ParallelPaths, flow: number) => PistonPressureDrop | undefined,
+): PistonPressureDrop {
+  const { paths, valves, gapConductance } = ways;
+  const [only, second] = paths;
+  if (only !== undefined && second === undefined && valves.length === 0) {
+    return pressureDropOfOnePath(only, gapConductance, flow);
+  }
+  return joint(ways, flow) ?? pressureDropOfManyPaths(ways, flow);
+}

@@ -1,0 +1,50 @@
+import { noWarnings, type Warning } from '../../base/warning.js';
+
+/** Range over which a hole law was shown to hold. */
+export interface HoleLawRange {
+  readonly law: string;
+  readonly lengthRatio: { readonly low: number; readonly high: number };
+  readonly reynoldsNumber: { readonly low: number; readonly high: number };
+}
+
+function outside(
+  code: string,
+  what: string,
+  value: number,
+  range: { readonly low: number; readonly high: number },
+  law: string,
+): Warning | undefined {
+  if (value >= range.low && value <= range.high) return undefined;
+  const low = value < range.low;
+  const limit = low ? range.low : range.high;
+  return {
+    code: `${code}-${low ? 'low' : 'high'}`,
+    message: `${what} ${Number(value.toPrecision(3))} is ${low ? 'below' : 'above'} ${limit}, the end of the range of the ${law} law`,
+    value,
+    limit,
+  };
+}
+
+/** Warnings for a hole outside the range of its law. */
+export function holeRangeWarnings(
+  range: HoleLawRange,
+  lengthRatio: number,
+  reynoldsNumber: number,
+): readonly Warning[] {
+  const length = outside(
+    'hole-length-ratio',
+    'Hole length/diameter',
+    lengthRatio,
+    range.lengthRatio,
+    range.law,
+  );
+  const reynolds = outside(
+    'hole-reynolds-number',
+    'Hole Reynolds number',
+    reynoldsNumber,
+    range.reynoldsNumber,
+    range.law,
+  );
+  if (length === undefined && reynolds === undefined) return noWarnings;
+  return [length, reynolds].filter((warning) => warning !== undefined);
+}

@@ -1,0 +1,129 @@
+import { requireCount, requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
+import { InputError } from '../../base/input-error.js';
+import { throatArea } from '../hole/hole-shape.js';
+import type { Piston } from '../piston/piston.js';
+import { ringPlateCompliance } from './ring-plate.js';
+
+/**
+ * A thin disc, or a stack of equal ones, clamped at the shaft and lying on one face of the piston over some of its holes.
+ * Oil from the other face lifts it; oil towards it shuts it.
+ *
+ * @public
+ */
+export interface DiscValve {
+  /** Face of the piston it lies on: `shaft-side` opens in compression, `blind-side` in rebound. */
+  readonly face: 'shaft-side' | 'blind-side';
+  /** Indices of the hole groups it covers; all on one pitch circle. */
+  readonly covers: readonly number[];
+  /** Outer diameter [m], up to the bore, and past the far edge of the holes. */
+  readonly outerDiameter: number;
+  /** Diameter up to which it is clamped [m], short of the near edge of the holes. */
+  readonly clampDiameter: number;
+  /** Thickness of one disc [m], above 0. */
+  readonly thickness: number;
+  /** How many equal discs lie on each other, 1 or more; they slide, so their stiffnesses add. */
+  readonly count: number;
+  /** Young's modulus [Pa], above 0; spring steel about 2.0e11. */
+  readonly elasticModulus: number;
+  /** Poisson's ratio, 0 to 0.49; metals about 0.3. */
+  readonly poissonRatio: number;
+  /** How far the seat bends the disc at the holes before it lifts [m], 0 or more. */
+  readonly preload: number;
+  /** Lift at which a stop holds the disc [m], above 0; without it nothing does. */
+  readonly largestLift?: number;
+}
+
+/** Diameter of the circle on which the centres of the covered holes lie [m]. */
+export function coveredPitchDiameter(valve: DiscValve, piston: Piston, field: string): number {
+  const [first = 0] = valve.covers;
+  const pitch = piston.holes[first]?.pitchDiameter;
+  for (const index of valve.covers) {
+    const group = piston.holes[index];
+    if (group === undefined) {
+      throw new InputError({
+        field: `${field}.covers`,
+        value: index,
+        accepted: `an index of a hole group, 0 to ${piston.holes.length - 1}`,
+      });
+    }
+    if (group.pitchDiameter === undefined || group.pitchDiameter !== pitch) {
+      throw new InputError({
+        field: `piston.holes[${index}].pitchDiameter`,
+        value: group.pitchDiameter,
+        unit: 'm',
+        accepted: `given and the same for each hole group under ${field}`,
+      });
+    }
+  }
+  if (pitch === undefined) {
+    throw new InputError({
+      field: `${field}.covers`,
+      value: 'no hole group',
+      accepted: 'at least one hole group',
+    });
+  }
+  return pitch;
+}
+
+/** Throws unless the disc covers its holes, fits into the bore and can lift. */
+export function requireDiscValve(valve: DiscValve, piston: Piston, bore: number, field: string): void {
+  requirePositive(valve.outerDiameter, `${field}.outerDiameter`, 'm');
+  requirePositive(valve.clampDiameter, `${field}.clampDiameter`, 'm');
+  requirePositive(valve.thickness, `${field}.thickness`, 'm');
+  requireCount(valve.count, `${field}.count`);
+  requirePositive(valve.elasticModulus, `${field}.elasticModulus`, 'Pa');
+  requireWithin(valve.poissonRatio, 0, 0.49, `${field}.poissonRatio`, '');
+  requireNotNegative(valve.preload, `${field}.preload`, 'm');
+  if (valve.largestLift !== undefined) requirePositive(valve.largestLift, `${field}.largestLift`, 'm');
+  const pitch = coveredPitchDiameter(valve, piston, field);
+  const widest = Math.max(...valve.covers.map((index) => piston.holes[index]?.diameter ?? 0));
+  const refuse = (name: string, value: number, accepted: string): never => {
+    throw new InputError({ field: `${field}.${name}`, value, unit: 'm', accepted });
+  };
+  if (valve.outerDiameter > bore) {
+    refuse('outerDiameter', valve.outerDiameter, `at most the bore of ${bore}`);
+  }
+  if (valve.outerDiameter <= pitch + widest) {
+    refuse(
+      'outerDiameter',
+      valve.outerDiameter,
+      `above ${pitch + widest}, the far edge of the holes it covers,`,
+    );
+  }
+  if (valve.clampDiameter >= pitch - widest) {
+    refuse(
+      'clampDiameter',
+      valve.clampDiameter,
+      `below ${pitch - widest}, the near edge of the holes it covers,`,
+    );
+  }
+}
+
+/** How far a disc lifts at its holes for each pressure under it [m/Pa]: the pressure on the area of the holes, on their circle. */
+export function discLiftPerPressure(valve: DiscValve, area: number, pitchDiameter: number): number {
+  const plate = {
+    innerRadius: valve.clampDiameter / 2,
+    outerRadius: valve.outerDiameter / 2,
+    thickness: valve.thickness,
+    elasticModulus: valve.elasticModulus,
+    poissonRatio: valve.poissonRatio,
+  };
+  return (area * ringPlateCompliance(plate, pitchDiameter / 2)) / valve.count;
+}
+
+/**
+ * Pressure drop at which a disc begins to lift [Pa], whatever the oil.
+ *
+ * @param valve - one of the piston's
+ * @param piston - with the holes that it covers
+ * @throws InputError where it covers no holes, or holes without a common pitch circle
+ * @public
+ */
+export function discOpeningPressure(valve: DiscValve, piston: Piston): number {
+  const pitch = coveredPitchDiameter(valve, piston, 'valve');
+  const area = valve.covers.reduce((sum, index) => {
+    const group = piston.holes[index];
+    return group === undefined ? sum : sum + group.count * throatArea(group);
+  }, 0);
+  return valve.preload / discLiftPerPressure(valve, area, pitch);
+}

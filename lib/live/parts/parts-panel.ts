@@ -1,0 +1,66 @@
+import { html } from '../../page/html/html.js';
+import type { PartsFile } from '../controls/case.js';
+import { found } from '../found.js';
+import { saveFile } from '../leave.js';
+import { domNodes } from '../patch.js';
+import { partForm } from './part-form.js';
+
+/** The panel for the reader's own parts. */
+export interface PartsPanel {
+  readonly element: Element;
+  /** Shows the parts of a file. */
+  show(file: PartsFile): void;
+}
+
+/** What the panel tells of. */
+export interface PartsListeners {
+  /** A file was opened from disk. */
+  readonly opened: (name: string, text: string) => void;
+  /** A part is to be changed, copied or removed; the change is made where its faults are told. */
+  readonly edited: (change: () => PartsFile) => void;
+  /** The reader wants the parts that the page came with. */
+  readonly back: () => void;
+}
+
+/** Makes the panel: open a file, change its parts, save the file. Nothing leaves the device. */
+export function partsPanel({ opened, edited, back }: PartsListeners): PartsPanel {
+  const element = panelElement();
+  const form = partForm(edited);
+  found(element, '.form').replaceWith(form.element);
+  let shown: PartsFile | undefined;
+  // The form is made when the panel is opened: it needs the tree of the file.
+  const showForm = (): void => {
+    if (shown !== undefined && element.hasAttribute('open')) form.show(shown);
+  };
+  element.addEventListener('toggle', showForm);
+  const file = found(element, 'input');
+  file.addEventListener('change', async () => {
+    const [chosen] = file.files ?? [];
+    // The same file can be chosen again after it was changed on disk.
+    if (chosen !== undefined) opened(chosen.name, await chosen.text());
+    file.value = '';
+  });
+  const [save, original] = element.querySelectorAll('.file button');
+  save?.addEventListener('click', () => {
+    if (shown !== undefined) saveFile(shown.name, new Blob([shown.text], { type: 'text/plain' }));
+  });
+  original?.addEventListener('click', back);
+  return {
+    element,
+    show(next) {
+      shown = next;
+      found(element, 'b').textContent = next.name;
+      showForm();
+    },
+  };
+}
+
+function panelElement(): Element {
+  const [element] = domNodes(html`<details class="panel parts"><summary>Parts</summary>
+<p>From <b></b>; what you open or change stays on this device.</p>
+<div class="control"><label for="parts-open">Open a parts file</label><input type="file" id="parts-open" accept=".yaml,.yml,.json"></div>
+<div class="form"></div>
+<p class="row file"><button type="button">Save parts file</button> <button type="button">Parts of this page</button></p></details>`);
+  if (!(element instanceof Element)) throw new TypeError('the panel is one element');
+  return element;
+}

@@ -1,0 +1,72 @@
+import type { Figure, LayoutName } from '../../plot/chart/figure.js';
+import { type CompiledSpecs, layoutShown, type Picture, picture } from './picture.js';
+
+/** All pictures of a page. */
+export interface Pictures {
+  /** Draws the figures that are in the window or near it, at the width shown. */
+  drawSeen(figures: readonly Figure[]): Promise<void>;
+  /** Draws all figures at both widths: for paper, and for a window that moves or changes. */
+  drawAll(figures: readonly Figure[]): Promise<void>;
+  /** One picture, drawn. */
+  svg(figure: Figure, layout: LayoutName): Promise<SVGElement>;
+}
+
+/** Pictures in the figures of a page, made when they are first drawn. */
+export function pictures(specs: CompiledSpecs): Pictures {
+  const made = new Map<Element, Picture>();
+  const unseen = new Set<Element>();
+  const watch = new IntersectionObserver(
+    (changes) => {
+      for (const { target, isIntersecting } of changes) {
+        if (isIntersecting) unseen.delete(target);
+        else unseen.add(target);
+      }
+    },
+    { rootMargin: '40px' },
+  );
+  const draw = async (figure: Figure, layout: LayoutName, place: Element): Promise<void> => {
+    const drawing = figure.drawings[layout];
+    let drawn = made.get(place);
+    if (drawn?.kind !== figure.chart.kind) {
+      drawn?.finalize();
+      drawn = picture(place, figure.chart.kind, specs);
+      made.set(place, drawn);
+      watch.observe(place);
+    }
+    await drawn.draw(drawing, figure);
+  };
+  return {
+    async drawSeen(figures) {
+      const layout = layoutShown();
+      for (const figure of figures) {
+        const place = placeOf(figure, layout);
+        if (place !== null && !unseen.has(place)) await draw(figure, layout, place);
+      }
+    },
+    async drawAll(figures) {
+      for (const [place, { finalize }] of made) {
+        if (place.isConnected) continue;
+        watch.unobserve(place);
+        unseen.delete(place);
+        finalize();
+        made.delete(place);
+      }
+      for (const figure of figures)
+        for (const layout of ['wide', 'narrow'] as const) {
+          const place = placeOf(figure, layout);
+          if (place !== null) await draw(figure, layout, place);
+        }
+    },
+    async svg(figure, layout) {
+      const place = placeOf(figure, layout);
+      if (place !== null) await draw(figure, layout, place);
+      const svg = place?.querySelector('svg');
+      if (!(svg instanceof SVGElement)) throw new TypeError(`${figure.id} was not drawn`);
+      return svg;
+    },
+  };
+}
+
+function placeOf({ id }: Figure, layout: LayoutName): Element | null {
+  return document.querySelector(`#${id}>.${layout}`);
+}

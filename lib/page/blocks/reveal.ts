@@ -1,0 +1,24 @@
+import type { CheckBlock, FigureBlock, ListBlock, TableBlock, TextBlock } from '../page.js';
+
+/**
+ * A question to predict, and what happens, behind a disclosure. Paper keeps the question alone while the disclosure is closed.
+ *
+ * @public
+ */
+export interface RevealBlock {
+  readonly kind: 'reveal';
+  /** Anchor: small letters, digits and hyphens; differs from all other ids of the page. */
+  readonly id: string;
+  readonly question: string;
+  /** What could happen; one of them does. */
+  readonly choices: readonly string[];
+  /** What happens. */
+  readonly blocks: readonly RevealedBlock[];
+}
+
+/**
+ * What can stand behind a disclosure.
+ *
+ * @public
+ */
+export type RevealedBlock = TextBlock | ListBlock | FigureBlock | TableBlock | CheckBlock;

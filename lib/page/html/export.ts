@@ -1,0 +1,87 @@
+import { type Cell, type Column, columnHeading, displayNumber, type Table } from '../../plot/chart/table.js';
+import { allBlocks, type Block, type Page } from '../page.js';
+import type { PageContent } from './render-html.js';
+
+/**
+ * A table as comma-separated values (RFC 4180): one heading row, numbers in the unit of the heading, kept to six digits.
+ *
+ * @param table - the table
+ * @returns CSV text
+ *
+ * @public
+ */
+export function tableCsv({ columns, rows }: Table): string {
+  const lines = [
+    columns.map((column) => csvText(columnHeading(column))),
+    ...rows.map((row) => columns.map((column, index) => csvCell(column, row[index] ?? null))),
+  ];
+  return lines.map((line) => `${line.join(',')}\r\n`).join('');
+}
+
+/**
+ * The tables of a page by id: those behind the figures, and those in full view.
+ *
+ * @public
+ */
+export function pageTables(page: Page): ReadonlyMap<string, Table> {
+  return new Map(
+    allBlocks(page).flatMap((block) => {
+      if (block.kind === 'figure') return [[block.figure.id, block.figure.table] as const];
+      return block.kind === 'table' ? [[block.id, block.table] as const] : [];
+    }),
+  );
+}
+
+/**
+ * The whole page as JSON, for other programs: words, numbers in the units of their headings, and checks.
+ *
+ * @param content - the page; pictures and fonts are left out
+ * @returns JSON text
+ *
+ * @public
+ */
+export function pageJson(content: PageContent): string {
+  const { title, question, about, page, parameters, provenance } = content;
+  const whole = {
+    title,
+    question,
+    answer: page.answer,
+    parts: about,
+    parameters,
+    version: provenance.version,
+    contentHash: provenance.contentHash,
+    blocks: page.blocks.map(plainBlock),
+    sources: page.sources,
+  };
+  return `${JSON.stringify(whole, null, 1)}\n`;
+}
+
+function plainBlock(block: Block): unknown {
+  if (block.kind === 'reveal') return { ...block, blocks: block.blocks.map(plainBlock) };
+  if (block.kind === 'table') return { ...block, table: plainTable(block.table) };
+  if (block.kind !== 'figure') return block;
+  const { id, title, alt, table } = block.figure;
+  return { kind: 'figure', id, title, alt, table: plainTable(table) };
+}
+
+function plainTable({ columns, rows }: Table): unknown {
+  return {
+    columns: columns.map(({ label, unit }) => ({ label, unit })),
+    rows: rows.map((row) => columns.map((column, index) => plainCell(column, row[index] ?? null))),
+  };
+}
+
+function plainCell(column: Column, cell: Cell): Cell {
+  return typeof cell === 'number' ? displayNumber(column, cell) : cell;
+}
+
+function csvCell(column: Column, cell: Cell): string {
+  const plain = plainCell(column, cell);
+  return typeof plain === 'string' ? csvText(plain) : plain === null ? '' : String(plain);
+}
+
+/** A spreadsheet runs a text that starts like a formula; an apostrophe keeps it a text. */
+function csvText(text: string): string {
+  const harmless = /^[=+\-@\t\r]/u.test(text) ? `'${text}` : text;
+  return /[",\r\n]/u.test(harmless) ? `"${harmless.replaceAll('"', '""')}"` : harmless;
+}

@@ -1,0 +1,69 @@
+import { prose } from '../blocks/prose.js';
+import { type Html, html, trusted } from './html.js';
+import { type EmbeddedFont, htmlDocument } from './html-document.js';
+import { type Provenance, pageFooter } from './page-footer.js';
+
+/**
+ * One page of the index.
+ *
+ * @public
+ */
+export interface IndexEntry {
+  readonly name: string;
+  readonly title: string;
+  readonly question: string;
+  readonly answer: string;
+  /** SVG of a figure of the page, where it has one. */
+  readonly picture?: string;
+}
+
+/**
+ * All that an index is made of.
+ *
+ * @public
+ */
+export interface IndexContent {
+  /** In the order of reading. */
+  readonly entries: readonly IndexEntry[];
+  /** What the parts file says of itself. */
+  readonly about: string;
+  readonly fonts: readonly EmbeddedFont[];
+  readonly provenance: Provenance;
+}
+
+/**
+ * The index of rendered pages: the question that each answers, its answer, and a small picture. It stands beside the folders of the
+ * pages.
+ *
+ * @param content - the pages in the order of reading, with fonts and provenance
+ * @returns HTML text; the same content gives the same bytes
+ *
+ * @public
+ */
+export async function renderIndex({ entries, about, fonts, provenance }: IndexContent): Promise<string> {
+  const body = html`<header>
+<h1>Damping, question by question</h1>
+<p class="question">${prose(about)}</p>
+</header>
+<main><ol class="index">
+${entries.map(entryHtml)}</ol></main>
+${pageFooter(provenance)}`;
+  return htmlDocument('Damping, question by question', fonts, body);
+}
+
+function entryHtml({ name, title, question, answer, picture }: IndexEntry): Html {
+  const small =
+    picture === undefined ? '' : html`<div class="thumbnail">${trusted(thumbnail(picture, name))}</div>`;
+  return html`<li>${small}<div><h2><a href="${name}/${name}.html">${title}</a></h2>
+<p class="question">${prose(question)}</p>
+<p>${prose(answer)}</p></div></li>
+`;
+}
+
+/** A picture without its words, which stand beside it, and with ids of its own: two pages may have a figure of one name. */
+function thumbnail(svg: string, name: string): string {
+  return svg
+    .replace(/<title[\s\S]*?<\/desc>/u, '')
+    .replace(/ role="img" aria-labelledby="[^"]*" aria-describedby="[^"]*"/u, ' aria-hidden="true"')
+    .replaceAll(/( id="|url\(#)/gu, `$1${name}-`);
+}

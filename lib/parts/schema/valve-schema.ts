@@ -1,0 +1,93 @@
+import * as z from 'zod/mini';
+import type { Piston } from '../../flow/piston/piston.js';
+import type { DiscValve } from '../../flow/valve/disc-valve.js';
+import { formatQuantity } from '../../units/index.js';
+import { choiceField, countField, numberField } from './plain-field.js';
+import { quantityField } from './quantity-field.js';
+import { list, record } from './record.js';
+
+const size = (from: string, to: string, example: string, description: string) =>
+  quantityField({ dimension: 'length', from, to, example, description });
+
+/** A thin disc over some of the holes. */
+export const valveSchema = z.pipe(
+  record(
+    {
+      face: choiceField(['shaft-side', 'blind-side'], {
+        description: 'Face on which the disc lies; on the shaft side it opens in compression.',
+      }),
+      covers: list(
+        countField(20, { description: 'A hole size of this piston, counted from 1.', examples: [1] }),
+        { description: 'Which hole sizes it covers, counted from 1 in the order of "holes".' },
+        { from: 1, to: 20 },
+      ),
+      'outer-diameter': size('1 mm', '40 mm', '10.5 mm', 'Outer diameter'),
+      'clamp-diameter': size('1 mm', '40 mm', '5 mm', 'Diameter up to which nut or washer holds it down'),
+      thickness: size('0.01 mm', '3 mm', '0.1 mm', 'Thickness of one disc'),
+      count: z.optional(
+        countField(20, { description: 'How many equal discs lie on each other.', examples: [2] }),
+      ),
+      'elastic-modulus': quantityField({
+        dimension: 'pressure',
+        from: '0.1 GPa',
+        to: '500 GPa',
+        example: '3 GPa',
+        description: "Young's modulus: spring steel about 200 GPa, polyester film about 4 GPa",
+      }),
+      'poisson-ratio': z.optional(
+        numberField({ from: 0, to: 0.49 }, { description: "Poisson's ratio.", default: 0.3 }),
+      ),
+      preload: z.optional(
+        size('0 mm', '3 mm', '0.05 mm', 'How far its seat bends it at the holes; by default not at all'),
+      ),
+      'largest-lift': z.optional(size('0.01 mm', '5 mm', '0.5 mm', 'Lift at which a stop holds it')),
+    },
+    { description: 'A thin disc that shuts some of the holes in one direction.' },
+  ),
+  z.transform((entry): DiscValve => {
+    const largestLift = entry['largest-lift'];
+    return {
+      face: entry.face,
+      covers: entry.covers.map((number) => number - 1),
+      outerDiameter: entry['outer-diameter'],
+      clampDiameter: entry['clamp-diameter'],
+      thickness: entry.thickness,
+      count: entry.count ?? 1,
+      elasticModulus: entry['elastic-modulus'],
+      poissonRatio: entry['poisson-ratio'] ?? 0.3,
+      preload: entry.preload ?? 0,
+      ...(largestLift === undefined ? {} : { largestLift }),
+    };
+  }),
+);
+
+const millimetres = (value: number): string => formatQuantity(value, 'length', 'mm', 4);
+
+/** Says what is wrong between a disc and the holes it covers, or nothing. */
+export function valveFault(valve: DiscValve, piston: Piston): readonly [string, string] | undefined {
+  const groups = valve.covers.map((index) => piston.holes[index]);
+  const [first] = groups;
+  const missing = groups.indexOf(undefined);
+  if (first === undefined || missing >= 0) {
+    const number = (valve.covers[Math.max(missing, 0)] ?? 0) + 1;
+    return ['covers', `must name one of the ${piston.holes.length} hole sizes, got ${number}`];
+  }
+  const pitch = first.pitchDiameter;
+  if (pitch === undefined || groups.some((group) => group?.pitchDiameter !== pitch)) {
+    return ['covers', 'must name hole sizes with one and the same "pitch-circle"'];
+  }
+  const widest = Math.max(...groups.map((group) => group?.diameter ?? 0));
+  if (valve.outerDiameter <= pitch + widest) {
+    return [
+      'outer-diameter',
+      `must be more than ${millimetres(pitch + widest)}, the far edge of its holes, got ${millimetres(valve.outerDiameter)}`,
+    ];
+  }
+  if (valve.clampDiameter >= pitch - widest) {
+    return [
+      'clamp-diameter',
+      `must be less than ${millimetres(pitch - widest)}, the near edge of its holes, got ${millimetres(valve.clampDiameter)}`,
+    ];
+  }
+  return undefined;
+}

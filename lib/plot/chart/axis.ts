@@ -1,0 +1,87 @@
+import { InputError } from '../../base/input-error.js';
+import { roundedText } from '../../units/index.js';
+import { textWidth } from '../drawing/text-width.js';
+import { fontSize } from './layout.js';
+import { type Column, columnHeading, displayNumber } from './table.js';
+
+/**
+ * An axis: its label and unit, and the part of the scale that is shown.
+ *
+ * @public
+ */
+export interface Axis extends Column {
+  /** Ends of the axis, in the same unit as the data; found from the data where left out. */
+  readonly domain?: readonly [number, number];
+}
+
+/** Where an axis ends unless its domain is given: at the data, or at round numbers about them (and zero). */
+export type AxisEnds = 'data' | 'round' | 'round with zero';
+
+/**
+ * Ends of an axis in the unit shown.
+ *
+ * @param axis - the axis
+ * @param values - the data in the unit shown
+ * @param ends - where it ends unless its domain is given
+ * @throws InputError for a number that is not finite, or ends that are not in rising order
+ */
+export function axisDomain(axis: Axis, values: readonly number[], ends: AxisEnds): readonly [number, number] {
+  const bad = values.find((value) => !Number.isFinite(value));
+  if (bad !== undefined) throw outOfOrder(axis, bad, 'a finite number');
+  if (axis.domain === undefined)
+    return ends === 'data' ? rounded(dataRange(values)) : roundDomain(values, ends === 'round with zero');
+  const low = displayNumber(axis, axis.domain[0]);
+  const high = displayNumber(axis, axis.domain[1]);
+  if (!(low < high)) throw outOfOrder(axis, `${low} to ${high}`, 'a domain in rising order');
+  return [low, high];
+}
+
+/** The least domain that holds two. */
+export function joinedDomain(
+  one: readonly [number, number],
+  other: readonly [number, number],
+): readonly [number, number] {
+  return [Math.min(one[0], other[0]), Math.max(one[1], other[1])];
+}
+
+/** The room that a number at an axis needs [px]: the longer of its ends, with a digit to spare. */
+export function tickWidth([low, high]: readonly [number, number]): number {
+  return Math.max(...[low, high].map((end) => textWidth(`${roundedText(end, 3)}0`, fontSize)));
+}
+
+function outOfOrder(axis: Axis, value: unknown, accepted: string): InputError {
+  return new InputError({ field: `axis "${columnHeading(axis)}"`, value, accepted });
+}
+
+/** Widens a range until its ends are ticks: multiples of 1, 2 or 5 times a power of ten, about six steps long. */
+function roundDomain(values: readonly number[], withZero: boolean): readonly [number, number] {
+  let [low, high] = dataRange(withZero ? [0, ...values] : values);
+  // A wider range may take a longer step; three turns settle it.
+  for (let turn = 0; turn < 3; turn++) {
+    const step = tickStep((high - low) / 6);
+    low = Number((Math.floor(low / step) * step).toPrecision(6));
+    high = Number((Math.ceil(high / step) * step).toPrecision(6));
+  }
+  return [low, high];
+}
+
+/** The step that d3 takes for ticks about this far apart, so that ours and those of the axis agree. */
+function tickStep(rough: number): number {
+  const power = 10 ** Math.floor(Math.log10(rough));
+  const ratio = rough / power;
+  return power * (ratio >= Math.sqrt(50) ? 10 : ratio >= Math.sqrt(10) ? 5 : ratio >= Math.sqrt(2) ? 2 : 1);
+}
+
+/** Six digits: a last bit too many would leave the tick at an end outside. */
+function rounded([low, high]: readonly [number, number]): readonly [number, number] {
+  return [Number(low.toPrecision(6)), Number(high.toPrecision(6))];
+}
+
+/** Least and greatest value, or some room about a single one. */
+function dataRange(values: readonly number[]): readonly [number, number] {
+  const low = values.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
+  const high = values.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
+  if (low < high) return [low, high];
+  const half = low === 0 ? 1 : Math.abs(low) / 2;
+  return [low - half, high + half];
+}

@@ -1,0 +1,66 @@
+import { InputError } from '../../base/input-error.js';
+import { drawDots } from '../drawing/dot-drawing.js';
+import { dotTable } from '../vega/dot-table.js';
+import { axisDomain, joinedDomain } from './axis.js';
+import { type DotChart, type DotsShown, dotsInUnitShown } from './dots.js';
+import { type Figure, requireFigureText } from './figure.js';
+import { lazyFigure } from './lazy-figure.js';
+import { requireSeriesNames } from './series-style.js';
+
+/**
+ * A dot for each value, one row for each category, with whiskers where a value is an interval. Series differ by
+ * colour and by shape.
+ *
+ * @param chart - what to show
+ * @returns the figure as plain data
+ * @throws InputError for an empty alternative text, no category, a category named twice, a dot of an unknown
+ * category, no series or more than 12, or a number that is not finite
+ *
+ * @public
+ */
+export function dotChart(chart: DotChart): Figure {
+  requireFigureText(chart);
+  requireSeriesNames(chart);
+  requireCategories(chart);
+  return dotFigure(chart, dotsShown(chart));
+}
+
+/** A dot chart over the dots of an earlier case; its axis holds the axes of both. */
+export function dotsBeside(chart: DotChart, start: DotChart): Figure {
+  const [shown, before] = [dotsShown(chart), dotsShown(start)];
+  return dotFigure(chart, {
+    ...shown,
+    start: before.series,
+    domain: joinedDomain(shown.domain, before.domain),
+  });
+}
+
+function dotsShown(chart: DotChart): DotsShown {
+  const series = dotsInUnitShown(chart);
+  const values = series.flatMap(({ dots }) =>
+    dots.flatMap(({ value, low, high }) => [value, low ?? value, high ?? value]),
+  );
+  return { ...chart, series, start: [], domain: axisDomain(chart.value, values, 'round with zero') };
+}
+
+function dotFigure(chart: DotChart, shown: DotsShown): Figure {
+  return lazyFigure(
+    { kind: 'dot', shows: chart },
+    (layout) => drawDots(shown, layout),
+    () => dotTable(chart),
+  );
+}
+
+function requireCategories({ id, categories, series }: DotChart): void {
+  const field = `categories of figure ${id}`;
+  if (categories.length === 0) throw new InputError({ field, value: 0, accepted: '1 or more' });
+  const repeated = categories.find((name, index) => categories.indexOf(name) !== index);
+  if (repeated !== undefined) throw new InputError({ field, value: repeated, accepted: 'named once each' });
+  const stray = series.flatMap(({ dots }) => dots).find(({ category }) => !categories.includes(category));
+  if (stray !== undefined)
+    throw new InputError({
+      field: `dots of figure ${id}`,
+      value: stray.category,
+      accepted: 'of a category of the figure',
+    });
+}

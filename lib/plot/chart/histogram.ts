@@ -1,0 +1,78 @@
+import { InputError } from '../../base/input-error.js';
+import type { Axis } from './axis.js';
+import type { Figure, FigureText } from './figure.js';
+import { lineChart } from './line-chart.js';
+import type { Rule } from './lines.js';
+import { likeColumn } from './table.js';
+
+/**
+ * What a histogram shows. Numbers are in SI where the axis has a dimension.
+ *
+ * @public
+ */
+export interface Histogram extends FigureText {
+  readonly value: Axis;
+  /** 2 or more, not all equal. */
+  readonly values: readonly number[];
+  /** What is counted, for example `builds`. */
+  readonly counted: string;
+  readonly rules?: readonly Rule[];
+}
+
+const mostClasses = 30;
+
+/**
+ * How often values fall into classes of equal width, as an outline; about as many classes as the cube root of the number of values
+ * asks for (Rice's rule: 2 n^⅓).
+ *
+ * @param chart - what to show
+ * @returns the figure as plain data
+ * @throws InputError for fewer than 2 values, values that are all equal, or a number that is not finite
+ * @public
+ */
+export function histogram(chart: Histogram): Figure {
+  const { values, value, counted, rules, ...text } = chart;
+  const low = values.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
+  const high = values.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
+  if (!(low < high))
+    throw new InputError({
+      field: `values of figure ${chart.id}`,
+      value: low,
+      accepted: '2 or more that differ',
+    });
+  const classes = Math.min(mostClasses, Math.ceil(2 * Math.cbrt(values.length)));
+  const width = (high - low) / classes;
+  const counts = new Array<number>(classes).fill(0);
+  for (const one of values) {
+    const place = Math.min(classes - 1, Math.floor((one - low) / width));
+    counts[place] = (counts[place] ?? 0) + 1;
+  }
+  const classesCounted = counts.map((count, place) => ({
+    from: low + place * width,
+    to: low + (place + 1) * width,
+    count,
+  }));
+  const outline = classesCounted.flatMap(({ from, to, count }) => [
+    { x: from, y: count, low: 0, high: count },
+    { x: to, y: count, low: 0, high: count },
+  ]);
+  const number = `Number of ${counted}`;
+  const figure = lineChart({
+    ...text,
+    x: value,
+    y: { label: number, unit: '', domain: [0, roundAbove(Math.max(...counts))] },
+    series: [{ name: counted, points: outline }],
+    ...(rules === undefined ? {} : { rules }),
+  });
+  const columns = [likeColumn(value, 'From'), likeColumn(value, 'To'), { label: number, unit: '' }];
+  return {
+    ...figure,
+    table: { columns, rows: classesCounted.map(({ from, to, count }) => [from, to, count]) },
+  };
+}
+
+/** The next count above that ends an axis well. */
+function roundAbove(count: number): number {
+  const power = 10 ** Math.floor(Math.log10(count));
+  return power * Math.ceil((1.05 * count) / power);
+}

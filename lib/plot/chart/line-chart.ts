@@ -1,0 +1,50 @@
+import { InputError } from '../../base/input-error.js';
+import { drawLines } from '../drawing/line-drawing.js';
+import { lineTable } from '../vega/line-table.js';
+import { joinedDomain } from './axis.js';
+import { type Figure, requireFigureText } from './figure.js';
+import { lazyFigure } from './lazy-figure.js';
+import { inUnitsShown, type LineChart, type LinesShown } from './lines.js';
+import { requireSeriesNames } from './series-style.js';
+
+/**
+ * A line chart of one or more series. Lines differ by colour and by dash, and carry their names.
+ *
+ * @param chart - what to show
+ * @returns the figure as plain data
+ * @throws InputError for an empty alternative text, no series or more than 12, two series of one name, a series
+ * of fewer than 2 points, a number that is not finite, or an axis whose ends are not in rising order
+ *
+ * @public
+ */
+export function lineChart(chart: LineChart): Figure {
+  requireFigureText(chart);
+  requireSeriesNames(chart);
+  const short = chart.series.find(({ points }) => points.length < 2);
+  if (short !== undefined)
+    throw new InputError({
+      field: `points of "${short.name}"`,
+      value: short.points.length,
+      accepted: '2 or more',
+    });
+  return lineFigure(chart, inUnitsShown(chart));
+}
+
+/** A line chart over the lines of an earlier case; its axes hold the axes of both. */
+export function linesBeside(chart: LineChart, start: LineChart): Figure {
+  const [shown, before] = [inUnitsShown(chart), inUnitsShown(start)];
+  return lineFigure(chart, {
+    ...shown,
+    startingCase: before.series,
+    xDomain: joinedDomain(shown.xDomain, before.xDomain),
+    yDomain: joinedDomain(shown.yDomain, before.yDomain),
+  });
+}
+
+function lineFigure(chart: LineChart, shown: LinesShown): Figure {
+  return lazyFigure(
+    { kind: 'line', shows: chart },
+    (layout) => drawLines(shown, layout),
+    () => lineTable(chart),
+  );
+}

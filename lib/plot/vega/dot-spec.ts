@@ -1,0 +1,58 @@
+import { inkColours } from '../chart/palette.js';
+import {
+  given,
+  type Layer,
+  otherEnd,
+  pointKeyLayer,
+  type Specification,
+  scaled,
+  specification,
+  textLayers,
+} from '../drawing/layers.js';
+
+/** The constant part of a dot chart. Rows have their heights in pixels: the picture grows with the rows. */
+export function dotSpec(): Specification {
+  return specification(
+    ['x'],
+    [rowLayer(), dotLayer('start'), whiskerLayer(), dotLayer('dots'), pointKeyLayer(), ...textLayers()],
+  );
+}
+
+/** Thin lines between the rows. */
+function rowLayer(): Layer {
+  return {
+    data: { name: 'rows' },
+    mark: { type: 'rule', stroke: inkColours.grid, strokeWidth: 1 },
+    encoding: {
+      x: given('left', 'quantitative'),
+      x2: { field: 'right' },
+      y: given('top', 'quantitative'),
+    },
+  };
+}
+
+function whiskerLayer(): Layer {
+  return {
+    data: { name: 'whiskers' },
+    mark: { type: 'rule', strokeWidth: 2, clip: true },
+    encoding: {
+      x: scaled('x', 'low'),
+      x2: otherEnd('high'),
+      y: given('top', 'quantitative'),
+      stroke: given('colour', 'nominal'),
+    },
+  };
+}
+
+function dotLayer(name: 'start' | 'dots'): Layer {
+  return {
+    data: { name },
+    mark: { type: 'point', filled: true, opacity: 1, size: name === 'start' ? 60 : 80 },
+    encoding: {
+      x: scaled('x', 'x'),
+      y: given('top', 'quantitative'),
+      fill: given('colour', 'nominal'),
+      shape: given('shape', 'nominal'),
+    },
+  };
+}

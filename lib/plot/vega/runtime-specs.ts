@@ -1,0 +1,15 @@
+import { parse, type Runtime } from 'vega';
+import { chartSpecs } from '../chart/chart-specs.js';
+import type { ChartKind } from '../chart/figure.js';
+import { vegaSpec } from './vega-spec.js';
+
+/**
+ * The specification of each kind of chart, compiled as far as can be without data: to dataflows, with expressions as trees. They are
+ * plain data, so that a page needs neither Vega-Lite nor the parser of Vega.
+ */
+export function runtimeSpecs(): Readonly<Record<ChartKind, Runtime>> {
+  const compiled = (kind: ChartKind): Runtime =>
+    JSON.parse(JSON.stringify(parse(vegaSpec(kind), {}, { ast: true })));
+  const kinds = Object.keys(chartSpecs) as ChartKind[];
+  return Object.fromEntries(kinds.map((kind) => [kind, compiled(kind)])) as Record<ChartKind, Runtime>;
+}

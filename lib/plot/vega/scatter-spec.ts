@@ -1,0 +1,30 @@
+import {
+  given,
+  type Layer,
+  pointKeyLayer,
+  type Specification,
+  scaled,
+  specification,
+  textLayers,
+} from '../drawing/layers.js';
+
+/** The constant part of a scatter chart. */
+export function scatterSpec(): Specification {
+  return specification(
+    ['x', 'y'],
+    [pointLayer('start'), pointLayer('dots'), pointKeyLayer(), ...textLayers()],
+  );
+}
+
+function pointLayer(name: 'start' | 'dots'): Layer {
+  return {
+    data: { name },
+    mark: { type: 'point', filled: true, opacity: 1, clip: true, size: name === 'start' ? 60 : 90 },
+    encoding: {
+      x: scaled('x', 'x'),
+      y: scaled('y', 'y'),
+      fill: given('colour', 'nominal'),
+      shape: given('shape', 'nominal'),
+    },
+  };
+}
