@@ -1,6 +1,7 @@
 // Errors of the hole laws against the numerical reference, in percent: npm run bench hole-reference
+
+import type { HoleShape } from '../lib/flow/geometry/hole-shape.js';
 import type { HoleLaw } from '../lib/flow/hole/hole-law.js';
-import type { HoleShape } from '../lib/flow/hole/hole-shape.js';
 import { lichtarowiczLaw } from '../lib/flow/hole/lichtarowicz.js';
 import { oneConstantHoleLaw } from '../lib/flow/hole/one-constant-hole.js';
 import { shapedHoleResistance } from '../lib/flow/hole/shaped-hole.js';

@@ -1,7 +1,7 @@
 import type { Damper } from '../../lib/damper/damper.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import { forceVelocityCurve, symmetricSpeeds } from '../../lib/damper/force-velocity.js';
-import type { Piston } from '../../lib/flow/piston/piston.js';
+import type { Piston } from '../../lib/flow/geometry/piston.js';
 
 const damper = (piston: Omit<Piston, 'diameter' | 'thickness' | 'eccentricity'>): Damper => ({
   bore: 0.016,

@@ -1,6 +1,6 @@
 import { requirePositive, requireWithin } from '../base/checks.js';
 import { InputError } from '../base/input-error.js';
-import type { Piston } from '../flow/piston/piston.js';
+import type { Piston } from '../flow/geometry/piston.js';
 import { type GasSide, requireGasSide } from './gas.js';
 import { requireSealFriction, type SealFriction } from './seal-friction.js';
 

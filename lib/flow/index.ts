@@ -4,18 +4,21 @@ export {
   annularGapDrag,
   annularGapFlow,
 } from './gap/annular-gap.js';
-export { type Hole, holeArea, holeFlow, holePressureDrop, holeReynoldsNumber } from './hole/hole.js';
+export type { DiscValve } from './geometry/disc-valve.js';
+export { type Hole, holeArea } from './geometry/hole.js';
+export type { HoleEdge, HoleShape } from './geometry/hole-shape.js';
+export type { HoleGroup, Piston } from './geometry/piston.js';
+export { holeFlow, holePressureDrop, holeReynoldsNumber } from './hole/hole-flow.js';
 export type { HoleLaw, HoleResistance } from './hole/hole-law.js';
 export type { HolePath } from './hole/hole-path.js';
-export type { HoleEdge, HoleShape } from './hole/hole-shape.js';
 export { idelchikThickEdgeLaw, lossCoefficientIdelchikThickEdge } from './hole/idelchik-thick-edge.js';
 export { type InertialLoss, type InertialLossShares, inertialLoss } from './hole/inertial-loss.js';
 export { dischargeCoefficientLichtarowicz, lichtarowiczLaw } from './hole/lichtarowicz.js';
 export { oneConstantHoleLaw } from './hole/one-constant-hole.js';
 export { sharpHoleLaw } from './hole/sharp-hole.js';
-export { type HoleGroup, type Piston, totalHoleArea } from './piston/piston.js';
+export { totalHoleArea } from './piston/piston.js';
 export { type PistonFlow, pistonFlow } from './piston/piston-flow.js';
 export type { PistonPressureDrop } from './piston/piston-pressure-drop.js';
-export { type DiscValve, discOpeningPressure } from './valve/disc-valve.js';
+export { discOpeningPressure } from './valve/disc-valve.js';
 export { type RingPlate, ringPlateCompliance } from './valve/ring-plate.js';
 export type { ValveLook, ValvePath } from './valve/valve-path.js';

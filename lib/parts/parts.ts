@@ -1,7 +1,7 @@
 import type { GasSide } from '../damper/gas.js';
 import type { SealFriction } from '../damper/seal-friction.js';
 import type { ShockLengths } from '../fill/length/shock-length.js';
-import type { Piston } from '../flow/piston/piston.js';
+import type { Piston } from '../flow/geometry/piston.js';
 import type { OilDefinition } from '../fluid/oil/oil-definition.js';
 import type { Compensator } from '../gas/compensator.js';
 

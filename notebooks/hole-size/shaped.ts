@@ -1,8 +1,8 @@
 import type { DamperModel } from '../../lib/damper/damper-model.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import { oilForce } from '../../lib/damper/oil-force.js';
-import type { HoleShape } from '../../lib/flow/hole/hole-shape.js';
-import type { HoleGroup } from '../../lib/flow/piston/piston.js';
+import type { HoleShape } from '../../lib/flow/geometry/hole-shape.js';
+import type { HoleGroup } from '../../lib/flow/geometry/piston.js';
 
 /** How deep the chamfer of the page is, and how much wider a tapered hole gets [m]. */
 export const chamferDepth = 0.2e-3;

@@ -1,5 +1,5 @@
 import type { DamperModel } from '../../lib/damper/damper-model.js';
-import type { Piston } from '../../lib/flow/piston/piston.js';
+import type { Piston } from '../../lib/flow/geometry/piston.js';
 import type { OilPart, PistonPart, ShockPart } from '../../lib/parts/parts.js';
 import { modelAt, oilCase, pointAt } from '../base/oil-forces.js';
 

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import type { HoleShape } from '../../lib/flow/hole/hole-shape.js';
+import type { HoleShape } from '../../lib/flow/geometry/hole-shape.js';
+import type { HoleGroup } from '../../lib/flow/geometry/piston.js';
 import { shapedHoleResistance } from '../../lib/flow/hole/shaped-hole.js';
 import { sharpHoleLaw } from '../../lib/flow/hole/sharp-hole.js';
 import { slotConductance } from '../../lib/flow/hole/slot.js';
-import type { HoleGroup } from '../../lib/flow/piston/piston.js';
 import { pistonFlow } from '../../lib/flow/piston/piston-flow.js';
 import rows from '../reference/shape-rows.json' with { type: 'json' };
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import type { Damper } from '../../lib/damper/damper.js';
-import type { Hole } from '../../lib/flow/hole/hole.js';
-import type { Piston } from '../../lib/flow/piston/piston.js';
+import type { Hole } from '../../lib/flow/geometry/hole.js';
+import type { Piston } from '../../lib/flow/geometry/piston.js';
 import type { FluidState } from '../../lib/fluid/oil/fluid-state.js';
 
 const within = (min: number, max: number) => fc.double({ min, max, noNaN: true });

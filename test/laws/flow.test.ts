@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Hole, holeArea, holeFlow, holePressureDrop } from '../../lib/flow/hole/hole.js';
+import { type Hole, holeArea } from '../../lib/flow/geometry/hole.js';
+import { holeFlow, holePressureDrop } from '../../lib/flow/hole/hole-flow.js';
 import { idelchikThickEdgeLaw } from '../../lib/flow/hole/idelchik-thick-edge.js';
 import { lichtarowiczLaw } from '../../lib/flow/hole/lichtarowicz.js';
 import { oneConstantHoleLaw } from '../../lib/flow/hole/one-constant-hole.js';

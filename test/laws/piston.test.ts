@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { annularGapConductance, annularGapFlow } from '../../lib/flow/gap/annular-gap.js';
-import { holeFlow } from '../../lib/flow/hole/hole.js';
+import { holeFlow } from '../../lib/flow/hole/hole-flow.js';
 import { idelchikThickEdgeLaw } from '../../lib/flow/hole/idelchik-thick-edge.js';
 import { lichtarowiczLaw } from '../../lib/flow/hole/lichtarowicz.js';
 import { oneConstantHoleLaw } from '../../lib/flow/hole/one-constant-hole.js';

@@ -1,6 +1,6 @@
 import type { Damper } from '../../lib/damper/damper.js';
-import type { HoleShape } from '../../lib/flow/hole/hole-shape.js';
-import type { HoleGroup } from '../../lib/flow/piston/piston.js';
+import type { HoleShape } from '../../lib/flow/geometry/hole-shape.js';
+import type { HoleGroup } from '../../lib/flow/geometry/piston.js';
 import type { FluidState } from '../../lib/fluid/oil/fluid-state.js';
 
 /** Marsaglia's xorshift32: the same numbers on every machine. */

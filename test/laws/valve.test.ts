@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { holePressureDrop } from '../../lib/flow/hole/hole.js';
-import type { Piston } from '../../lib/flow/piston/piston.js';
+import type { DiscValve } from '../../lib/flow/geometry/disc-valve.js';
+import type { Piston } from '../../lib/flow/geometry/piston.js';
+import { holePressureDrop } from '../../lib/flow/hole/hole-flow.js';
 import { pistonFlow } from '../../lib/flow/piston/piston-flow.js';
-import type { DiscValve } from '../../lib/flow/valve/disc-valve.js';
 import { ringPlateCompliance } from '../../lib/flow/valve/ring-plate.js';
 import { anyFluid } from './arbitraries.js';
 

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import { annularGapConductance, annularGapDrag } from '../../lib/flow/gap/annular-gap.js';
-import { holeArea, holePressureDrop, holeReynoldsNumber } from '../../lib/flow/hole/hole.js';
+import { holeArea } from '../../lib/flow/geometry/hole.js';
+import { holePressureDrop, holeReynoldsNumber } from '../../lib/flow/hole/hole-flow.js';
 import {
   idelchikThickEdgeLaw,
   lossCoefficientIdelchikThickEdge,

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { holeArea, holePressureDrop } from '../../lib/flow/hole/hole.js';
+import { holeArea } from '../../lib/flow/geometry/hole.js';
+import { holePressureDrop } from '../../lib/flow/hole/hole-flow.js';
 import checks from './flow-checks.json' with { type: 'json' };
 import { holeReferenceRows } from './hole-reference.js';
 

@@ -1,7 +1,8 @@
 import { execFileSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { holeArea, holePressureDrop, holeReynoldsNumber } from '../../lib/flow/hole/hole.js';
+import { holeArea } from '../../lib/flow/geometry/hole.js';
+import { holePressureDrop, holeReynoldsNumber } from '../../lib/flow/hole/hole-flow.js';
 import { idelchikThickEdgeLaw } from '../../lib/flow/hole/idelchik-thick-edge.js';
 import { sharpHoleLaw } from '../../lib/flow/hole/sharp-hole.js';
 import { toolRuns } from '../project/tools.js';

@@ -1,4 +1,4 @@
-import type { HoleEdge, HoleShape } from '../../lib/flow/hole/hole-shape.js';
+import type { HoleEdge, HoleShape } from '../../lib/flow/geometry/hole-shape.js';
 import { throatDiameter } from '../../lib/flow/hole/hole-shape.js';
 import type { WallPoint } from './solve-hole.js';
 

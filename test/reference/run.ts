@@ -1,7 +1,7 @@
 // Makes reference rows for one hole: npm run reference -- --diameter "1.3 mm" --length "2.5 mm" [--bore "12 mm"] [--holes 4]
 //   [--reynolds 0.1,10,30,100,300] [--mesh 1.4] [--chamfer "0.1 mm"] [--round "0.1 mm"] [--shaft-side-diameter "1.7 mm"] [--turned]
 import { parseArgs } from 'node:util';
-import type { HoleShape } from '../../lib/flow/hole/hole-shape.js';
+import type { HoleShape } from '../../lib/flow/geometry/hole-shape.js';
 import { shapedHoleResistance } from '../../lib/flow/hole/shaped-hole.js';
 import { parseQuantity } from '../../lib/units/index.js';
 import { holeWall, turnedRound } from './hole-wall.js';

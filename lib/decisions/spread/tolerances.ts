@@ -5,7 +5,7 @@ import { damperModel } from '../../damper/damper-model.js';
 import { compressedGasPressure } from '../../damper/gas.js';
 import { oilForce } from '../../damper/oil-force.js';
 import { pressureDropLimitAt } from '../../damper/pressure-drop-limit.js';
-import type { HoleGroup } from '../../flow/piston/piston.js';
+import type { HoleGroup } from '../../flow/geometry/piston.js';
 import { oilDensity } from '../../fluid/oil/density.js';
 import { fluidAt } from '../../fluid/oil/fluid-at.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';

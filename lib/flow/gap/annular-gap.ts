@@ -1,7 +1,7 @@
 import { requireFinite, requirePositive, requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
 import { type FluidState, requireFluidState } from '../../fluid/oil/fluid-state.js';
-import type { Piston } from '../piston/piston.js';
+import type { Piston } from '../geometry/piston.js';
 
 /**
  * The gap between a piston and its bore.

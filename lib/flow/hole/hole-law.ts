@@ -1,6 +1,6 @@
 import type { Warning } from '../../base/warning.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
-import type { Hole } from './hole.js';
+import type { Hole } from '../geometry/hole.js';
 
 /**
  * One hole with one fluid: pressure drop and mean speed as functions of each other, both odd.

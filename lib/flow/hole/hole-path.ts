@@ -1,5 +1,5 @@
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
-import type { HoleGroup } from '../piston/piston.js';
+import type { HoleGroup } from '../geometry/piston.js';
 import type { HoleLaw, HoleResistance } from './hole-law.js';
 import { throatArea, throatDiameter } from './hole-shape.js';
 import { shapedHoleResistance } from './shaped-hole.js';

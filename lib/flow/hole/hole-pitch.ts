@@ -1,6 +1,6 @@
 import { requirePositive } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
-import type { Piston } from '../piston/piston.js';
+import type { Piston } from '../geometry/piston.js';
 import { mouthWidth } from './hole-shape.js';
 
 /** Angle that one hole takes up on its pitch circle, seen from the centre [rad]; more than the circle where it cannot fit. */

@@ -1,7 +1,7 @@
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
-import { holeRangeWarnings } from '../piston/range-warnings.js';
-import type { Hole } from './hole.js';
+import type { Hole } from '../geometry/hole.js';
 import type { HoleLaw, HoleResistance } from './hole-law.js';
+import { holeRangeWarnings } from './range-warnings.js';
 
 /**
  * Loss coefficient of a thick-edged orifice without its wall friction, on the speed in the hole:

@@ -1,9 +1,9 @@
 import { requireWithin } from '../../base/checks.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import { bracketedRoot } from '../../numeric/root-finding.js';
-import { holeRangeWarnings } from '../piston/range-warnings.js';
-import type { Hole } from './hole.js';
+import type { Hole } from '../geometry/hole.js';
 import type { HoleLaw, HoleResistance } from './hole-law.js';
+import { holeRangeWarnings } from './range-warnings.js';
 
 /** Twice the stated range; far beyond it the ultimate coefficient would turn negative. */
 const largestLengthRatio = 20;

@@ -1,6 +1,7 @@
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
+import type { HoleEdge, HoleShape } from '../geometry/hole-shape.js';
 import type { HoleResistance } from './hole-law.js';
-import { edgeDepth, edgeWidening, type HoleEdge, type HoleShape } from './hole-shape.js';
+import { edgeDepth, edgeWidening } from './hole-shape.js';
 import { developedExcessLoss, freeJetLoss, sharpOnset } from './inertial-loss.js';
 import { type LaminarHole, laminarHoleResistance } from './laminar-hole.js';
 import { creepingEnds, creepingTube } from './sharp-hole.js';

@@ -1,7 +1,7 @@
-import { holeRangeWarnings } from '../piston/range-warnings.js';
 import type { HoleLaw } from './hole-law.js';
 import { developedExcessLoss, freeJetLoss, sharpOnset } from './inertial-loss.js';
 import { laminarHoleResistance } from './laminar-hole.js';
+import { holeRangeWarnings } from './range-warnings.js';
 
 /**
  * Creeping loss of the two ends, `Δp d / (μ V)`: Sampson's orifice, of which the tube between the ends takes 1 % (Dagan,

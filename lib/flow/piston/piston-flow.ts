@@ -1,6 +1,7 @@
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import { annularGapConductance, rimGap } from '../gap/annular-gap.js';
 import { gapDragViscosityRatio, thinningGapFlow } from '../gap/thinning-gap.js';
+import type { Piston } from '../geometry/piston.js';
 import type { HoleLaw } from '../hole/hole-law.js';
 import { type HolePath, holePath } from '../hole/hole-path.js';
 import { sharpHoleLaw } from '../hole/sharp-hole.js';
@@ -8,7 +9,7 @@ import { coveredPitchDiameter, requireDiscValve } from '../valve/disc-valve.js';
 import { type ValvePath, valvePath } from '../valve/valve-path.js';
 import { jointPressureDrop } from './joint-newton.js';
 import { newtonianRim, type PistonFlow, parallelFlow } from './parallel-flow.js';
-import { type Piston, requirePiston } from './piston.js';
+import { requirePiston } from './piston.js';
 import { pressureDropOfFewPaths, pressureDropOfManyPaths } from './piston-pressure-drop.js';
 
 export type { PistonFlow } from './parallel-flow.js';

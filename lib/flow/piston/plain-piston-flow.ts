@@ -1,11 +1,12 @@
 import { InputError } from '../../base/input-error.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import { annularGapConductance, rimGap } from '../gap/annular-gap.js';
-import { holeArea } from '../hole/hole.js';
+import { holeArea } from '../geometry/hole.js';
+import type { Piston } from '../geometry/piston.js';
 import type { HoleLaw } from '../hole/hole-law.js';
 import { sharpHoleLaw } from '../hole/sharp-hole.js';
 import { newtonianRim, type PistonFlow, parallelFlow } from './parallel-flow.js';
-import { type Piston, requirePistonSizes } from './piston.js';
+import { requirePistonSizes } from './piston.js';
 import { pressureDropOfFewPaths } from './piston-pressure-drop.js';
 
 /** Throws where a piston or an oil has what only the entry `dashpot/piston` computes. */

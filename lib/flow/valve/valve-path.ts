@@ -1,8 +1,9 @@
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import { monotoneRoot } from '../../numeric/monotone-root.js';
+import type { DiscValve } from '../geometry/disc-valve.js';
 import { lookAtHole } from '../hole/hole-law.js';
 import type { HolePath } from '../hole/hole-path.js';
-import { type DiscValve, discLiftPerPressure } from './disc-valve.js';
+import { discLiftPerPressure } from './disc-valve.js';
 
 /** Filled and read within one call and never handed out. */
 const both = new Float64Array(2);

@@ -1,5 +1,5 @@
+import type { HoleGroup } from '../../flow/geometry/piston.js';
 import { edgeDepth } from '../../flow/hole/hole-shape.js';
-import type { HoleGroup } from '../../flow/piston/piston.js';
 import { formatQuantity } from '../../units/index.js';
 
 const millimetres = (value: number): string => formatQuantity(value, 'length', 'mm', 4);

@@ -1,4 +1,4 @@
-import type { HoleGroup } from '../../flow/piston/piston.js';
+import type { HoleGroup } from '../../flow/geometry/piston.js';
 
 /** Thinnest wall between two holes, and between a hole and rim or shaft, that this format takes for drilled [m]. */
 export const thinnestWall = 1e-4;

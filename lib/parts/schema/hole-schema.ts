@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
-import type { HoleEdge, HoleShape } from '../../flow/hole/hole-shape.js';
-import type { HoleGroup } from '../../flow/piston/piston.js';
+import type { HoleEdge, HoleShape } from '../../flow/geometry/hole-shape.js';
+import type { HoleGroup } from '../../flow/geometry/piston.js';
 import { countField } from './plain-field.js';
 import { quantityField } from './quantity-field.js';
 import { record } from './record.js';

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
-import type { Piston } from '../../flow/piston/piston.js';
-import type { DiscValve } from '../../flow/valve/disc-valve.js';
+import type { DiscValve } from '../../flow/geometry/disc-valve.js';
+import type { Piston } from '../../flow/geometry/piston.js';
 import { formatQuantity } from '../../units/index.js';
 import { choiceField, countField, numberField } from './plain-field.js';
 import { quantityField } from './quantity-field.js';
