@@ -8,7 +8,7 @@ import {
 } from '../lib/decisions/day/day-plan.js';
 import { fillName } from '../lib/decisions/day/fill-choice.js';
 import { speedRange } from '../lib/decisions/match/speed-weights.js';
-import { finish } from '../lib/decisions/order/search.js';
+import { finish } from '../lib/decisions/search/search.js';
 import { defineNotebook, integer, onePart, type Page, quantity } from '../lib/page/index.js';
 import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
 import {

@@ -1,8 +1,9 @@
 import { InputError } from '../lib/base/input-error.js';
 import { speedRange } from '../lib/decisions/match/speed-weights.js';
-import { type OrderPlan, orderPlan } from '../lib/decisions/order/order-plan.js';
+import type { OrderPlan } from '../lib/decisions/order/order-plan.js';
+import { orderPlan } from '../lib/decisions/order/order-plan-by-trying.js';
 import type { OrderBuild, OrderProblem } from '../lib/decisions/order/order-problem.js';
-import { finish } from '../lib/decisions/order/search.js';
+import { finish } from '../lib/decisions/search/search.js';
 import { defineNotebook, integer, type Page, quantity, severalParts } from '../lib/page/index.js';
 import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
 import {

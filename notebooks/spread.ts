@@ -1,5 +1,5 @@
 import { InputError } from '../lib/base/input-error.js';
-import { finish } from '../lib/decisions/order/search.js';
+import { finish } from '../lib/decisions/search/search.js';
 import {
   type ForceSpread,
   forceSpread,

@@ -1,6 +1,6 @@
 import type { DesignProblem } from '../lib/decisions/design/design-problem.js';
 import { designSearch } from '../lib/decisions/design/design-search.js';
-import { finish } from '../lib/decisions/order/search.js';
+import { finish } from '../lib/decisions/search/search.js';
 import { createOil } from '../lib/fluid/oil/oil.js';
 import { defineNotebook, onePart, type Page, severalParts } from '../lib/page/index.js';
 import { roundedText } from '../lib/units/index.js';

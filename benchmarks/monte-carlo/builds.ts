@@ -48,6 +48,6 @@ export function timedSpread(drawing: Drawing): {
   return { seconds, means: spreadOf(build.speeds, forces).map(({ mean }) => mean) };
 }
 
-export { finish } from '../../lib/decisions/order/search.js';
+export { finish } from '../../lib/decisions/search/search.js';
 export { forceSpread, toleranceShares } from '../../lib/decisions/spread/force-spread.js';
 export { startDecisionWorkers } from '../../lib/workers/index.js';

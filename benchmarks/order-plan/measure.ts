@@ -2,10 +2,10 @@ import { damperModel } from '../../lib/damper/damper-model.js';
 import type { Bottle } from '../../lib/decisions/day/fill-choice.js';
 import { dampingOf } from '../../lib/decisions/match/damping-mismatch.js';
 import { speedRange } from '../../lib/decisions/match/speed-weights.js';
-import { orderPlan } from '../../lib/decisions/order/order-plan.js';
 import { orderPlanByProgram } from '../../lib/decisions/order/order-plan-by-program.js';
+import { orderPlan } from '../../lib/decisions/order/order-plan-by-trying.js';
 import type { OrderProblem } from '../../lib/decisions/order/order-problem.js';
-import { finish } from '../../lib/decisions/order/search.js';
+import { finish } from '../../lib/decisions/search/search.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
 import { startDecisionWorkers } from '../../lib/workers/index.js';
 

@@ -41,16 +41,10 @@ export {
   viscosityWindow,
 } from './match/match-viscosity.js';
 export { type SpeedWeights, speedRange, type WeightedSpeed } from './match/speed-weights.js';
-export {
-  type FurtherBottle,
-  type OrderLine,
-  type OrderPlan,
-  orderPlan,
-  type PlannedFill,
-} from './order/order-plan.js';
+export type { FurtherBottle, OrderLine, OrderPlan, PlannedFill } from './order/order-plan.js';
 export { orderPlanByProgram } from './order/order-plan-by-program.js';
+export { orderPlan } from './order/order-plan-by-trying.js';
 export type { OrderBuild, OrderProblem } from './order/order-problem.js';
-export { finish, finishInSlices, type Search, type SearchControl } from './order/search.js';
 export { drilledShock, type MeasuredShock, timedShock } from './pair/measured-shock.js';
 export {
   bestPairing,
@@ -68,6 +62,7 @@ export {
   reloadedCorner,
   swingLeft,
 } from './pair/setting.js';
+export { finish, finishInSlices, type Search, type SearchControl } from './search/search.js';
 export {
   type Drawing,
   type ForceSpread,

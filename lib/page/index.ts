@@ -1,28 +1,25 @@
-export type { Pictures } from './blocks/block-html.js';
+export type { Block } from './blocks/block.js';
 export type { ChecklistBlock, ChecklistStep, WriteIn } from './blocks/checklist.js';
 export { contentHash } from './blocks/digest.js';
+export type {
+  AssumptionsBlock,
+  CautionBlock,
+  CheckBlock,
+  FigureBlock,
+  HeadingBlock,
+  ListBlock,
+  TableBlock,
+  TextBlock,
+} from './blocks/plain-blocks.js';
 export type { RevealBlock, RevealedBlock } from './blocks/reveal.js';
+export type { Pictures } from './html/block-html.js';
 export { pageJson, pageTables, tableCsv } from './html/export.js';
 export type { EmbeddedFont } from './html/html-document.js';
 export type { Notice, Provenance } from './html/page-footer.js';
 export { type PageContent, renderHtml } from './html/render-html.js';
 export { type IndexContent, type IndexEntry, renderIndex } from './html/render-index.js';
 export { defineNotebook, type Notebook } from './notebook.js';
-export {
-  type AssumptionsBlock,
-  allBlocks,
-  type Block,
-  type CautionBlock,
-  type CheckBlock,
-  type FigureBlock,
-  type HeadingBlock,
-  type ListBlock,
-  type Page,
-  pageFigures,
-  pagePassed,
-  type TableBlock,
-  type TextBlock,
-} from './page.js';
+export { allBlocks, type Page, pageFigures, pagePassed } from './page.js';
 export { ParameterError } from './parameters/parameter-error.js';
 export {
   acceptedText,

@@ -9,7 +9,7 @@ import { neededSets } from '../decisions/order/order-coverage.js';
 import type { OrderPlan } from '../decisions/order/order-plan.js';
 import { type OrderProblem, requireOrderProblem } from '../decisions/order/order-problem.js';
 import { unpackedDemands } from '../decisions/order/packed-demands.js';
-import { finishInSlices, partOf, type SearchControl } from '../decisions/order/search.js';
+import { finishInSlices, partOf, type SearchControl } from '../decisions/search/search.js';
 import {
   blocksOf,
   type Drawing,

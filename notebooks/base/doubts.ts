@@ -1,5 +1,5 @@
 import type { Warning } from '../../lib/base/warning.js';
-import type { Block } from '../../lib/page/page.js';
+import type { Block } from '../../lib/page/blocks/block.js';
 import { listed } from './wording.js';
 
 /** Warnings said once each, with the parts they are about. */

@@ -1,4 +1,4 @@
-import type { TableBlock } from '../../lib/page/page.js';
+import type { TableBlock } from '../../lib/page/blocks/plain-blocks.js';
 import type { Cell } from '../../lib/plot/chart/table.js';
 import { type OilCase, typicalDamping } from '../base/oil-forces.js';
 import { celsius, shaftSpeed } from '../base/wording.js';

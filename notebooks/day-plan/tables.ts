@@ -1,6 +1,6 @@
 import type { DayPlan, DayProblem } from '../../lib/decisions/day/day-plan.js';
 import { fillName } from '../../lib/decisions/day/fill-choice.js';
-import type { TableBlock } from '../../lib/page/page.js';
+import type { TableBlock } from '../../lib/page/blocks/plain-blocks.js';
 import { softOrHard } from '../base/decision-cases.js';
 import { celsius, clock, percent } from '../base/wording.js';
 

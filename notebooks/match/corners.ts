@@ -6,7 +6,7 @@ import { type Corner, cornerMotion, dampingRatio, reloadedCorner } from '../../l
 import { oilDensity, typicalDensityAt15Celsius } from '../../lib/fluid/oil/density.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
-import type { Block } from '../../lib/page/page.js';
+import type { Block } from '../../lib/page/blocks/block.js';
 import type { Build } from '../../lib/parts/parts.js';
 import { formatQuantity } from '../../lib/units/index.js';
 import { cSt, damperOfBuild, feelsRight, labelOf } from '../base/decision-cases.js';

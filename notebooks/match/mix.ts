@@ -1,6 +1,6 @@
 import { type Bottle, fillState } from '../../lib/decisions/day/fill-choice.js';
 import { blendPlan } from '../../lib/decisions/match/blend-plan.js';
-import type { Block } from '../../lib/page/page.js';
+import type { Block } from '../../lib/page/blocks/block.js';
 import { percent } from '../base/wording.js';
 
 /** A blend to measure out, with its viscosity by the default rule and at the ends of all rules, as parts of it. */

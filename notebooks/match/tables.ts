@@ -1,4 +1,4 @@
-import type { TableBlock } from '../../lib/page/page.js';
+import type { TableBlock } from '../../lib/page/blocks/plain-blocks.js';
 import { cSt, softOrHard } from '../base/decision-cases.js';
 import { percent } from '../base/wording.js';
 import type { Match, MatchedFill } from './matched.js';

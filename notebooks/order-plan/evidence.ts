@@ -1,7 +1,7 @@
 import { fillName } from '../../lib/decisions/day/fill-choice.js';
 import type { OrderPlan } from '../../lib/decisions/order/order-plan.js';
 import type { OrderProblem } from '../../lib/decisions/order/order-problem.js';
-import type { Block } from '../../lib/page/page.js';
+import type { Block } from '../../lib/page/blocks/block.js';
 import { celsius, percent } from '../base/wording.js';
 import { fillTables, furtherTable, orderTable } from './tables.js';
 

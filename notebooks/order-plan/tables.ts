@@ -1,7 +1,7 @@
 import type { FillChoice } from '../../lib/decisions/day/fill-choice.js';
 import type { OrderPlan } from '../../lib/decisions/order/order-plan.js';
 import type { OrderProblem } from '../../lib/decisions/order/order-problem.js';
-import type { TableBlock } from '../../lib/page/page.js';
+import type { TableBlock } from '../../lib/page/blocks/plain-blocks.js';
 import { celsius } from '../base/wording.js';
 
 type GoodPlan = OrderPlan & { readonly possible: true };

@@ -1,5 +1,5 @@
 import type { ShockPair } from '../../lib/decisions/pair/pairs.js';
-import type { TableBlock } from '../../lib/page/page.js';
+import type { TableBlock } from '../../lib/page/blocks/plain-blocks.js';
 import { percent } from '../base/wording.js';
 
 /** Every two of the shocks, the most likely alike first. */

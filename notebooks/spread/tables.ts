@@ -1,6 +1,6 @@
 import type { ForceSpread, ToleranceShare } from '../../lib/decisions/spread/force-spread.js';
 import type { TolerancedBuild, ToleranceName } from '../../lib/decisions/spread/tolerances.js';
-import type { TableBlock } from '../../lib/page/page.js';
+import type { TableBlock } from '../../lib/page/blocks/plain-blocks.js';
 import { formatQuantity } from '../../lib/units/index.js';
 import { percent } from '../base/wording.js';
 import { capital, plainName } from './wording.js';

@@ -1,6 +1,6 @@
 import type { ToleranceShare } from '../../lib/decisions/spread/force-spread.js';
 import type { ToleranceName } from '../../lib/decisions/spread/tolerances.js';
-import type { Block } from '../../lib/page/page.js';
+import type { Block } from '../../lib/page/blocks/block.js';
 import { percent } from '../base/wording.js';
 
 const names: Readonly<Record<ToleranceName, string>> = {

@@ -1,5 +1,5 @@
 import type { RobustDesign } from '../../lib/decisions/design/design-problem.js';
-import type { Block } from '../../lib/page/page.js';
+import type { Block } from '../../lib/page/blocks/block.js';
 import { pointAt } from '../base/oil-forces.js';
 import { modelOfDesign } from './figures.js';
 import type { Found } from './found.js';

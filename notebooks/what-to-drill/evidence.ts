@@ -1,4 +1,4 @@
-import type { Block } from '../../lib/page/page.js';
+import type { Block } from '../../lib/page/blocks/block.js';
 import { doubts } from '../base/doubts.js';
 import { pointAt } from '../base/oil-forces.js';
 import { curveFigure, frontFigure, modelOfDesign } from './figures.js';

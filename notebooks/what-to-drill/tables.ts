@@ -1,5 +1,5 @@
 import { judged } from '../../lib/decisions/match/judged-damper.js';
-import type { TableBlock } from '../../lib/page/page.js';
+import type { TableBlock } from '../../lib/page/blocks/plain-blocks.js';
 import { shaftSpeed } from '../base/wording.js';
 import { asItIs, type Found, type Shown } from './found.js';
 import { holesShort, millimetres } from './naming.js';

@@ -5,7 +5,7 @@ import { fillState } from '../../lib/decisions/day/fill-choice.js';
 import { blendPlan } from '../../lib/decisions/match/blend-plan.js';
 import { dampingMismatch, dampingOf } from '../../lib/decisions/match/damping-mismatch.js';
 import { speedRange } from '../../lib/decisions/match/speed-weights.js';
-import { finish } from '../../lib/decisions/order/search.js';
+import { finish } from '../../lib/decisions/search/search.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
 import { shockWith, silicone } from './demo.js';

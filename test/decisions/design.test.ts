@@ -4,7 +4,7 @@ import { damperModel } from '../../lib/damper/damper-model.js';
 import type { DesignProblem, WantedForce } from '../../lib/decisions/design/design-problem.js';
 import { designSearch } from '../../lib/decisions/design/design-search.js';
 import { dampingForceAt } from '../../lib/decisions/match/damping-mismatch.js';
-import { finish } from '../../lib/decisions/order/search.js';
+import { finish } from '../../lib/decisions/search/search.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil, type Oil } from '../../lib/fluid/oil/oil.js';
 import { paretoFront } from '../../lib/numeric/pareto-front.js';

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { orderDemands } from '../../lib/decisions/order/order-coverage.js';
 import { packedDemands, unpackedDemands } from '../../lib/decisions/order/packed-demands.js';
-import { finish } from '../../lib/decisions/order/search.js';
+import { finish } from '../../lib/decisions/search/search.js';
 import { bottles, problem } from './order-case.js';
 
 it('demands come out of their packing as they went in', () => {

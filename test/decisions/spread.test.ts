@@ -3,7 +3,7 @@ import { damperForce } from '../../lib/damper/damper-force.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import { designSearch } from '../../lib/decisions/design/design-search.js';
 import { dampingForceAt } from '../../lib/decisions/match/damping-mismatch.js';
-import { finish } from '../../lib/decisions/order/search.js';
+import { finish } from '../../lib/decisions/search/search.js';
 import { forceSpread, toleranceShares } from '../../lib/decisions/spread/force-spread.js';
 import { type TolerancedBuild, toleranceModel } from '../../lib/decisions/spread/tolerances.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';

@@ -3,7 +3,7 @@ import { InputError } from '../../base/input-error.js';
 import type { Damper } from '../../damper/damper.js';
 import { damperModel } from '../../damper/damper-model.js';
 import { logMismatch, requireWantedDamping, type WantedDamping } from '../match/damping-mismatch.js';
-import type { Search } from '../order/search.js';
+import type { Search } from '../search/search.js';
 import { cheapestPlaces } from './day-program.js';
 import { type Bottle, type FillChoice, fillChoices, fillState } from './fill-choice.js';
 

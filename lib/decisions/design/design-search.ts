@@ -3,7 +3,7 @@ import { fluidAt } from '../../fluid/oil/fluid-at.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import { paretoFront } from '../../numeric/pareto-front.js';
 import { type Judged, judged, largestApart } from '../match/judged-damper.js';
-import type { Search } from '../order/search.js';
+import type { Search } from '../search/search.js';
 import {
   type Design,
   type DesignFront,

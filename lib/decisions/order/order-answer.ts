@@ -1,9 +1,9 @@
 import { bottleAt, fillDensity } from '../day/fill-choice.js';
 import { type BoundMismatch, boundMismatch } from '../match/bound-mismatch.js';
+import type { Search } from '../search/search.js';
 import type { Demand, ServingFill } from './order-coverage.js';
 import type { FurtherBottle, OrderLine, OrderPlan, PlannedFill } from './order-plan.js';
 import type { OrderBuild, OrderProblem } from './order-problem.js';
-import type { Search } from './search.js';
 import type { SmallestSet } from './smallest-order.js';
 
 /** Price of each bottle; all 0 where one is unknown. */

@@ -1,9 +1,9 @@
 import type { OilBase } from '../../fluid/oil/oil-definition.js';
 import { bottleAt, type FillChoice, fillChoices, fillDensity } from '../day/fill-choice.js';
 import { type ViscosityWindow, viscosityWindow } from '../match/match-viscosity.js';
+import type { Search } from '../search/search.js';
 import type { OrderBuild, OrderProblem } from './order-problem.js';
 import { type OrderScreen, orderScreen } from './order-screen.js';
-import type { Search } from './search.js';
 
 /** A fill that serves a demand within the tolerance, by every blending rule. */
 export interface ServingFill {

@@ -1,9 +1,9 @@
+import { finishInSlices, partOf, type SearchControl } from '../search/search.js';
 import { planOf, pricesOf } from './order-answer.js';
 import { neededSets, orderDemands } from './order-coverage.js';
 import type { OrderPlan } from './order-plan.js';
 import { type OrderProblem, requireOrderProblem } from './order-problem.js';
 import { loadSolver, smallestSetByProgram } from './order-program.js';
-import { finishInSlices, partOf, type SearchControl } from './search.js';
 
 /**
  * The same as `orderPlan` by integer programming, for long shop lists. The solver is loaded while the fills are looked at. The signal is

@@ -1,5 +1,5 @@
+import type { SearchControl } from '../search/search.js';
 import { cutOf, type NeededSets, needsOf, serves, withCut } from './order-cuts.js';
-import type { SearchControl } from './search.js';
 import type { SmallestSet } from './smallest-order.js';
 
 /** Longest one of the solves may take [s]; those of a plan of 40 bottles take a fraction of a second. */

@@ -1,4 +1,4 @@
-import type { Search } from './search.js';
+import type { Search } from '../search/search.js';
 
 /** The bottles bought, and how large a set had to be. */
 export interface SmallestSet {

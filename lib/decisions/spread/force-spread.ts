@@ -1,6 +1,6 @@
 import { requireCount } from '../../base/checks.js';
 import { type Sampling, samplePoints } from '../../numeric/samples.js';
-import type { Search } from '../order/search.js';
+import type { Search } from '../search/search.js';
 import {
   indicesOfSums,
   type SensitivityIndices,

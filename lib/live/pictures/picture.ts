@@ -1,7 +1,8 @@
 import type { Runtime } from 'vega';
 import { expressionInterpreter } from 'vega-interpreter';
 import { View } from 'vega-view';
-import type { ChartKind, DataRow, Drawing, Figure, LayoutName } from '../../plot/chart/figure.js';
+import type { DataRow, Drawing, LayoutName } from '../../plot/chart/drawing.js';
+import type { ChartKind, Figure } from '../../plot/chart/figure.js';
 import { setRows } from '../data-rows.js';
 
 /** Compiled specifications of the charts by their kind. */

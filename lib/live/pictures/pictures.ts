@@ -1,4 +1,5 @@
-import type { Figure, LayoutName } from '../../plot/chart/figure.js';
+import type { LayoutName } from '../../plot/chart/drawing.js';
+import type { Figure } from '../../plot/chart/figure.js';
 import { type CompiledSpecs, layoutShown, type Picture, picture } from './picture.js';
 
 /** All pictures of a page. */

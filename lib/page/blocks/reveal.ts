@@ -1,4 +1,4 @@
-import type { CheckBlock, FigureBlock, ListBlock, TableBlock, TextBlock } from '../page.js';
+import type { CheckBlock, FigureBlock, ListBlock, TableBlock, TextBlock } from './plain-blocks.js';
 
 /**
  * A question to predict, and what happens, behind a disclosure. Paper keeps the question alone while the disclosure is closed.

@@ -1,7 +1,7 @@
-import { blockHtml, type Pictures } from '../blocks/block-html.js';
 import { prose } from '../blocks/prose.js';
 import { allBlocks, type Page, pageFigures } from '../page.js';
 import type { ParameterText } from '../parameters/parameter-text.js';
+import { blockHtml, type Pictures } from './block-html.js';
 import { type Html, html, trusted } from './html.js';
 
 /** What the middle of a page shows; all of it may change with a setting. */

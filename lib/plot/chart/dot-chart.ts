@@ -3,7 +3,8 @@ import { drawDots } from '../drawing/dot-drawing.js';
 import { dotTable } from '../vega/dot-table.js';
 import { axisDomain, joinedDomain } from './axis.js';
 import { type DotChart, type DotsShown, dotsInUnitShown } from './dots.js';
-import { type Figure, requireFigureText } from './figure.js';
+import type { Figure } from './figure.js';
+import { requireFigureText } from './figure-text.js';
 import { lazyFigure } from './lazy-figure.js';
 import { requireSeriesNames } from './series-style.js';
 

@@ -1,6 +1,7 @@
 import { InputError } from '../../base/input-error.js';
 import type { Axis } from './axis.js';
-import type { Figure, FigureText } from './figure.js';
+import type { Figure } from './figure.js';
+import type { FigureText } from './figure-text.js';
 import { lineChart } from './line-chart.js';
 import type { Rule } from './lines.js';
 import { likeColumn } from './table.js';

@@ -1,5 +1,5 @@
 import { textWidth, wrapped } from '../drawing/text-width.js';
-import type { DataRow, LayoutName } from './figure.js';
+import type { DataRow, LayoutName } from './drawing.js';
 import { inkColours } from './palette.js';
 
 /** Sizes shared by all charts [CSS px]. */

@@ -1,4 +1,5 @@
-import type { Chart, Drawing, Figure, LayoutName } from './figure.js';
+import type { Drawing, LayoutName } from './drawing.js';
+import type { Chart, Figure } from './figure.js';
 import type { Table } from './table.js';
 
 /**

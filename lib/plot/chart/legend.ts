@@ -1,5 +1,5 @@
 import { shortened, textWidth } from '../drawing/text-width.js';
-import type { DataRow } from './figure.js';
+import type { DataRow } from './drawing.js';
 import { fontSize, type PlacedText } from './layout.js';
 import type { SeriesStyle } from './series-style.js';
 

@@ -1,7 +1,8 @@
 import { InputError } from '../../base/input-error.js';
 import { drawScatter } from '../drawing/scatter-drawing.js';
 import { joinedDomain } from './axis.js';
-import { type Figure, requireFigureText } from './figure.js';
+import type { Figure } from './figure.js';
+import { requireFigureText } from './figure-text.js';
 import { lazyFigure } from './lazy-figure.js';
 import { type ScatterChart, type ScatterShown, scatterShown } from './scatter.js';
 import { requireSeriesNames } from './series-style.js';

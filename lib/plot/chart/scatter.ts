@@ -1,5 +1,5 @@
 import { type Axis, axisDomain } from './axis.js';
-import type { FigureText } from './figure.js';
+import type { FigureText } from './figure-text.js';
 import { displayNumbers } from './table.js';
 
 /**

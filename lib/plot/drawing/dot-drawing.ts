@@ -1,6 +1,6 @@
 import { tickWidth } from '../chart/axis.js';
 import type { DotsShown } from '../chart/dots.js';
-import type { DataRow, Drawing, LayoutName } from '../chart/figure.js';
+import type { DataRow, Drawing, LayoutName } from '../chart/drawing.js';
 import { fontSize, horizontalLabel, type PlacedText, sizes, textRow, titleTexts } from '../chart/layout.js';
 import { type LegendEntry, legend } from '../chart/legend.js';
 import { inkColours } from '../chart/palette.js';

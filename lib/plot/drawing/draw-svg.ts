@@ -1,6 +1,6 @@
 import { parse, resetSVGDefIds, type Spec, View } from 'vega';
 import { expressionInterpreter } from 'vega-interpreter';
-import type { Drawing } from '../chart/figure.js';
+import type { Drawing } from '../chart/drawing.js';
 import { tidySvg } from './tidy-svg.js';
 
 /**

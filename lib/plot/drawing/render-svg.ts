@@ -1,4 +1,5 @@
-import type { Figure, LayoutName } from '../chart/figure.js';
+import type { LayoutName } from '../chart/drawing.js';
+import type { Figure } from '../chart/figure.js';
 
 /**
  * Draws a figure as one SVG element, with its title and alternative text. The same figure gives the same bytes

@@ -1,4 +1,4 @@
-import type { DataRow } from '../chart/figure.js';
+import type { DataRow } from '../chart/drawing.js';
 import { fontSize, type PlacedText, type Plot } from '../chart/layout.js';
 import type { LinesShown, Rule } from '../chart/lines.js';
 import { inkColours } from '../chart/palette.js';

@@ -1,5 +1,5 @@
 import { tickWidth } from '../chart/axis.js';
-import type { DataRow, Drawing, LayoutName } from '../chart/figure.js';
+import type { DataRow, Drawing, LayoutName } from '../chart/drawing.js';
 import { horizontalLabel, type Plot, sizes, textRow, titleTexts } from '../chart/layout.js';
 import { type LegendEntry, legend } from '../chart/legend.js';
 import { inkColours } from '../chart/palette.js';

@@ -1,6 +1,6 @@
 import { type Cell, type Column, displayColumn, type Table } from '../../plot/chart/table.js';
-import { type Html, html } from '../html/html.js';
-import { prose } from './prose.js';
+import { prose } from '../blocks/prose.js';
+import { type Html, html } from './html.js';
 
 /** A table that scrolls in its own box where the window is narrower. */
 export function tableHtml({ columns, rows }: Table, caption: string): Html {

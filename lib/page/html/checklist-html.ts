@@ -1,6 +1,6 @@
-import { type Html, html } from '../html/html.js';
-import type { ChecklistBlock, ChecklistStep, WriteIn } from './checklist.js';
-import { prose } from './prose.js';
+import type { ChecklistBlock, ChecklistStep, WriteIn } from '../blocks/checklist.js';
+import { prose } from '../blocks/prose.js';
+import { type Html, html } from './html.js';
 
 /** A checklist as markup: boxes that can be ticked and lines that can be typed on, or written on in print. */
 export function checklistHtml({ id, title, about, writeIns, steps }: ChecklistBlock): Html {
