@@ -19,13 +19,7 @@ export { oilDensity, thermalExpansionCoefficient } from './oil/density.js';
 export { fluidAt, type OilState } from './oil/fluid-at.js';
 export type { FluidState } from './oil/fluid-state.js';
 export { createOil, type Oil } from './oil/oil.js';
-export type {
-  MeasuredThinning,
-  OilBase,
-  OilDefinition,
-  ViscosityDefinition,
-  ViscosityPoint,
-} from './oil/oil-definition.js';
+export type { MeasuredThinning, OilBase, OilDefinition, ViscosityDefinition } from './oil/oil-definition.js';
 export { type PolymerState, rouseRelaxationTime, shearThinningWarnings } from './shear/shear-thinning.js';
 export { siliconeMolarMass, siliconeViscosityOfMolarMass } from './shear/silicone-molar-mass.js';
 export { localExponent, type ShearThinning, viscosityRatio } from './shear/thinning-viscosity.js';
@@ -42,6 +36,7 @@ export { viscosityIndex } from './viscosity/viscosity-index.js';
 export { waltherLineFromViscosityIndex } from './viscosity/viscosity-index-line.js';
 export type { ViscosityInterval } from './viscosity/viscosity-interval.js';
 export { temperatureAt, type ViscosityLine, viscosityAt } from './viscosity/viscosity-line.js';
+export type { ViscosityPoint } from './viscosity/viscosity-point.js';
 export {
   kinematicViscosityOfZ,
   kinematicViscosityOfZShort,

@@ -1,13 +1,13 @@
 import { pageBody } from '../page/html/page-body.js';
 import type { Notebook } from '../page/notebook.js';
-import { actions } from './controls/actions.js';
-import { failureText } from './failure.js';
+import { actions } from './case/actions.js';
+import { failureText } from './case/failure.js';
+import { caseWanted, openSession, type Session } from './case/session.js';
+import { patchChildren } from './document/patch.js';
 import { afterPause, latest } from './latest.js';
-import { patchChildren } from './patch.js';
 import { type CompiledSpecs, narrowWindow } from './pictures/picture.js';
 import { registerTransforms } from './pictures/vega-transforms.js';
 import { type Screen, screen } from './screen.js';
-import { caseWanted, openSession, type Session } from './session.js';
 
 /** Time without a change after which the rest follows [ms]. */
 const pause = 250;

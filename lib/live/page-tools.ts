@@ -1,6 +1,6 @@
+import { pageFigures } from '../page/blocks/page.js';
 import { pageTables, tableCsv } from '../page/html/export.js';
-import { pageFigures } from '../page/page.js';
-import { type Case, figuresOf } from './controls/case.js';
+import { type Case, figuresOf } from './case/case.js';
 import { figureTools } from './pictures/figure-tools.js';
 import type { Pictures } from './pictures/pictures.js';
 

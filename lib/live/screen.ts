@@ -1,14 +1,14 @@
 import { pageBody } from '../page/html/page-body.js';
-import type { Actions } from './controls/actions.js';
-import { type Case, figuresOf } from './controls/case.js';
+import type { Actions } from './case/actions.js';
+import { type Case, figuresOf } from './case/case.js';
+import type { Session } from './case/session.js';
+import { fragmentOf } from './case/settings.js';
 import { controls } from './controls/controls.js';
-import { fragmentOf } from './controls/settings.js';
+import { patchChildren, patchWhenOpened } from './document/patch.js';
 import { pageTools } from './page-tools.js';
 import { partsPanel } from './parts/parts-panel.js';
-import { patchChildren, patchWhenOpened } from './patch.js';
 import type { CompiledSpecs } from './pictures/picture.js';
 import { pictures } from './pictures/pictures.js';
-import type { Session } from './session.js';
 
 /** What the reader sees of a session. */
 export interface Screen {

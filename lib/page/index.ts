@@ -1,6 +1,7 @@
 export type { Block } from './blocks/block.js';
 export type { ChecklistBlock, ChecklistStep, WriteIn } from './blocks/checklist.js';
 export { contentHash } from './blocks/digest.js';
+export { allBlocks, type Page, pageFigures, pagePassed } from './blocks/page.js';
 export type {
   AssumptionsBlock,
   CautionBlock,
@@ -16,10 +17,10 @@ export type { Pictures } from './html/block-html.js';
 export { pageJson, pageTables, tableCsv } from './html/export.js';
 export type { EmbeddedFont } from './html/html-document.js';
 export type { Notice, Provenance } from './html/page-footer.js';
+export type { Program } from './html/program.js';
 export { type PageContent, renderHtml } from './html/render-html.js';
 export { type IndexContent, type IndexEntry, renderIndex } from './html/render-index.js';
 export { defineNotebook, type Notebook } from './notebook.js';
-export { allBlocks, type Page, pageFigures, pagePassed } from './page.js';
 export { ParameterError } from './parameters/parameter-error.js';
 export {
   acceptedText,
@@ -47,4 +48,3 @@ export {
   severalParts,
 } from './parameters/parameters.js';
 export { type ParameterTexts, readParameterValues } from './parameters/read-parameters.js';
-export type { Program } from './program.js';

@@ -1,5 +1,5 @@
 import type { Parts } from '../parts/parts.js';
-import type { Page } from './page.js';
+import type { Page } from './blocks/page.js';
 import type { Parameters, ParameterValues } from './parameters/parameters.js';
 
 /**

@@ -1,15 +1,10 @@
 export type { Axis } from './chart/axis.js';
-export { besideStart } from './chart/beside-start.js';
-export { dotChart } from './chart/dot-chart.js';
 export type { Dot, DotChart, DotSeries } from './chart/dots.js';
 export type { DataRow, Drawing, LayoutName, Padding } from './chart/drawing.js';
 export type { Chart, ChartKind, Figure } from './chart/figure.js';
 export type { FigureText } from './chart/figure-text.js';
-export { type Histogram, histogram } from './chart/histogram.js';
-export { lineChart } from './chart/line-chart.js';
 export type { LineChart, LinePoint, LineSeries, MarkedPoint, Rule } from './chart/lines.js';
 export type { ScatterChart, ScatterPoint, ScatterSeries } from './chart/scatter.js';
-export { scatterChart } from './chart/scatter-chart.js';
 export {
   type Cell,
   type Column,
@@ -18,4 +13,9 @@ export {
   displayNumber,
   type Table,
 } from './chart/table.js';
-export { renderSvg } from './drawing/render-svg.js';
+export { besideStart } from './figure/beside-start.js';
+export { dotChart } from './figure/dot-chart.js';
+export { type Histogram, histogram } from './figure/histogram.js';
+export { lineChart } from './figure/line-chart.js';
+export { scatterChart } from './figure/scatter-chart.js';
+export { renderSvg } from './vega/render-svg.js';

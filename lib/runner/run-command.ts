@@ -16,8 +16,8 @@ import { QuantityError } from '../units/index.js';
 import { listNotebooks } from './build/notebook-list.js';
 import type { PartsFile, RunFacts } from './build/render-notebook.js';
 import { writeFiles } from './build/write-files.js';
-import { CommandError } from './command-error.js';
-import { type Command, readCommandLine } from './command-line.js';
+import { CommandError } from './command/command-error.js';
+import { type Command, readCommandLine } from './command/command-line.js';
 import { generalHelp, notebookHelp } from './help.js';
 
 /** Where a run finds and leaves things, and where it speaks. */

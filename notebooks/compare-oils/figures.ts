@@ -1,7 +1,7 @@
 import { symmetricSpeeds } from '../../lib/damper/force-velocity.js';
-import { dotChart } from '../../lib/plot/chart/dot-chart.js';
 import type { Figure } from '../../lib/plot/chart/figure.js';
-import { lineChart } from '../../lib/plot/chart/line-chart.js';
+import { dotChart } from '../../lib/plot/figure/dot-chart.js';
+import { lineChart } from '../../lib/plot/figure/line-chart.js';
 import {
   dampingAt,
   dampingRanges,

@@ -4,7 +4,7 @@ import { symmetricSpeeds } from '../../lib/damper/force-velocity.js';
 import { packSpeed } from '../../lib/damper/pack-speed.js';
 import type { PistonPart } from '../../lib/parts/parts.js';
 import type { Figure } from '../../lib/plot/chart/figure.js';
-import { lineChart } from '../../lib/plot/chart/line-chart.js';
+import { lineChart } from '../../lib/plot/figure/line-chart.js';
 import { curveAt, pointAt } from '../base/oil-forces.js';
 import { listed, newtons, shaftSpeed } from '../base/wording.js';
 

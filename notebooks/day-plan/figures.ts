@@ -1,8 +1,8 @@
 import type { DayPlan, DayProblem, DayStep } from '../../lib/decisions/day/day-plan.js';
 import { fillName } from '../../lib/decisions/day/fill-choice.js';
 import type { Figure } from '../../lib/plot/chart/figure.js';
-import { lineChart } from '../../lib/plot/chart/line-chart.js';
 import type { LineSeries } from '../../lib/plot/chart/lines.js';
+import { lineChart } from '../../lib/plot/figure/line-chart.js';
 import { softOrHard } from '../base/decision-cases.js';
 import { celsius, clock, percent } from '../base/wording.js';
 

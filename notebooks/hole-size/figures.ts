@@ -1,6 +1,6 @@
 import type { DamperModel } from '../../lib/damper/damper-model.js';
 import type { Figure } from '../../lib/plot/chart/figure.js';
-import { lineChart } from '../../lib/plot/chart/line-chart.js';
+import { lineChart } from '../../lib/plot/figure/line-chart.js';
 import { formatQuantity, roundedText } from '../../lib/units/index.js';
 import { newtons, percent, shaftSpeed } from '../base/wording.js';
 import { dampingAtSpeed, drilled, flowExponent, type ShapeCase } from './shaped.js';

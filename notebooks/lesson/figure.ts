@@ -1,5 +1,5 @@
 import type { Figure } from '../../lib/plot/chart/figure.js';
-import { lineChart } from '../../lib/plot/chart/line-chart.js';
+import { lineChart } from '../../lib/plot/figure/line-chart.js';
 import { newtons, shaftSpeed } from '../base/wording.js';
 import { type Bench, holdsBack } from './bench.js';
 

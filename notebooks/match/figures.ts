@@ -3,7 +3,7 @@ import { damperModel } from '../../lib/damper/damper-model.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
 import type { Figure } from '../../lib/plot/chart/figure.js';
-import { lineChart } from '../../lib/plot/chart/line-chart.js';
+import { lineChart } from '../../lib/plot/figure/line-chart.js';
 import { damperOfBuild, softOrHard } from '../base/decision-cases.js';
 import { pointAt } from '../base/oil-forces.js';
 import { celsius, newtons, percent, shaftSpeed } from '../base/wording.js';

@@ -4,7 +4,7 @@ import type { OrderProblem } from '../../lib/decisions/order/order-problem.js';
 import { oilDensity, typicalDensityAt15Celsius } from '../../lib/fluid/oil/density.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import type { Figure } from '../../lib/plot/chart/figure.js';
-import { lineChart } from '../../lib/plot/chart/line-chart.js';
+import { lineChart } from '../../lib/plot/figure/line-chart.js';
 import { cSt, labelOf, labelTemperature } from '../base/decision-cases.js';
 import { celsius, percent } from '../base/wording.js';
 

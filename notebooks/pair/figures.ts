@@ -1,6 +1,6 @@
 import type { MeasuredShock } from '../../lib/decisions/pair/measured-shock.js';
-import { dotChart } from '../../lib/plot/chart/dot-chart.js';
 import type { Figure } from '../../lib/plot/chart/figure.js';
+import { dotChart } from '../../lib/plot/figure/dot-chart.js';
 import { percent } from '../base/wording.js';
 
 /** Damping of each shock over the mean of all, with two standard uncertainties either way. */

@@ -5,9 +5,9 @@ import {
   type ToleranceShare,
 } from '../../lib/decisions/spread/force-spread.js';
 import type { TolerancedBuild } from '../../lib/decisions/spread/tolerances.js';
-import { dotChart } from '../../lib/plot/chart/dot-chart.js';
 import type { Figure } from '../../lib/plot/chart/figure.js';
-import { histogram } from '../../lib/plot/chart/histogram.js';
+import { dotChart } from '../../lib/plot/figure/dot-chart.js';
+import { histogram } from '../../lib/plot/figure/histogram.js';
 import { newtons, percent, shaftSpeed } from '../base/wording.js';
 import { capital, plainName } from './wording.js';
 

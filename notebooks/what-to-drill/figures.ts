@@ -5,8 +5,8 @@ import { drilledDamper } from '../../lib/decisions/design/drilled-damper.js';
 import { dampingForceAt } from '../../lib/decisions/match/damping-mismatch.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import type { Figure } from '../../lib/plot/chart/figure.js';
-import { lineChart } from '../../lib/plot/chart/line-chart.js';
-import { scatterChart } from '../../lib/plot/chart/scatter-chart.js';
+import { lineChart } from '../../lib/plot/figure/line-chart.js';
+import { scatterChart } from '../../lib/plot/figure/scatter-chart.js';
 import { newtons, percent, shaftSpeed } from '../base/wording.js';
 import { asItIs, type Found, type Shown } from './found.js';
 

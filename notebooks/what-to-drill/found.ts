@@ -1,6 +1,6 @@
 import { damperModel } from '../../lib/damper/damper-model.js';
 import type { DesignProblem, RobustDesign } from '../../lib/decisions/design/design-problem.js';
-import { type Judged, judged } from '../../lib/decisions/match/judged-damper.js';
+import { type Judged, judged } from '../../lib/decisions/design/judged-damper.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
 import { paretoFront } from '../../lib/numeric/pareto-front.js';

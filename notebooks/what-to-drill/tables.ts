@@ -1,4 +1,4 @@
-import { judged } from '../../lib/decisions/match/judged-damper.js';
+import { judged } from '../../lib/decisions/design/judged-damper.js';
 import type { TableBlock } from '../../lib/page/blocks/plain-blocks.js';
 import { shaftSpeed } from '../base/wording.js';
 import { asItIs, type Found, type Shown } from './found.js';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { settingsFor } from '../../lib/live/controls/settings.js';
+import { settingsFor } from '../../lib/live/case/settings.js';
 import { onePart, quantity } from '../../lib/page/index.js';
 import type { Parts } from '../../lib/parts/index.js';
 import { parts } from '../page/sample-page.js';

@@ -1,6 +1,6 @@
 import { describe, expect, it, vi } from 'vitest';
 import { registeredTransforms } from '../../lib/live/pictures/vega-transforms.js';
-import { chartSpecs } from '../../lib/plot/chart/chart-specs.js';
+import { chartSpecs } from '../../lib/plot/vega/chart-specs.js';
 import { runtimeSpecs } from '../../lib/plot/vega/runtime-specs.js';
 import { sampleFigures } from '../plot/sample-figures.js';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { InputError } from '../../lib/base/input-error.js';
-import { textWidth } from '../../lib/plot/drawing/text-width.js';
+import { textWidth } from '../../lib/plot/chart/text-width.js';
 import { besideStart, dotChart, lineChart } from '../../lib/plot/index.js';
 import { dots, lines, names } from './sample-figures.js';
 

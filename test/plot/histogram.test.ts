@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { histogram } from '../../lib/plot/chart/histogram.js';
+import { histogram } from '../../lib/plot/figure/histogram.js';
 
 const text = { id: 'spread', title: 'Spread', alt: 'Most are near 3 N.' };
 const value = { label: 'Force', unit: 'N', dimension: 'force' } as const;

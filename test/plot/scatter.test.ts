@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { InputError } from '../../lib/base/input-error.js';
-import { textWidth } from '../../lib/plot/drawing/text-width.js';
+import { textWidth } from '../../lib/plot/chart/text-width.js';
 import { besideStart, type ScatterChart, scatterChart } from '../../lib/plot/index.js';
 import { names, points } from './sample-figures.js';
 

@@ -1,6 +1,6 @@
 import { Resvg } from '@resvg/resvg-js';
 import { describe, expect, it } from 'vitest';
-import { shortened, textWidth, wrapped } from '../../lib/plot/drawing/text-width.js';
+import { shortened, textWidth, wrapped } from '../../lib/plot/chart/text-width.js';
 import { fontFiles } from '../../lib/runner/build/fonts.js';
 
 const samples = [

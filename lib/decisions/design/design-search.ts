@@ -2,7 +2,6 @@ import { damperModel } from '../../damper/damper-model.js';
 import { fluidAt } from '../../fluid/oil/fluid-at.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import { paretoFront } from '../../numeric/pareto-front.js';
-import { type Judged, judged, largestApart } from '../match/judged-damper.js';
 import type { Search } from '../search/search.js';
 import {
   type Design,
@@ -13,6 +12,7 @@ import {
 } from './design-problem.js';
 import { type Drilled, drilledDamper } from './drilled-damper.js';
 import { smallestPiston } from './hole-room.js';
+import { type Judged, judged, largestApart } from './judged-damper.js';
 
 function judgedDesign(problem: DesignProblem, drilled: Drilled, fluid: FluidState): Judged {
   return judged(damperModel(drilledDamper(problem.damper, drilled), fluid), problem);

@@ -1,16 +1,5 @@
 import type { ShearThinning } from '../shear/thinning-viscosity.js';
-
-/**
- * A measured or printed viscosity.
- *
- * @public
- */
-export interface ViscosityPoint {
-  /** Temperature [K], above 0. */
-  readonly temperature: number;
-  /** Kinematic viscosity [m²/s], above 0. */
-  readonly kinematicViscosity: number;
-}
+import type { ViscosityPoint } from '../viscosity/viscosity-point.js';
 
 /**
  * Chemical family of an oil: it decides density, expansion, and the default change with temperature.

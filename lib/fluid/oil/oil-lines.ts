@@ -12,8 +12,9 @@ import { viscosityIndexTemperatures } from '../viscosity/viscosity-index.js';
 import { waltherLineFromViscosityIndex } from '../viscosity/viscosity-index-line.js';
 import type { ViscosityInterval } from '../viscosity/viscosity-interval.js';
 import type { ViscosityLine } from '../viscosity/viscosity-line.js';
+import type { ViscosityPoint } from '../viscosity/viscosity-point.js';
 import { fitWaltherLine } from '../viscosity/walther-line.js';
-import type { OilBase, ViscosityDefinition, ViscosityPoint } from './oil-definition.js';
+import type { OilBase, ViscosityDefinition } from './oil-definition.js';
 import { barryWarnings, viscosityIndexWarnings, waltherWarnings } from './oil-warnings.js';
 
 /** What the viscosity part of a definition says. */

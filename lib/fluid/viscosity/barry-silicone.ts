@@ -1,5 +1,5 @@
 import { requirePositive, requireWithin } from '../../base/checks.js';
-import type { ViscosityPoint } from '../oil/oil-definition.js';
+import type { ViscosityPoint } from './viscosity-point.js';
 
 /**
  * The line of a plain silicone (polydimethylsiloxane),

@@ -1,8 +1,8 @@
 import { requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
 import { bracketedRoot } from '../../numeric/root-finding.js';
-import type { ViscosityPoint } from '../oil/oil-definition.js';
 import { viscosityAt40Celsius, viscosityIndexRange, viscosityIndexTemperatures } from './viscosity-index.js';
+import type { ViscosityPoint } from './viscosity-point.js';
 import { doubleLogarithm, fitWaltherLine, type WaltherLine } from './walther-line.js';
 
 /**

@@ -1,6 +1,6 @@
 import { requirePositive, requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
-import type { ViscosityPoint } from '../oil/oil-definition.js';
+import type { ViscosityPoint } from './viscosity-point.js';
 import { kinematicViscosityOfZ, waltherRange, waltherZ, waltherZRange } from './walther-function.js';
 
 /**

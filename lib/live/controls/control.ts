@@ -9,8 +9,8 @@ import type {
   SeveralPartsParameter,
 } from '../../page/parameters/parameters.js';
 import type { Parts } from '../../parts/parts.js';
-import { domNodes } from '../patch.js';
-import { quantityText } from './settings.js';
+import { quantityText } from '../case/settings.js';
+import { domNodes } from '../document/patch.js';
 
 /** The control of one parameter: it shows a setting, and tells of a new one as the reader moves it. */
 export interface Control {

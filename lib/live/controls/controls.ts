@@ -2,9 +2,9 @@ import { html } from '../../page/html/html.js';
 import { optionName } from '../../page/parameters/parameter-text.js';
 import type { Parameters } from '../../page/parameters/parameters.js';
 import type { Parts } from '../../parts/parts.js';
-import { domNodes } from '../patch.js';
+import type { Settings } from '../case/settings.js';
+import { domNodes } from '../document/patch.js';
 import { type Control, control } from './control.js';
-import type { Settings } from './settings.js';
 
 /** The panel of the settings, and the lines of the page for what happened. */
 export interface Controls {

@@ -1,7 +1,7 @@
 import { html } from '../../page/html/html.js';
-import type { PartsFile } from '../controls/case.js';
-import { found } from '../found.js';
-import { domNodes, patchChildren } from '../patch.js';
+import type { PartsFile } from '../case/case.js';
+import { found } from '../document/found.js';
+import { domNodes, patchChildren } from '../document/patch.js';
 import { fieldWritten, partCopied, partRemoved } from './file-edits.js';
 import { fieldNodes, optionNodes, pathOf } from './part-nodes.js';
 import { type PartPlace, placeIn, placeText } from './part-place.js';

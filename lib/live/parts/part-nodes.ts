@@ -1,6 +1,6 @@
 import { type HtmlNode, html } from '../../page/html/html.js';
-import type { PartsFile } from '../controls/case.js';
-import { domNodes } from '../patch.js';
+import type { PartsFile } from '../case/case.js';
+import { domNodes } from '../document/patch.js';
 import { placeText } from './part-place.js';
 import type { PartField } from './parts-text.js';
 

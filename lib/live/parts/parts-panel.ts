@@ -1,8 +1,8 @@
 import { html } from '../../page/html/html.js';
-import type { PartsFile } from '../controls/case.js';
-import { found } from '../found.js';
-import { saveFile } from '../leave.js';
-import { domNodes } from '../patch.js';
+import type { PartsFile } from '../case/case.js';
+import { found } from '../document/found.js';
+import { saveFile } from '../document/leave.js';
+import { domNodes } from '../document/patch.js';
 import { partForm } from './part-form.js';
 
 /** The panel for the reader's own parts. */

@@ -1,6 +1,6 @@
 import { html } from '../../page/html/html.js';
-import { copyText, saveFile } from '../leave.js';
-import { domNodes } from '../patch.js';
+import { copyText, saveFile } from '../document/leave.js';
+import { domNodes } from '../document/patch.js';
 import { pngOf, standaloneSvg } from './picture-files.js';
 
 /** What the buttons under a figure or a table need when they are pressed. */

@@ -3,7 +3,7 @@ import { expressionInterpreter } from 'vega-interpreter';
 import { View } from 'vega-view';
 import type { DataRow, Drawing, LayoutName } from '../../plot/chart/drawing.js';
 import type { ChartKind, Figure } from '../../plot/chart/figure.js';
-import { setRows } from '../data-rows.js';
+import { setRows } from './data-rows.js';
 
 /** Compiled specifications of the charts by their kind. */
 export type CompiledSpecs = Readonly<Record<ChartKind, Runtime>>;

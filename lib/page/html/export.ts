@@ -1,6 +1,6 @@
 import { type Cell, type Column, columnHeading, displayNumber, type Table } from '../../plot/chart/table.js';
 import type { Block } from '../blocks/block.js';
-import { allBlocks, type Page } from '../page.js';
+import { allBlocks, type Page } from '../blocks/page.js';
 import type { PageContent } from './render-html.js';
 
 /**

@@ -1,8 +1,8 @@
 import { sha256Base64 } from '../blocks/digest.js';
-import { type Program, programHtml, programPolicy } from '../program.js';
 import { styleSheet } from '../style/style.js';
 import { type Html, html, trusted } from './html.js';
 import { htmlText } from './html-text.js';
+import { type Program, programHtml, programPolicy } from './program.js';
 
 /**
  * A font put into the page.

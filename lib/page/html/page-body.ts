@@ -1,5 +1,5 @@
+import { allBlocks, type Page, pageFigures } from '../blocks/page.js';
 import { prose } from '../blocks/prose.js';
-import { allBlocks, type Page, pageFigures } from '../page.js';
 import type { ParameterText } from '../parameters/parameter-text.js';
 import { blockHtml, type Pictures } from './block-html.js';
 import { type Html, html, trusted } from './html.js';

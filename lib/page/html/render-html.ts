@@ -1,10 +1,10 @@
+import { requirePageIds } from '../blocks/page.js';
 import { prose } from '../blocks/prose.js';
-import { requirePageIds } from '../page.js';
-import type { Program } from '../program.js';
 import { html } from './html.js';
 import { type EmbeddedFont, htmlDocument } from './html-document.js';
 import { type BodyContent, pageBody } from './page-body.js';
 import { type Provenance, pageFooter } from './page-footer.js';
+import type { Program } from './program.js';
 
 /**
  * All that a page is made of.

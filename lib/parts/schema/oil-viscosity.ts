@@ -1,6 +1,7 @@
 import { InputError } from '../../base/input-error.js';
 import { createOil } from '../../fluid/oil/oil.js';
-import type { OilBase, ViscosityDefinition, ViscosityPoint } from '../../fluid/oil/oil-definition.js';
+import type { OilBase, ViscosityDefinition } from '../../fluid/oil/oil-definition.js';
+import type { ViscosityPoint } from '../../fluid/viscosity/viscosity-point.js';
 import type { Finding } from '../source/finding.js';
 import { mustBe } from '../source/wording.js';
 

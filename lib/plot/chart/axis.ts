@@ -1,8 +1,8 @@
 import { InputError } from '../../base/input-error.js';
 import { roundedText } from '../../units/index.js';
-import { textWidth } from '../drawing/text-width.js';
 import { fontSize } from './layout.js';
 import { type Column, columnHeading, displayNumber } from './table.js';
+import { textWidth } from './text-width.js';
 
 /**
  * An axis: its label and unit, and the part of the scale that is shown.

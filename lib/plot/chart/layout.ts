@@ -1,6 +1,6 @@
-import { textWidth, wrapped } from '../drawing/text-width.js';
 import type { DataRow, LayoutName } from './drawing.js';
 import { inkColours } from './palette.js';
+import { textWidth, wrapped } from './text-width.js';
 
 /** Sizes shared by all charts [CSS px]. */
 export const sizes = {

@@ -1,7 +1,7 @@
-import { shortened, textWidth } from '../drawing/text-width.js';
 import type { DataRow } from './drawing.js';
 import { fontSize, type PlacedText } from './layout.js';
 import type { SeriesStyle } from './series-style.js';
+import { shortened, textWidth } from './text-width.js';
 
 const rowHeight = 20;
 const keyWidth = 30;

@@ -6,7 +6,7 @@ import { type LegendEntry, legend } from '../chart/legend.js';
 import { inkColours } from '../chart/palette.js';
 import { seriesStyle } from '../chart/series-style.js';
 import { columnHeading } from '../chart/table.js';
-import { shortened, textWidth } from './text-width.js';
+import { shortened, textWidth } from '../chart/text-width.js';
 
 const axisRoom = 46;
 const widestName = 190;

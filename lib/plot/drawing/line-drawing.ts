@@ -4,13 +4,13 @@ import { fontSize, horizontalLabel, type Plot, sizes, textRow, titleTexts } from
 import { type Legend, type LegendEntry, legend } from '../chart/legend.js';
 import type { LineSeries, LinesShown } from '../chart/lines.js';
 import { inkColours } from '../chart/palette.js';
+import type { PathSet } from '../chart/path-sets.js';
 import { seriesStyle } from '../chart/series-style.js';
 import { columnHeading } from '../chart/table.js';
-import type { PathSet } from '../vega/line-spec.js';
+import { shortened, textWidth } from '../chart/text-width.js';
 import { curvePaths } from './curve-path.js';
 import { spreadLabels } from './end-labels.js';
 import { placedRules } from './rule-labels.js';
-import { shortened, textWidth } from './text-width.js';
 
 const axisRoom = 46;
 const leaderWidth = 18;

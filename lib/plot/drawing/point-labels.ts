@@ -1,6 +1,6 @@
 import { fontSize, type PlacedText, type Plot } from '../chart/layout.js';
 import { inkColours } from '../chart/palette.js';
-import { shortened, textWidth } from './text-width.js';
+import { shortened, textWidth } from '../chart/text-width.js';
 
 /** A label with the place of its point in the plot [px]. */
 export interface LabelledPoint {

@@ -2,8 +2,8 @@ import type { DataRow } from '../chart/drawing.js';
 import { fontSize, type PlacedText, type Plot } from '../chart/layout.js';
 import type { LinesShown, Rule } from '../chart/lines.js';
 import { inkColours } from '../chart/palette.js';
+import { shortened, textWidth } from '../chart/text-width.js';
 import { pointLabels } from './point-labels.js';
-import { shortened, textWidth } from './text-width.js';
 
 const rowHeight = 17;
 const gap = 6;

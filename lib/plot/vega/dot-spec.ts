@@ -8,7 +8,7 @@ import {
   scaled,
   specification,
   textLayers,
-} from '../drawing/layers.js';
+} from './layers.js';
 
 /** The constant part of a dot chart. Rows have their heights in pixels: the picture grows with the rows. */
 export function dotSpec(): Specification {

@@ -1,4 +1,5 @@
 import { inkColours } from '../chart/palette.js';
+import type { PathSet } from '../chart/path-sets.js';
 import {
   given,
   type Layer,
@@ -8,7 +9,7 @@ import {
   scaled,
   specification,
   textLayers,
-} from '../drawing/layers.js';
+} from './layers.js';
 
 /** The constant part of a line chart. */
 export function lineSpec(): Specification {
@@ -26,12 +27,6 @@ export function lineSpec(): Specification {
     ],
   );
 }
-
-/** The data sets whose rows are finished paths over the plot. */
-export const pathSets = ['bands', 'start', 'lines'] as const;
-
-/** One of them. */
-export type PathSet = (typeof pathSets)[number];
 
 function bandLayer(): Layer {
   return {

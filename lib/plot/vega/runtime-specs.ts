@@ -1,6 +1,6 @@
 import { parse, type Runtime } from 'vega';
-import { chartSpecs } from '../chart/chart-specs.js';
 import type { ChartKind } from '../chart/figure.js';
+import { chartSpecs } from './chart-specs.js';
 import { vegaSpec } from './vega-spec.js';
 
 /**

@@ -6,7 +6,7 @@ import {
   scaled,
   specification,
   textLayers,
-} from '../drawing/layers.js';
+} from './layers.js';
 
 /** The constant part of a scatter chart. */
 export function scatterSpec(): Specification {

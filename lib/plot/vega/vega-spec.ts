@@ -1,9 +1,9 @@
 import type { Mark, Spec } from 'vega';
 import { compile } from 'vega-lite';
-import { chartSpecs } from '../chart/chart-specs.js';
 import type { ChartKind } from '../chart/figure.js';
+import { pathSets } from '../chart/path-sets.js';
 import { chartConfig } from './chart-config.js';
-import { pathSets } from './line-spec.js';
+import { chartSpecs } from './chart-specs.js';
 
 const compiled = new Map<ChartKind, Spec>();
 

@@ -1,4 +1,4 @@
-import type { Start } from '../../live/start.js';
+import type { Start } from '../../live/case/start.js';
 
 /**
  * The page of a notebook that is being written: it loads the program as a module, says what does not bundle or does not run, and loads itself anew

@@ -1,8 +1,8 @@
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { listNotebooks } from '../build/notebook-list.js';
-import { CommandError } from '../command-error.js';
-import { readCommandLine } from '../command-line.js';
+import { CommandError } from '../command/command-error.js';
+import { readCommandLine } from '../command/command-line.js';
 import { watchNotebook } from './watch.js';
 
 const fromRoot = (name: string): string => fileURLToPath(new URL(`../../${name}`, import.meta.url));

@@ -13,10 +13,7 @@ import type { Figure } from '../chart/figure.js';
  */
 export async function renderSvg(figure: Figure, layout: LayoutName): Promise<string> {
   // Loaded on first use: who only builds figures, or only asks for help, does not wait for Vega.
-  const [{ vegaSpec }, { drawSvg }] = await Promise.all([
-    import('../vega/vega-spec.js'),
-    import('./draw-svg.js'),
-  ]);
+  const [{ vegaSpec }, { drawSvg }] = await Promise.all([import('./vega-spec.js'), import('./draw-svg.js')]);
   const drawing = figure.drawings[layout];
   const name = `${figure.id}-${layout}`;
   const svg = await drawSvg(drawing, vegaSpec(figure.chart.kind), name);

@@ -1,4 +1,4 @@
-import { fontFamily } from '../vega/chart-config.js';
+import { fontFamily } from './chart-config.js';
 
 const family = `font-family="${fontFamily}"`;
 

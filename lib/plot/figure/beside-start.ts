@@ -1,6 +1,6 @@
 import { dequal } from 'dequal/lite';
+import type { Figure } from '../chart/figure.js';
 import { dotsBeside } from './dot-chart.js';
-import type { Figure } from './figure.js';
 import { linesBeside } from './line-chart.js';
 import { scatterBeside } from './scatter-chart.js';
 

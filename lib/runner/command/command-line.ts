@@ -1,6 +1,6 @@
 import { parseArgs } from 'node:util';
-import { type Notebook, optionName, type ParameterTexts } from '../page/index.js';
-import { unknownName } from '../page/parameters/read-parameters.js';
+import { type Notebook, optionName, type ParameterTexts } from '../../page/index.js';
+import { unknownName } from '../../page/parameters/read-parameters.js';
 import { CommandError } from './command-error.js';
 
 /** What the user asked for. */

@@ -1,4 +1,4 @@
-import type { ParameterTexts } from '../page/parameters/read-parameters.js';
+import type { ParameterTexts } from '../../page/parameters/read-parameters.js';
 
 /** What a live page starts from: what the command was given. */
 export interface Start {

@@ -1,6 +1,6 @@
-import type { Notebook } from '../page/notebook.js';
-import { type Case, caseOf, type PartsFile, partsFile } from './controls/case.js';
-import { fragmentOf, type Settings } from './controls/settings.js';
+import type { Notebook } from '../../page/notebook.js';
+import { type Case, caseOf, type PartsFile, partsFile } from './case.js';
+import { fragmentOf, type Settings } from './settings.js';
 import { readStart } from './start.js';
 
 /** All that changes while a page is read. */

@@ -1,8 +1,8 @@
-import { InputError } from '../base/input-error.js';
-import { ConvergenceError } from '../numeric/root-finding.js';
-import { ParameterError } from '../page/parameters/parameter-error.js';
-import { PartsFileError } from '../parts/source/parts-file-error.js';
-import { QuantityError } from '../units/index.js';
+import { InputError } from '../../base/input-error.js';
+import { ConvergenceError } from '../../numeric/root-finding.js';
+import { ParameterError } from '../../page/parameters/parameter-error.js';
+import { PartsFileError } from '../../parts/source/parts-file-error.js';
+import { QuantityError } from '../../units/index.js';
 
 const expected = [ParameterError, PartsFileError, InputError, QuantityError, ConvergenceError];
 

@@ -1,6 +1,6 @@
-import type { Drawing, LayoutName } from './drawing.js';
-import type { Chart, Figure } from './figure.js';
-import type { Table } from './table.js';
+import type { Drawing, LayoutName } from '../chart/drawing.js';
+import type { Chart, Figure } from '../chart/figure.js';
+import type { Table } from '../chart/table.js';
 
 /**
  * A figure whose drawings and numbers are made when they are first asked for: a page shows one width of the two, and nobody looks at the

@@ -1,12 +1,12 @@
+import { type Page, pageFigures, requirePageIds } from '../../page/blocks/page.js';
 import type { BodyContent } from '../../page/html/page-body.js';
 import type { Notebook } from '../../page/notebook.js';
-import { type Page, pageFigures, requirePageIds } from '../../page/page.js';
 import { parameterTexts } from '../../page/parameters/parameter-text.js';
 import { type ParameterTexts, readParameterValues } from '../../page/parameters/read-parameters.js';
 import type { Parts } from '../../parts/parts.js';
 import { readParts } from '../../parts/read-parts.js';
-import { besideStart } from '../../plot/chart/beside-start.js';
 import type { Figure } from '../../plot/chart/figure.js';
+import { besideStart } from '../../plot/figure/beside-start.js';
 import { type Settings, settingsOf } from './settings.js';
 
 /** A parts file with its text. */

@@ -1,6 +1,6 @@
-import { failureText } from '../failure.js';
-import type { Session } from '../session.js';
 import { type Case, caseOf, type PartsFile, partsFile } from './case.js';
+import { failureText } from './failure.js';
+import type { Session } from './session.js';
 import { type Settings, settingsFor, settingsFrom } from './settings.js';
 
 /** What a reader can do. */

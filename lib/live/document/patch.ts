@@ -1,4 +1,4 @@
-import type { Html, HtmlElement, HtmlNode } from '../page/html/html.js';
+import type { Html, HtmlElement, HtmlNode } from '../../page/html/html.js';
 
 /** Elements of nodes; texts become text nodes and can be nothing else. */
 export function domNodes({ nodes }: Html): readonly Node[] {

@@ -1,12 +1,12 @@
 import { InputError } from '../../base/input-error.js';
+import { axisDomain, joinedDomain } from '../chart/axis.js';
+import { dotTable } from '../chart/dot-table.js';
+import { type DotChart, type DotsShown, dotsInUnitShown } from '../chart/dots.js';
+import type { Figure } from '../chart/figure.js';
+import { requireFigureText } from '../chart/figure-text.js';
+import { requireSeriesNames } from '../chart/series-style.js';
 import { drawDots } from '../drawing/dot-drawing.js';
-import { dotTable } from '../vega/dot-table.js';
-import { axisDomain, joinedDomain } from './axis.js';
-import { type DotChart, type DotsShown, dotsInUnitShown } from './dots.js';
-import type { Figure } from './figure.js';
-import { requireFigureText } from './figure-text.js';
 import { lazyFigure } from './lazy-figure.js';
-import { requireSeriesNames } from './series-style.js';
 
 /**
  * A dot for each value, one row for each category, with whiskers where a value is an interval. Series differ by

@@ -1,6 +1,6 @@
 import type { DamperModel } from '../../damper/damper-model.js';
-import type { Design, DesignProblem, MadeForce, WantedForce } from '../design/design-problem.js';
-import { dampingForceAt } from './damping-mismatch.js';
+import { dampingForceAt } from '../match/damping-mismatch.js';
+import type { Design, DesignProblem, MadeForce, WantedForce } from './design-problem.js';
 
 /** Difference as a part: twice as hard is as far off as half as hard. */
 function partsApart(a: number, b: number): number {

@@ -1,5 +1,5 @@
-import type { Dot, DotChart } from '../chart/dots.js';
-import { type Cell, type Column, likeColumn, type Table } from '../chart/table.js';
+import type { Dot, DotChart } from './dots.js';
+import { type Cell, type Column, likeColumn, type Table } from './table.js';
 
 /** All values of a dot chart: one row for each category, one column for each series and the ends of its interval. */
 export function dotTable({ category, categories, value, series }: DotChart): Table {

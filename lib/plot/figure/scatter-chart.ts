@@ -1,12 +1,12 @@
 import { InputError } from '../../base/input-error.js';
+import { joinedDomain } from '../chart/axis.js';
+import type { Figure } from '../chart/figure.js';
+import { requireFigureText } from '../chart/figure-text.js';
+import { type ScatterChart, type ScatterShown, scatterShown } from '../chart/scatter.js';
+import { requireSeriesNames } from '../chart/series-style.js';
+import { likeColumn, type Table } from '../chart/table.js';
 import { drawScatter } from '../drawing/scatter-drawing.js';
-import { joinedDomain } from './axis.js';
-import type { Figure } from './figure.js';
-import { requireFigureText } from './figure-text.js';
 import { lazyFigure } from './lazy-figure.js';
-import { type ScatterChart, type ScatterShown, scatterShown } from './scatter.js';
-import { requireSeriesNames } from './series-style.js';
-import { likeColumn, type Table } from './table.js';
 
 /**
  * A mark for each thing at two of its values. Kinds of things differ by colour and by shape, and have their names in a legend.

@@ -1,10 +1,10 @@
 import { InputError } from '../../base/input-error.js';
-import type { Axis } from './axis.js';
-import type { Figure } from './figure.js';
-import type { FigureText } from './figure-text.js';
+import type { Axis } from '../chart/axis.js';
+import type { Figure } from '../chart/figure.js';
+import type { FigureText } from '../chart/figure-text.js';
+import type { Rule } from '../chart/lines.js';
+import { likeColumn } from '../chart/table.js';
 import { lineChart } from './line-chart.js';
-import type { Rule } from './lines.js';
-import { likeColumn } from './table.js';
 
 /**
  * What a histogram shows. Numbers are in SI where the axis has a dimension.

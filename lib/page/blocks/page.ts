@@ -1,7 +1,7 @@
-import { InputError } from '../base/input-error.js';
-import type { Figure } from '../plot/chart/figure.js';
-import { requireId } from '../plot/chart/figure-text.js';
-import type { Block } from './blocks/block.js';
+import { InputError } from '../../base/input-error.js';
+import type { Figure } from '../../plot/chart/figure.js';
+import { requireId } from '../../plot/chart/figure-text.js';
+import type { Block } from './block.js';
 
 /**
  * The result of a notebook, as plain data: the same parts and parameters give the same page.

@@ -1,5 +1,5 @@
-import { sha256Base64 } from './blocks/digest.js';
-import { type Html, html, trusted } from './html/html.js';
+import { sha256Base64 } from '../blocks/digest.js';
+import { type Html, html, trusted } from './html.js';
 
 /**
  * The program that makes a page live, and what it starts from.

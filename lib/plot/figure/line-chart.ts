@@ -1,12 +1,12 @@
 import { InputError } from '../../base/input-error.js';
+import { joinedDomain } from '../chart/axis.js';
+import type { Figure } from '../chart/figure.js';
+import { requireFigureText } from '../chart/figure-text.js';
+import { lineTable } from '../chart/line-table.js';
+import { inUnitsShown, type LineChart, type LinesShown } from '../chart/lines.js';
+import { requireSeriesNames } from '../chart/series-style.js';
 import { drawLines } from '../drawing/line-drawing.js';
-import { lineTable } from '../vega/line-table.js';
-import { joinedDomain } from './axis.js';
-import type { Figure } from './figure.js';
-import { requireFigureText } from './figure-text.js';
 import { lazyFigure } from './lazy-figure.js';
-import { inUnitsShown, type LineChart, type LinesShown } from './lines.js';
-import { requireSeriesNames } from './series-style.js';
 
 /**
  * A line chart of one or more series. Lines differ by colour and by dash, and carry their names.

@@ -1,5 +1,5 @@
-import type { LineChart } from '../chart/lines.js';
-import { type Cell, type Column, likeColumn, type Table } from '../chart/table.js';
+import type { LineChart } from './lines.js';
+import { type Cell, type Column, likeColumn, type Table } from './table.js';
 
 /** All points of a line chart: one row for each x, one column for each line and for the ends of its band. */
 export function lineTable({ x, y, series }: LineChart): Table {

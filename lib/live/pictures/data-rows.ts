@@ -1,6 +1,6 @@
 import { changeset } from 'vega-dataflow';
 import type { View } from 'vega-view';
-import type { DataRow } from '../plot/chart/drawing.js';
+import type { DataRow } from '../../plot/chart/drawing.js';
 
 /**
  * Gives a data set of a picture new rows. Where as many rows of the same kind are there already, only what differs is changed, so
