@@ -159,6 +159,20 @@ describe('layers of lib/', () => {
     for (const [layer, names] of found) expect([...(rooms[layer] ?? [])].sort()).toEqual([...names].sort());
   });
 
+  test('the table of the layout in DEVELOPERS.md names the same layers and rooms', () => {
+    const text = readFileSync(new URL('../../DEVELOPERS.md', import.meta.url), 'utf8');
+    const names = (cell: string) => [...cell.matchAll(/`([^`]+)`/gu)].map((match) => match[1]);
+    const rows = text
+      .slice(text.indexOf('rooms, the lowest first'), text.indexOf('All but `runner`'))
+      .split('\n')
+      .filter((line) => line.startsWith('| `'))
+      .map((line) => line.split('|').slice(1))
+      .map(([layer = '', , inside = '']) => [names(layer)[0] ?? '', names(inside)] as const);
+    const table = Object.fromEntries(rows);
+    const layers = Object.keys(mayImport).filter((name) => name !== 'index.ts');
+    expect(table).toEqual(Object.fromEntries(layers.map((layer) => [layer, rooms[layer] ?? []])));
+  });
+
   test('imports run one way through the rooms of a layer', () => {
     const wrong = edges.filter(([file, target]) => {
       if (layerOf(file) !== layerOf(target) || roomOf(file) === '') return false;
