@@ -24,7 +24,7 @@ export interface Draft {
 }
 
 const fromLib = (name: string): string =>
-  JSON.stringify(fileURLToPath(new URL(`../${name}`, import.meta.url)));
+  JSON.stringify(fileURLToPath(new URL(`../../${name}`, import.meta.url)));
 
 /** Opens a draft. */
 export async function draft(
@@ -73,7 +73,7 @@ export async function draft(
 
 /** The first module of a page that is being written. */
 function draftText(notebook: string): string {
-  return `import { styleSheet } from ${fromLib('page/style.ts')};
+  return `import { styleSheet } from ${fromLib('page/style/style.ts')};
 import { livePage } from ${fromLib('live/live-page.ts')};
 import { notebook } from ${JSON.stringify(notebook)};
 import specs from 'compiled-specs';

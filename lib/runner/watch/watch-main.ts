@@ -5,7 +5,7 @@ import { CommandError } from '../command/command-error.js';
 import { readCommandLine } from '../command/command-line.js';
 import { watchNotebook } from './watch.js';
 
-const fromRoot = (name: string): string => fileURLToPath(new URL(`../../${name}`, import.meta.url));
+const fromRoot = (name: string): string => fileURLToPath(new URL(`../../../${name}`, import.meta.url));
 
 try {
   const { notebook, partsFile, parameters } = readCommandLine(
