@@ -1,0 +1,229 @@
+import { requireWithin } from '../../base/checks.js';
+import type { Warning } from '../../base/warning.js';
+import { type IntegrationPlan, integrate } from '../../numeric/integrator/integrate.js';
+import { type Course, type Recorder, recorder } from '../../numeric/integrator/recorder.js';
+import { bindChambers } from '../shock/chambers.js';
+import { requireMovingShock, roomTolerance } from '../shock/check-shock.js';
+import type { MovingShock } from '../shock/moving-shock.js';
+import { roomAtRest } from '../shock/rest-room.js';
+import { type Tear, type TornOil, timeTorn } from '../shock/torn-oil.js';
+import { type BenchStroke, type Cycle, type Place, strokeCycles } from './stroke.js';
+import { recorded, strokeEquation } from './stroke-equation.js';
+import { strokeWarnings } from './stroke-warnings.js';
+import { type Trace, type TraceWriter, traceWriter } from './trace.js';
+
+/**
+ * A highest or lowest value, with where it was.
+ *
+ * @public
+ */
+export interface Peak {
+  readonly value: number;
+  /** [s] */
+  readonly time: number;
+}
+
+/**
+ * What one cycle of a bench stroke did.
+ *
+ * @public
+ */
+export interface StrokeCycle {
+  /** Begin and end [s]. */
+  readonly from: number;
+  readonly to: number;
+  /** Work put into the shock [J]: the area of the loop of force over travel. */
+  readonly work: number;
+  /** Where it went [J]; together they are the work once a cycle repeats the one before. */
+  readonly lost: {
+    /** Oil through holes, valves and gap. */
+    readonly holes: number;
+    /** What the jets take off the force on the piston; below 0, as it is counted in the holes too. */
+    readonly recoil: number;
+    readonly rim: number;
+    readonly seals: number;
+  };
+  /** Time with a cavity over the time of the cycle, 0 to 1. */
+  readonly cavityShare: number;
+  /** Largest cavity [m³]. */
+  readonly largestCavity: number;
+  readonly largestForce: Peak;
+  readonly smallestForce: Peak;
+  /** Mean of force times travel [N·m], for the stiffness. */
+  readonly meanForceTimesTravel: number;
+  /** Mean force [N]. */
+  readonly meanForce: number;
+}
+
+/**
+ * What a bench stroke did.
+ *
+ * @public
+ */
+export interface BenchResult {
+  readonly cycles: readonly StrokeCycle[];
+  readonly largestForce: Peak;
+  readonly smallestForce: Peak;
+  /** Absolute pressures [Pa]. */
+  readonly largestBlindPressure: Peak;
+  readonly largestShaftPressure: Peak;
+  /** Largest cavity [m³], and the travel that it loses: without resistance until it is full again [m]. */
+  readonly largestCavity: Peak;
+  readonly lostStroke: number;
+  /** When the oil tore and closed. */
+  readonly tears: readonly Tear[];
+  /** The last cycle at equal times, for loops. */
+  readonly trace: Trace;
+  readonly steps: number;
+  readonly warnings: readonly Warning[];
+}
+
+/**
+ * How finely to integrate and to draw.
+ *
+ * @public
+ */
+export interface MotionOptions {
+  /** Relative tolerance of a step, 1e-12 to 1e-3; 1e-6 by default. */
+  readonly tolerance?: number;
+  /** Equal parts into which a trace is cut, 2 to 100 000; 256 by default. */
+  readonly parts?: number;
+}
+
+/** First step, and the first after an event [s]. */
+export const firstStep = 1e-7;
+const defaultTolerance = 1e-6;
+const defaultParts = 256;
+
+export function toleranceOf({ tolerance = defaultTolerance }: MotionOptions): number {
+  requireWithin(tolerance, 1e-12, 1e-3, 'tolerance', '');
+  return tolerance;
+}
+
+export function partsOf({ parts = defaultParts }: MotionOptions): number {
+  requireWithin(parts, 2, 100_000, 'parts', '');
+  return Math.round(parts);
+}
+
+/** A cycle with all that was recorded in it. */
+interface Recorded {
+  readonly cycle: StrokeCycle;
+  readonly recorder: Recorder;
+}
+
+/**
+ * Moves the shaft of a shock along a stroke, from rest with equal pressures, and records what a test bench would.
+ *
+ * @param shock - from `movingShock`, or any other with its sizes in their ranges
+ * @param stroke - within the travel of the shock, at most 10 m/s, 200 Hz and 60 s
+ * @param options - tolerance and parts of the trace
+ * @throws InputError for an input outside its range, or where the gas has no room left on the way
+ * @throws IntegrationError where the equations cannot be followed
+ * @public
+ */
+export function benchStroke(
+  shock: MovingShock,
+  stroke: BenchStroke,
+  options: MotionOptions = {},
+): BenchResult {
+  requireMovingShock(shock);
+  const cycles = strokeCycles(stroke, shock.stroke);
+  const relative = toleranceOf(options);
+  const parts = partsOf(options);
+  const chambers = bindChambers(shock);
+  const oil: TornOil = { torn: false, tears: [] };
+  const start: Place = { travel: 0, speed: 0, acceleration: 0 };
+  cycles[0]?.[0]?.look(cycles[0][0].from, start);
+  let state: ArrayLike<number> = [roomAtRest(shock, chambers, start.travel)];
+  let steps = 0;
+  let trace: TraceWriter | undefined;
+  const all: Recorded[] = [];
+
+  for (const cycle of cycles) {
+    let watched: Recorder | undefined;
+    trace = undefined;
+    const { from, to } = ends(cycle);
+    for (const piece of cycle) {
+      const { equation, events, write } = strokeEquation(shock, chambers, piece, oil);
+      const watch = recorder(1, recorded.count, write, watched);
+      const draw = traceWriter(from, to, parts, piece, write, trace);
+      watched = watch;
+      trace = draw;
+      const plan: IntegrationPlan = {
+        from: piece.from,
+        to: piece.to,
+        knots: piece.knots,
+        state,
+        relative,
+        absolute: [roomTolerance(shock, relative)],
+        firstStep,
+        events,
+        onStep: (step) => {
+          watch.look(step);
+          draw.look(step);
+        },
+      };
+      const result = integrate(equation, plan);
+      state = result.state;
+      steps += result.steps;
+    }
+    if (watched !== undefined) all.push({ cycle: cycleOf(watched, oil, from, to), recorder: watched });
+  }
+  const result = {
+    ...peaks(all),
+    cycles: all.map(({ cycle }) => cycle),
+    lostStroke: 0,
+    tears: oil.tears,
+    trace: (trace as TraceWriter).trace,
+    steps,
+  };
+  const lostStroke = result.largestCavity.value / Math.abs(chambers.farArea);
+  return { ...result, lostStroke, warnings: strokeWarnings(shock, stroke, result) };
+}
+
+function ends(cycle: Cycle): { readonly from: number; readonly to: number } {
+  return { from: cycle[0]?.from ?? 0, to: cycle.at(-1)?.to ?? 0 };
+}
+
+const highest = ({ largest, largestTime }: Course): Peak => ({ value: largest, time: largestTime });
+const lowest = ({ smallest, smallestTime }: Course): Peak => ({ value: smallest, time: smallestTime });
+
+function cycleOf(watched: Recorder, oil: TornOil, from: number, to: number): StrokeCycle {
+  const integral = (index: number): number => watched.course(index).integral;
+  const force = watched.course(recorded.force);
+  return {
+    from,
+    to,
+    work: integral(recorded.power),
+    lost: {
+      holes: integral(recorded.holePower),
+      recoil: integral(recorded.recoilPower),
+      rim: integral(recorded.rimPower),
+      seals: integral(recorded.sealPower),
+    },
+    cavityShare: timeTorn(oil.tears, from, to) / (to - from),
+    largestCavity: watched.course(recorded.cavity).largest,
+    largestForce: highest(force),
+    smallestForce: lowest(force),
+    meanForceTimesTravel: integral(recorded.forceTimesTravel) / (to - from),
+    meanForce: force.integral / (to - from),
+  };
+}
+
+function peaks(all: readonly Recorded[]) {
+  const top = (index: number): Peak =>
+    all
+      .map(({ recorder: each }) => highest(each.course(index)))
+      .reduce((a, b) => (b.value > a.value ? b : a));
+  const bottom = (index: number): Peak =>
+    all.map(({ recorder: each }) => lowest(each.course(index))).reduce((a, b) => (b.value < a.value ? b : a));
+  return {
+    largestForce: top(recorded.force),
+    smallestForce: bottom(recorded.force),
+    largestBlindPressure: top(recorded.blindPressure),
+    largestShaftPressure: top(recorded.shaftPressure),
+    largestCavity: top(recorded.cavity),
+    largestDrop: top(recorded.pressureDrop),
+    smallestDrop: bottom(recorded.pressureDrop),
+  };
+}

@@ -1,0 +1,129 @@
+import { InputError } from '../../base/input-error.js';
+import type { DifferentialEquation } from '../../numeric/integrator/differential-equation.js';
+import type { Event } from '../../numeric/integrator/events.js';
+import { type Chambers, emptyLook } from '../shock/chambers.js';
+import type { MovingShock, Passage } from '../shock/moving-shock.js';
+import { oilEnthalpy } from '../shock/oil-volume.js';
+import { pressureForce, writePassageSlopes } from '../shock/shock-force.js';
+import { type TornOil, turnTorn } from '../shock/torn-oil.js';
+import type { Piece, Place } from './stroke.js';
+
+/** Places of the quantities that a stroke records. */
+export const recorded = {
+  force: 0,
+  blindPressure: 1,
+  shaftPressure: 2,
+  cavity: 3,
+  power: 4,
+  holePower: 5,
+  recoilPower: 6,
+  rimPower: 7,
+  sealPower: 8,
+  forceTimesTravel: 9,
+  pressureDrop: 10,
+  count: 11,
+} as const;
+
+/** The hydraulic state of a shock whose shaft is led along a piece of a stroke. */
+export interface StrokeEquation {
+  readonly equation: DifferentialEquation;
+  readonly events: readonly Event[];
+  /** Writes what {@link recorded} names. */
+  readonly write: (time: number, state: Float64Array, values: Float64Array) => void;
+}
+
+/** Binds shock, piece and mode. */
+export function strokeEquation(
+  shock: MovingShock,
+  chambers: Chambers,
+  piece: Piece,
+  oil: TornOil,
+): StrokeEquation {
+  const { farArea, sense } = chambers;
+  const place: Place = { travel: 0, speed: 0, acceleration: 0 };
+  const look = emptyLook();
+  const passage: Passage = { flow: 0, recoil: 0 };
+  const slopes: Passage = { flow: 0, recoil: 0 };
+
+  const equation: DifferentialEquation = {
+    size: 1,
+    rates: (time, state, rates) => {
+      piece.look(time, place);
+      chambers.look(place.travel, state[0] as number, oil.torn, look);
+      shock.passage(sense * (look.near - look.far), passage);
+      rates[0] = farArea * place.speed - sense * passage.flow;
+    },
+    slopes: (time, state, overState, overTime) => {
+      piece.look(time, place);
+      chambers.lookWithSlopes(place.travel, state[0] as number, oil.torn, look);
+      writePassageSlopes(shock, sense * (look.near - look.far), slopes);
+      overState[0] = -slopes.flow * (look.nearByRoom - look.farByRoom);
+      overTime[0] =
+        farArea * place.acceleration - slopes.flow * (look.nearByTravel - look.farByTravel) * place.speed;
+    },
+  };
+
+  const cavity: Event = {
+    value: (time, state) => {
+      piece.look(time, place);
+      return chambers.cavity(place.travel, state[0] as number);
+    },
+    direction: () => (oil.torn ? -1 : 1),
+    happens: (time) => {
+      turnTorn(oil, time);
+      return 'restart';
+    },
+  };
+  const lock: Event = {
+    value: (time, state) => {
+      piece.look(time, place);
+      return chambers.gasRoomLeft(place.travel, state[0] as number);
+    },
+    direction: () => -1,
+    happens: (time, state) => {
+      piece.look(time, place);
+      throw lockedOil(shock, time, place.travel, state[0] as number);
+    },
+  };
+
+  function write(time: number, state: Float64Array, values: Float64Array): void {
+    piece.look(time, place);
+    const { travel, speed } = place;
+    const room = state[0] as number;
+    chambers.look(travel, room, oil.torn, look);
+    const drop = sense * (look.near - look.far);
+    shock.passage(drop, passage);
+    const rim = shock.rimDrag(speed);
+    const seal = shock.sealForce(speed);
+    const force = pressureForce(shock, sense, look, passage.recoil) + rim + seal;
+    const lost = oilEnthalpy(shock.oil, look.near) - oilEnthalpy(shock.oil, look.far);
+    values[recorded.force] = force;
+    values[recorded.blindPressure] = sense === 1 ? look.near : look.far;
+    values[recorded.shaftPressure] = sense === 1 ? look.far : look.near;
+    values[recorded.cavity] = oil.torn ? Math.max(0, chambers.cavity(travel, room)) : 0;
+    values[recorded.power] = force * speed;
+    values[recorded.holePower] = passage.flow * sense * lost;
+    values[recorded.recoilPower] = -passage.recoil * speed;
+    values[recorded.rimPower] = rim * speed;
+    values[recorded.sealPower] = seal * speed;
+    values[recorded.forceTimesTravel] = force * travel;
+    values[recorded.pressureDrop] = drop;
+  }
+
+  // Without a room for gas there is nothing to lock.
+  return { equation, events: shock.layout === 'mixed' ? [cavity] : [cavity, lock], write };
+}
+
+/** The refusal of a shock whose gas has no room left on the way. */
+export function lockedOil(shock: MovingShock, time: number, travel: number, room: number): InputError {
+  const { gas, shaftArea, stroke } = shock;
+  const missing = shaftArea * (stroke - travel);
+  return new InputError({
+    field: 'gas.capacity',
+    value: gas.capacity,
+    unit: 'm³',
+    accepted:
+      `more: the oil locks at ${time} s and a travel of ${travel} m, where shaft and cavity take ` +
+      `${shaftArea * travel + room}; the rest of the travel needs another ${missing}, in`,
+  });
+}

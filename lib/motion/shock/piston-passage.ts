@@ -1,0 +1,55 @@
+import { jetMomentum } from '../../damper/oil-force.js';
+import type { PistonFlow } from '../../flow/piston/parallel-flow.js';
+import type { FluidState } from '../../fluid/oil/fluid-state.js';
+import type { MovingShock } from './moving-shock.js';
+
+/** What motion needs to know of a piston in its bore: flow and recoil at a pressure drop, inertia, Reynolds number. */
+export function pistonPassage(
+  pistonFlow: PistonFlow,
+  bore: number,
+  fluid: FluidState,
+): Pick<MovingShock, 'passage' | 'inertance' | 'holeReynoldsNumber'> {
+  const { paths, valves, gapFlow } = pistonFlow;
+  const boreArea = (Math.PI / 4) * bore * bore;
+  const speeds = new Float64Array(paths.length);
+  return {
+    passage: (pressureDrop, passage) => {
+      let flow = gapFlow(pressureDrop);
+      let index = 0;
+      for (const { area, resistance } of paths) {
+        const speed = resistance.meanSpeed(pressureDrop);
+        speeds[index++] = speed;
+        flow += area * speed;
+      }
+      for (const valve of valves) flow += valve.flow(pressureDrop);
+      const boreSpeed = Math.abs(flow) / boreArea;
+      let recoil = 0;
+      index = 0;
+      for (const { area } of paths) {
+        const speed = Math.abs(speeds[index++] as number);
+        recoil += area * speed * Math.max(jetMomentum * speed - boreSpeed, 0);
+      }
+      passage.flow = flow;
+      passage.recoil = flow < 0 ? -fluid.density * recoil : fluid.density * recoil;
+    },
+    inertance: inertance(pistonFlow, fluid),
+    holeReynoldsNumber: (pressureDrop) =>
+      paths.reduce((largest, { diameter, resistance }) => {
+        const speed = Math.abs(resistance.meanSpeed(pressureDrop));
+        return Math.max(largest, (speed * diameter) / fluid.kinematicViscosity);
+      }, 0),
+  };
+}
+
+/**
+ * Inertance of the open holes side by side [Pa·s²/m³], each `ρ (L + 2 · 8r/(3π))/A` with the oil that moves before its two ends.
+ *
+ * @see Rayleigh's flanged ends, in any acoustics textbook (from memory)
+ */
+function inertance({ paths }: PistonFlow, { density }: FluidState): number {
+  const admittance = paths.reduce((sum, { area, diameter, lengthRatio }) => {
+    const length = diameter * (lengthRatio + 8 / (3 * Math.PI));
+    return sum + area / (density * length);
+  }, 0);
+  return admittance > 0 ? 1 / admittance : 0;
+}
