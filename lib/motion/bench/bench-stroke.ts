@@ -1,7 +1,7 @@
-import { requireWithin } from '../../base/checks.js';
 import type { Warning } from '../../base/warning.js';
 import { type IntegrationPlan, integrate } from '../../numeric/integrator/integrate.js';
 import { type Course, type Recorder, recorder } from '../../numeric/integrator/recorder.js';
+import { firstStep, type MotionOptions, partsOf, toleranceOf } from '../options.js';
 import { bindChambers } from '../shock/chambers.js';
 import { requireMovingShock, roomTolerance } from '../shock/check-shock.js';
 import type { MovingShock } from '../shock/moving-shock.js';
@@ -78,32 +78,7 @@ export interface BenchResult {
   readonly warnings: readonly Warning[];
 }
 
-/**
- * How finely to integrate and to draw.
- *
- * @public
- */
-export interface MotionOptions {
-  /** Relative tolerance of a step, 1e-12 to 1e-3; 1e-6 by default. */
-  readonly tolerance?: number;
-  /** Equal parts into which a trace is cut, 2 to 100 000; 256 by default. */
-  readonly parts?: number;
-}
-
-/** First step, and the first after an event [s]. */
-export const firstStep = 1e-7;
-const defaultTolerance = 1e-6;
 const defaultParts = 256;
-
-export function toleranceOf({ tolerance = defaultTolerance }: MotionOptions): number {
-  requireWithin(tolerance, 1e-12, 1e-3, 'tolerance', '');
-  return tolerance;
-}
-
-export function partsOf({ parts = defaultParts }: MotionOptions): number {
-  requireWithin(parts, 2, 100_000, 'parts', '');
-  return Math.round(parts);
-}
 
 /** A cycle with all that was recorded in it. */
 interface Recorded {
@@ -129,7 +104,7 @@ export function benchStroke(
   requireMovingShock(shock);
   const cycles = strokeCycles(stroke, shock.stroke);
   const relative = toleranceOf(options);
-  const parts = partsOf(options);
+  const parts = partsOf(options, defaultParts);
   const chambers = bindChambers(shock);
   const oil: TornOil = { torn: false, tears: [] };
   const start: Place = { travel: 0, speed: 0, acceleration: 0 };

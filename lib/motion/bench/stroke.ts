@@ -1,5 +1,6 @@
 import { requireCount, requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { longestRun } from '../options.js';
 import { risingTable, type Table } from '../table.js';
 
 /**
@@ -58,7 +59,6 @@ export type Cycle = readonly Piece[];
 /** Highest frequency at which one pressure in a chamber still holds [Hz], and highest speed of a shaft [m/s]. */
 export const highestFrequency = 200;
 export const highestSpeed = 10;
-const longestRun = 60;
 
 /** Cycles of a stroke, checked against the travel of a shock. */
 export function strokeCycles(stroke: BenchStroke, travelOfShock: number): readonly Cycle[] {

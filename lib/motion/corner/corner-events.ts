@@ -1,0 +1,81 @@
+import type { Event } from '../../numeric/integrator/events.js';
+import { lockedOil } from '../bench/stroke-equation.js';
+import { turnTorn } from '../shock/torn-oil.js';
+import { contactEvents, type Pressing } from './contact.js';
+import { type BoundCorner, unknown } from './corner-equation.js';
+
+/** When wheel, stops and chassis touched and left. */
+export interface CornerHistory {
+  /** Times at which the tyre ceases to push, at which the wheel leaves the ground, and at which it is back [s]. */
+  readonly tyreUnloads: number[];
+  readonly liftOffs: number[];
+  readonly touchDowns: number[];
+  /** When the bump stop was touched, and the shaft speed then. */
+  readonly bottomings: { readonly time: number; readonly speed: number }[];
+  /** When the chassis touched flat ground, and how fast the body fell then. */
+  readonly slaps: { readonly time: number; readonly speed: number }[];
+}
+
+/** All events of a corner. */
+export function cornerEvents(bound: BoundCorner, history: CornerHistory): readonly Event[] {
+  const { shock, chambers, corner, ground, modes } = bound;
+  const { oil } = modes;
+  const travelOf = (state: Float64Array): number =>
+    corner.motionRatio * ((state[unknown.wheel] as number) - (state[unknown.body] as number));
+  const speedOf = (state: Float64Array): number =>
+    corner.motionRatio * ((state[unknown.wheelSpeed] as number) - (state[unknown.bodySpeed] as number));
+
+  const cavity: Event = {
+    value: (_time, state) => chambers.cavity(travelOf(state), state[unknown.room] as number),
+    direction: () => (oil.torn ? -1 : 1),
+    happens: (time) => {
+      turnTorn(oil, time);
+      return 'restart';
+    },
+  };
+  const lock: Event = {
+    value: (_time, state) => chambers.gasRoomLeft(travelOf(state), state[unknown.room] as number),
+    direction: () => -1,
+    happens: (time, state) => {
+      throw lockedOil(shock, time, travelOf(state), state[unknown.room] as number);
+    },
+  };
+  const onGround: Pressing = (time, state) => {
+    ground.look(time);
+    return {
+      depth: ground.height - (state[unknown.wheel] as number),
+      speed: ground.slope - (state[unknown.wheelSpeed] as number),
+    };
+  };
+  const onBump: Pressing = (_time, state) => ({
+    depth: travelOf(state) - corner.bumpStop.from,
+    speed: speedOf(state),
+  });
+  const onDroop: Pressing = (_time, state) => ({ depth: -travelOf(state), speed: -speedOf(state) });
+  const events: Event[] = [
+    cavity,
+    ...contactEvents(modes.tyre, onGround, {
+      touches: (time) => history.touchDowns.push(time),
+      leaves: (time) => history.liftOffs.push(time),
+      pushEnds: (time) => history.tyreUnloads.push(time),
+    }),
+    ...contactEvents(modes.bump, onBump, {
+      touches: (time, speed) => history.bottomings.push({ time, speed }),
+    }),
+    ...contactEvents(modes.droop, onDroop, {}),
+  ];
+  // Without a room for gas there is nothing to lock.
+  if (shock.layout !== 'mixed') events.push(lock);
+  const { clearance } = corner;
+  if (clearance !== undefined) {
+    events.push({
+      value: (_time, state) => (state[unknown.body] as number) + clearance,
+      direction: () => -1,
+      happens: (time, state) => {
+        history.slaps.push({ time, speed: -(state[unknown.bodySpeed] as number) });
+        return 'restart';
+      },
+    });
+  }
+  return events;
+}

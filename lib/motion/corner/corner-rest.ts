@@ -1,0 +1,39 @@
+import { standardGravity } from '../../base/constants.js';
+import { InputError } from '../../base/input-error.js';
+import { bracketedRoot } from '../../numeric/root-finding.js';
+import { type Chambers, emptyLook } from '../shock/chambers.js';
+import type { MovingShock } from '../shock/moving-shock.js';
+import { roomAtRest } from '../shock/rest-room.js';
+import { pressureForce } from '../shock/shock-force.js';
+import { cushionForce } from './contact.js';
+import type { Corner } from './corner.js';
+
+/** Force that pushes body and wheel apart at rest [N at the shock]: gas, spring and stops, no friction. */
+function standingForce(shock: MovingShock, chambers: Chambers, corner: Corner, travel: number): number {
+  const look = emptyLook();
+  chambers.look(travel, roomAtRest(shock, chambers, travel), false, look);
+  const bump = Math.max(0, cushionForce(corner.bumpStop, travel - corner.bumpStop.from, 0));
+  const droop = Math.max(0, cushionForce(corner.droopStop, -travel, 0));
+  const spring = corner.springRate * (travel + corner.springPreload);
+  return pressureForce(shock, chambers.sense, look, 0) + spring + bump - droop;
+}
+
+/** Travel at which the corner stands still under a load at the shock [N]: 0 in free fall. */
+export function travelAtLoad(shock: MovingShock, chambers: Chambers, corner: Corner, load: number): number {
+  const excess = (travel: number) => standingForce(shock, chambers, corner, travel) - load;
+  const least = -Math.min((0.3 * shock.farVolume) / Math.abs(chambers.farArea), 0.2 * shock.stroke);
+  if (excess(least) > 0 || excess(shock.stroke) < 0) {
+    throw new InputError({
+      field: 'springRate',
+      value: corner.springRate,
+      unit: 'N/m',
+      accepted: `so that spring, gas and stops carry ${load} N within the travel of the shock, with its preload; it is`,
+    });
+  }
+  return bracketedRoot(excess, least, shock.stroke, 'travel of a corner at rest').root;
+}
+
+/** Travel of a corner that stands on its wheel [m]. */
+export function staticTravel(shock: MovingShock, chambers: Chambers, corner: Corner): number {
+  return travelAtLoad(shock, chambers, corner, (corner.sprungMass * standardGravity) / corner.motionRatio);
+}

@@ -1,0 +1,105 @@
+import { requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
+import { risingTable } from '../table.js';
+
+/**
+ * What happens to the corner. All but a landing begin at rest on flat ground.
+ *
+ * - `landing`: it falls from a height (wheel above the ground) onto flat ground, the shock in balance as in free fall
+ * - `step`: the ground rises at once
+ * - `bump`: one cosine bump, `height` high and `length` long, driven over at a speed
+ * - `washboard`: cosine bumps without end, `height` from valley to crest, `frequency` a second
+ * - `table`: heights against time, with a line between that never overshoots
+ *
+ * Lengths [m], drop height 0 to 3 m, speed [m/s], frequency [Hz], times [s].
+ *
+ * @public
+ */
+export type CornerEvent =
+  | { readonly kind: 'landing'; readonly dropHeight: number }
+  | { readonly kind: 'step'; readonly height: number }
+  | { readonly kind: 'bump'; readonly height: number; readonly length: number; readonly speed: number }
+  | { readonly kind: 'washboard'; readonly height: number; readonly frequency: number }
+  | { readonly kind: 'table'; readonly times: readonly number[]; readonly heights: readonly number[] };
+
+/** Height of the ground under the wheel; `look` writes what it finds. */
+export interface Ground {
+  height: number;
+  slope: number;
+  bend: number;
+  readonly look: (time: number) => void;
+  /** Times at which it bends [s]. */
+  readonly knots: readonly number[];
+}
+
+const highestDrop = 3;
+const highestFrequency = 200;
+
+/** The ground of an event. */
+export function groundOf(event: CornerEvent): Ground {
+  switch (event.kind) {
+    case 'landing':
+      requireNotNegative(event.dropHeight, 'event.dropHeight', 'm');
+      requireWithin(event.dropHeight, 0, highestDrop, 'event.dropHeight', 'm');
+      return constant(0);
+    case 'step':
+      requireWithin(event.height, -1, 1, 'event.height', 'm');
+      return constant(event.height);
+    case 'bump': {
+      requireWithin(event.height, -1, 1, 'event.height', 'm');
+      requirePositive(event.length, 'event.length', 'm');
+      requirePositive(event.speed, 'event.speed', 'm/s');
+      const time = event.length / event.speed;
+      return waves(event.height, 1 / time, time);
+    }
+    case 'washboard':
+      requireWithin(event.height, -1, 1, 'event.height', 'm');
+      requirePositive(event.frequency, 'event.frequency', 'Hz');
+      requireWithin(event.frequency, 0, highestFrequency, 'event.frequency', 'Hz');
+      return waves(event.height, event.frequency, Number.POSITIVE_INFINITY);
+    case 'table': {
+      const table = risingTable(event.times, event.heights, 'event.times', 'event.heights');
+      const ground: Ground = {
+        height: 0,
+        slope: 0,
+        bend: 0,
+        knots: event.times.filter((time) => time > 0),
+        look: (time) => {
+          table.look(time);
+          ground.height = table.value;
+          ground.slope = table.slope;
+          ground.bend = table.bend;
+        },
+      };
+      return ground;
+    }
+  }
+}
+
+function constant(height: number): Ground {
+  return { height, slope: 0, bend: 0, knots: [], look: () => {} };
+}
+
+/** `height/2 (1 − cos 2πft)` up to an end. */
+function waves(height: number, frequency: number, end: number): Ground {
+  const omega = 2 * Math.PI * frequency;
+  const ground: Ground = {
+    height: 0,
+    slope: 0,
+    bend: 0,
+    knots: end < Number.POSITIVE_INFINITY ? [end] : [],
+    look: (time) => {
+      if (time >= end || time <= 0) {
+        ground.height = 0;
+        ground.slope = 0;
+        ground.bend = 0;
+        return;
+      }
+      const half = height / 2;
+      const cosine = Math.cos(omega * time);
+      ground.height = half * (1 - cosine);
+      ground.slope = half * omega * Math.sin(omega * time);
+      ground.bend = half * omega * omega * cosine;
+    },
+  };
+  return ground;
+}
