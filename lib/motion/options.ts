@@ -8,7 +8,7 @@ import { requirePositive, requireWithin } from '../base/checks.js';
 export interface MotionOptions {
   /** Relative tolerance of a step, 1e-12 to 1e-3; 1e-6 by default. */
   readonly tolerance?: number;
-  /** Equal parts into which a trace is cut, 2 to 100 000; 256 for a cycle and 1000 for a corner by default. */
+  /** Equal parts into which a trace is cut, 1 to 100 000, or 0 for no trace; 256 for a cycle and 400 for a corner by default. */
   readonly parts?: number;
 }
 
@@ -27,7 +27,7 @@ export function toleranceOf({ tolerance = defaultTolerance }: MotionOptions): nu
 
 export function partsOf(options: MotionOptions, standard: number): number {
   const { parts = standard } = options;
-  requireWithin(parts, 2, 100_000, 'parts', '');
+  requireWithin(parts, 0, 100_000, 'parts', '');
   return Math.round(parts);
 }
 

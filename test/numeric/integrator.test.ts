@@ -61,7 +61,7 @@ describe('one step', () => {
       stepper.attempt(0, start, length);
       const dense = new Float64Array(6);
       stepper.writeDense(dense);
-      const step: Step = { time: 0, length, covered: 1, start, end: stepper.end, dense };
+      const step: Step = { time: 0, length, covered: 1, cut: false, start, end: stepper.end, dense };
       const state = new Float64Array(2);
       let largest = 0;
       for (let share = 0; share <= 1; share += 1 / 16) {

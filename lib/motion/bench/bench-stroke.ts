@@ -120,7 +120,7 @@ export function benchStroke(
     const { from, to } = ends(cycle);
     for (const piece of cycle) {
       const { equation, events, write } = strokeEquation(shock, chambers, piece, oil);
-      const watch = recorder(1, recorded.count, write, watched);
+      const watch = recorder(1, recorded.count, recorded.peaks, write, watched);
       const draw = traceWriter(from, to, parts, piece, write, trace);
       watched = watch;
       trace = draw;

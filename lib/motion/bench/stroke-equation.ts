@@ -14,13 +14,15 @@ export const recorded = {
   blindPressure: 1,
   shaftPressure: 2,
   cavity: 3,
-  power: 4,
-  holePower: 5,
-  recoilPower: 6,
-  rimPower: 7,
-  sealPower: 8,
-  forceTimesTravel: 9,
-  pressureDrop: 10,
+  pressureDrop: 4,
+  /** Those before are watched for peaks. */
+  peaks: 5,
+  power: 5,
+  holePower: 6,
+  recoilPower: 7,
+  rimPower: 8,
+  sealPower: 9,
+  forceTimesTravel: 10,
   count: 11,
 } as const;
 

@@ -46,6 +46,7 @@ export function traceWriter(
   const place: Place = { travel: 0, speed: 0, acceleration: 0 };
   let next = before?.filled() ?? 0;
   const look = (step: Step): void => {
+    if (parts === 0) return;
     const end = step.time + step.covered * step.length;
     for (; next <= parts; next++) {
       const time = trace.times[next] as number;
@@ -67,7 +68,7 @@ export function traceWriter(
 }
 
 function emptyTrace(from: number, to: number, parts: number): Trace {
-  const empty = () => new Float64Array(parts + 1);
+  const empty = () => new Float64Array(parts === 0 ? 0 : parts + 1);
   return {
     times: empty().map((_, i) => from + ((to - from) * i) / parts),
     travels: empty(),

@@ -3,11 +3,11 @@ import type { Course, Recorder } from '../../numeric/integrator/recorder.js';
 import type { Peak } from '../bench/bench-stroke.js';
 import { shockWarnings } from '../shock/shock-warnings.js';
 import type { Tear } from '../shock/torn-oil.js';
-import type { BoundCorner } from './corner-equation.js';
+import { type BoundCorner, unknown } from './corner-equation.js';
 import type { CornerHistory } from './corner-events.js';
 import { cornerRecorded } from './corner-record.js';
 import type { CornerTrace } from './corner-trace.js';
-import { settling } from './settling.js';
+import type { Settled } from './settling.js';
 
 /**
  * What a corner did. Heights of body and wheel are 0 at full extension with the wheel just on flat ground.
@@ -54,7 +54,7 @@ export interface CornerOutcome {
   readonly touchDowns: readonly number[];
   /** Time without contact of the wheel [s]. */
   readonly airTime: number;
-  /** Last time at which the travel was further than 5 % from that at rest [s]; not given where it still was at the end. */
+  /** When the travel came within 5 % of that at rest for the last time [s]; not given where it was further off at the end. */
   readonly settlingTime?: number;
   /** How often the travel passed its place at rest until then. */
   readonly swings: number;
@@ -80,13 +80,15 @@ interface Finished {
   readonly watch: Recorder;
   readonly history: CornerHistory;
   readonly trace: CornerTrace;
+  readonly settled: Settled;
+  readonly end: Float64Array;
   readonly duration: number;
   readonly restTravel: number;
   readonly steps: number;
 }
 
 export function cornerOutcome(finished: Finished): CornerOutcome {
-  const { bound, watch, history, trace, duration, restTravel, steps } = finished;
+  const { bound, watch, history, trace, settled, end, duration, restTravel, steps } = finished;
   const course = (name: keyof typeof cornerRecorded): Course => watch.course(cornerRecorded[name]);
   const highest = (name: keyof typeof cornerRecorded): Peak => {
     const { largest, largestTime } = course(name);
@@ -127,9 +129,9 @@ export function cornerOutcome(finished: Finished): CornerOutcome {
     liftOffs,
     touchDowns,
     airTime: airTime(liftOffs, touchDowns, duration),
-    ...settling(trace, restTravel),
-    bodyAtEnd: trace.bodies.at(-1) as number,
-    wheelAtEnd: trace.wheels.at(-1) as number,
+    ...settled,
+    bodyAtEnd: end[unknown.body] as number,
+    wheelAtEnd: end[unknown.wheel] as number,
     work: course('shockPower').integral,
     lost: {
       holes: course('holePower').integral,

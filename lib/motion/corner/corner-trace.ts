@@ -33,7 +33,7 @@ export function cornerTracer(
   size: number,
   write: (time: number, state: Float64Array, values: Float64Array) => void,
 ): { readonly trace: CornerTrace; readonly look: (step: Step) => void } {
-  const empty = () => new Float64Array(parts + 1);
+  const empty = () => new Float64Array(parts === 0 ? 0 : parts + 1);
   const trace: CornerTrace = {
     times: empty().map((_, i) => (duration * i) / parts),
     travels: empty(),
@@ -50,6 +50,7 @@ export function cornerTracer(
   const values = new Float64Array(cornerRecorded.count);
   let next = 0;
   const look = (step: Step): void => {
+    if (parts === 0) return;
     const end = step.time + step.covered * step.length;
     for (; next <= parts; next++) {
       const time = trace.times[next] as number;

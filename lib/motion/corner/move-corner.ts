@@ -16,6 +16,7 @@ import { cornerRecorded, cornerWriter } from './corner-record.js';
 import { staticTravel, travelAtLoad } from './corner-rest.js';
 import { cornerTracer } from './corner-trace.js';
 import { type CornerEvent, type Ground, groundOf } from './ground.js';
+import { settling } from './settling.js';
 
 /**
  * How a corner is moved.
@@ -29,7 +30,7 @@ export interface CornerOptions extends MotionOptions {
   readonly bristles?: BristleFriction;
 }
 
-const defaultParts = 1000;
+const defaultParts = 400;
 const defaultDuration = 1;
 
 /** State and travel at the start, from which the modes follow. */
@@ -89,13 +90,14 @@ export function moveCorner(
   const history: CornerHistory = { tyreUnloads: [], liftOffs: [], touchDowns: [], bottomings: [], slaps: [] };
   const write = cornerWriter(bound, equation);
   const { size } = equation.equation;
-  const watch = recorder(size, cornerRecorded.count, write);
+  const watch = recorder(size, cornerRecorded.count, cornerRecorded.peaks, write);
   const tracer = cornerTracer(duration, parts, size, write);
+  const settle = settling(size, corner.motionRatio, restTravel);
   const body = start.wheel - start.travel / corner.motionRatio;
   const state = [roomAtRest(shock, chambers, start.travel), body, start.speed, start.wheel, start.speed];
   const length = 1e-2 * relative;
   const absolute = [roomTolerance(shock, relative), length, relative, length, relative];
-  const { steps } = integrate(equation.equation, {
+  const { steps, state: end } = integrate(equation.equation, {
     from: 0,
     to: duration,
     state: bristles === undefined ? state : [...state, 0],
@@ -107,9 +109,20 @@ export function moveCorner(
     onStep: (step) => {
       watch.look(step);
       tracer.look(step);
+      settle.look(step);
     },
   });
-  return cornerOutcome({ bound, watch, history, trace: tracer.trace, duration, restTravel, steps });
+  return cornerOutcome({
+    bound,
+    watch,
+    history,
+    trace: tracer.trace,
+    settled: settle.found(),
+    end,
+    duration,
+    restTravel,
+    steps,
+  });
 }
 
 /** How far the tyre is pressed at rest, of a tyre that may stiffen [m]. */

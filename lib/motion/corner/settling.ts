@@ -1,23 +1,66 @@
-import type { CornerTrace } from './corner-trace.js';
+import { type Step, stateWithin } from '../../numeric/integrator/dense-output.js';
+import { unknown } from './corner-equation.js';
 
 /** Half width of the band in which a corner counts as settled, over its travel at rest. */
 const band = 0.05;
 
+/** Equal parts of a step in which a swing is looked for. */
+const looks = 8;
+
 /** When a corner came to rest, and how often it swung through its place at rest before. */
+export interface Settled {
+  readonly settlingTime?: number;
+  readonly swings: number;
+}
+
+/** Watches the travel step by step. */
 export function settling(
-  { times, travels }: CornerTrace,
+  size: number,
+  motionRatio: number,
   restTravel: number,
-): { readonly settlingTime?: number; readonly swings: number } {
+): { readonly look: (step: Step) => void; readonly found: () => Settled } {
   const width = band * Math.abs(restTravel);
-  const away = (i: number): number => (travels[i] as number) - restTravel;
-  let last = -1;
-  for (let i = travels.length - 1; i >= 0 && last < 0; i--) if (Math.abs(away(i)) > width) last = i;
+  const state = new Float64Array(size);
+  let settled = 0;
+  let outside = false;
+  let before = Number.NaN;
   let swings = 0;
-  for (let i = 1; i <= Math.max(last, 0); i++) if (away(i - 1) * away(i) < 0) swings++;
-  if (last === travels.length - 1) return { swings };
-  if (last < 0) return { settlingTime: 0, swings };
-  const outside = Math.abs(away(last));
-  const share = (outside - width) / (outside - Math.abs(away(last + 1)));
-  const [before, after] = [times[last] as number, times[last + 1] as number];
-  return { settlingTime: before + share * (after - before), swings };
+  let swingsUntilSettled = 0;
+
+  function away(step: Step, share: number): number {
+    stateWithin(step, share, state);
+    return motionRatio * ((state[unknown.wheel] as number) - (state[unknown.body] as number)) - restTravel;
+  }
+
+  /** Time at which the travel enters the band between two shares, by halving. */
+  function entry(step: Step, from: number, to: number): number {
+    let low = from;
+    let high = to;
+    for (let i = 0; i < 40; i++) {
+      const middle = (low + high) / 2;
+      if (Math.abs(away(step, middle)) > width) low = middle;
+      else high = middle;
+    }
+    return step.time + high * step.length;
+  }
+
+  function look(step: Step): void {
+    for (let i = 0; i <= looks; i++) {
+      const share = (i / looks) * step.covered;
+      const distance = away(step, share);
+      if (before * distance < 0) swings++;
+      before = distance;
+      const isOutside = Math.abs(distance) > width;
+      if (outside && !isOutside) {
+        settled = entry(step, i === 0 ? 0 : ((i - 1) / looks) * step.covered, share);
+        swingsUntilSettled = swings;
+      }
+      outside = isOutside;
+    }
+  }
+
+  return {
+    look,
+    found: () => (outside ? { swings } : { settlingTime: settled, swings: swingsUntilSettled }),
+  };
 }

@@ -1,4 +1,4 @@
-import { bracketedRoot } from '../../numeric/root-finding.js';
+import { ConvergenceError } from '../../numeric/root-finding.js';
 import type { GivingGas, MovingShock } from './moving-shock.js';
 import { oilExpansion, oilExpansionSlope, pressureAtExpansion } from './oil-volume.js';
 
@@ -86,16 +86,17 @@ export function bindChambers(shock: MovingShock): Chambers {
       look.near = Number.NaN;
       return;
     }
-    const given = gasGivenUp(shock, taken, held);
+    squeeze(shock, taken, held);
+    const { given } = squeezed;
     const full = given >= gas.capacity * fullShare;
-    look.near = full ? pressureAtExpansion(oil, (gas.capacity - taken) / held) : gas.pressure(given);
+    look.near = full ? pressureAtExpansion(oil, (gas.capacity - taken) / held) : squeezed.pressure;
     if (!slopes) return;
     const oilSlope = held * oilExpansionSlope(oil, look.near);
-    const squeezed = 1 - oilExpansion(oil, look.near);
+    const lost = 1 - oilExpansion(oil, look.near);
     const slope = full ? Number.POSITIVE_INFINITY : gasSlope(gas, given);
     const perVolume = full ? -1 / oilSlope : slope / (1 - oilSlope * slope);
-    look.nearByRoom = perVolume * (1 - squeezed);
-    look.nearByTravel = perVolume * (shaftArea + squeezed * farArea);
+    look.nearByRoom = perVolume * (1 - lost);
+    look.nearByTravel = perVolume * (shaftArea + lost * farArea);
   }
 
   const writeNear = layout === 'mixed' ? writeMixed : writeGas;
@@ -128,34 +129,54 @@ function gasSlope(gas: GivingGas, given: number): number {
   return (gas.pressure(given + step) - gas.pressure(given - step)) / (2 * step);
 }
 
-const stepLimit = 40;
+const stepLimit = 60;
+
+/** Filled by {@link squeeze} and read by its caller, never handed out. */
+const squeezed = { given: 0, pressure: 0 };
 
 /**
- * Volume that the gas gives up [m³] where gas and oil of its chamber give up a volume together: the oil gives little, so that a secant
- * from the whole volume settles in two or three steps, kept inside a bracket.
+ * Volume that the gas gives up [m³], and its pressure, where gas and oil of its chamber give up a volume together. The oil gives little:
+ * Newton's method from the whole volume, with the slope taken once, settles in two steps; a bracket keeps it safe.
  */
-function gasGivenUp({ gas, oil }: MovingShock, taken: number, held: number): number {
+function squeeze({ gas, oil }: MovingShock, taken: number, held: number): void {
   const full = gas.capacity * fullShare;
-  const excess = (given: number) => given + held * (1 - oilExpansion(oil, gas.pressure(given))) - taken;
   let low = Math.min(0, taken);
   let high = Math.max(0, Math.min(taken, full));
-  let before = high;
-  if (taken < 0) before = low;
-  let valueBefore = excess(before);
-  if (high === full && taken > full && valueBefore <= 0) return full;
-  const settled = 1e-13 * Math.max(Math.abs(taken), 1e-4 * gas.capacity);
-  if (Math.abs(valueBefore) <= settled) return before;
-  let given = before - valueBefore;
+  let given = taken < full ? taken : high;
+  let slope = 0;
+  let excessSlope = 0;
+  let before = Number.POSITIVE_INFINITY;
+  const settled = 1e-7 * Math.max(Math.abs(taken), 1e-3 * gas.capacity);
   for (let step = 0; step < stepLimit; step++) {
-    if (!(given > low && given < high)) given = (low + high) / 2;
-    const value = excess(given);
-    if (value > 0) high = given;
+    const pressure = gas.pressure(given);
+    const excess = given + held * (1 - oilExpansion(oil, pressure)) - taken;
+    if (excess > 0) high = given;
     else low = given;
-    const change = (value * (given - before)) / (value - valueBefore);
-    if (Math.abs(value) <= settled || Math.abs(change) <= settled) return given - (change || 0);
-    before = given;
-    valueBefore = value;
-    given -= change;
+    if (step === 0 && given === full && excess <= 0) {
+      squeezed.given = full;
+      return;
+    }
+    // The slope is taken anew where the last one did not halve the distance.
+    if (step === 0 || Math.abs(excess) > 0.1 * before) {
+      slope = gasSlope(gas, given);
+      excessSlope = 1 - held * oilExpansionSlope(oil, pressure) * slope;
+    }
+    before = Math.abs(excess);
+    const change = excess / excessSlope;
+    const next = given - change;
+    if (Math.abs(change) <= settled) {
+      squeezed.given = next;
+      squeezed.pressure = pressure - slope * change;
+      return;
+    }
+    const halve = !(next > low && next < high) || step % 10 === 9;
+    given = halve ? (low + high) / 2 : next;
+    if (halve) before = 0;
+    if (high - low <= 4e-16 * Math.abs(high)) {
+      squeezed.given = given;
+      squeezed.pressure = gas.pressure(given);
+      return;
+    }
   }
-  return bracketedRoot(excess, low, high, 'volume given up by the gas').root;
+  throw new ConvergenceError('volume given up by the gas', low, high);
 }

@@ -10,6 +10,8 @@ export interface Step {
   readonly length: number;
   /** Part of it that holds, 0 to 1: less than 1 where an event ended it. */
   readonly covered: number;
+  /** Whether an event ended it. */
+  readonly cut: boolean;
   readonly start: Float64Array;
   readonly end: Float64Array;
   /** Coefficients of the second to fourth power, row by row. */

@@ -42,7 +42,7 @@ export function readEvents(
 /**
  * First crossing of a wanted direction within a step, or undefined.
  *
- * @param before - values at the start of the step
+ * @param before - values at the start of the step; those at the last look on return
  * @param work - room for one state
  */
 export function firstEvent(
@@ -51,27 +51,30 @@ export function firstEvent(
   before: Float64Array,
   work: Float64Array,
 ): Found | undefined {
-  let first: Found | undefined;
-  for (let index = 0; index < events.length; index++) {
-    const event = events[index] as Event;
-    const direction = event.direction();
-    if (direction === 0) continue;
-    let low = 0;
-    let lowValue = direction * (before[index] as number);
-    for (const high of looks) {
-      if (first !== undefined && low >= first.share) break;
-      const highValue = direction * valueWithin(event, step, high, work);
+  let low = 0;
+  for (const high of looks) {
+    let first: Found | undefined;
+    stateWithin(step, high, work);
+    const time = step.time + high * step.length;
+    for (let index = 0; index < events.length; index++) {
+      const event = events[index] as Event;
+      const direction = event.direction();
+      if (direction === 0) continue;
+      const lowValue = direction * (before[index] as number);
+      const value = event.value(time, work);
+      before[index] = value;
+      const highValue = direction * value;
       // A value that starts on the zero itself counts as not yet past it.
       if (lowValue <= 0 && highValue > 0) {
         const share = crossing(event, step, direction, low, lowValue, high, highValue, work);
+        stateWithin(step, high, work);
         if (first === undefined || share < first.share) first = { index, share };
-        break;
       }
-      low = high;
-      lowValue = highValue;
     }
+    if (first !== undefined) return first;
+    low = high;
   }
-  return first;
+  return undefined;
 }
 
 function valueWithin(event: Event, step: Step, share: number, work: Float64Array): number {

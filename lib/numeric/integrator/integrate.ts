@@ -65,6 +65,7 @@ export function integrate(equation: DifferentialEquation, plan: IntegrationPlan)
     time: plan.from,
     length: 0,
     covered: 1,
+    cut: false,
     start: new Float64Array(size),
     end: stepper.end,
     dense: new Float64Array(3 * size),
@@ -108,6 +109,7 @@ export function integrate(equation: DifferentialEquation, plan: IntegrationPlan)
     stepper.writeDense(step.dense);
     const found = events.length === 0 ? undefined : firstEvent(events, step, values, work);
     step.covered = found?.share ?? 1;
+    step.cut = found !== undefined;
     onStep?.(step);
     // An event on the very zero has passed it, so that it does not fire again.
     let fired: { readonly index: number; readonly side: number } | undefined;

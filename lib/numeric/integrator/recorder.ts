@@ -38,17 +38,20 @@ const count = points.length;
  *
  * @param size - unknowns of the equation
  * @param quantities - how many values `write` gives
+ * @param peaks - how many of them, the first ones, are watched for peaks; of the others only the integral counts
  * @param before - a recorder of the same quantities, to go on with
  */
 export function recorder(
   size: number,
   quantities: number,
+  peaks: number,
   write: (time: number, state: Float64Array, values: Float64Array) => void,
   before?: Recorder,
 ): Recorder {
   const state = new Float64Array(size);
   const values = new Float64Array(quantities);
   const samples = new Float64Array(count * quantities);
+  let lastEnd = Number.NaN;
   const found = before?.found ?? {
     largest: new Float64Array(quantities).fill(Number.NEGATIVE_INFINITY),
     smallest: new Float64Array(quantities).fill(Number.POSITIVE_INFINITY),
@@ -110,43 +113,67 @@ export function recorder(
     }
   }
 
+  /** Highest sample of a side in this step, and whether a peak between samples might rise above the record. */
+  function mayRise(index: number, side: 1 | -1): boolean {
+    let top = Number.NEGATIVE_INFINITY;
+    let bottom = Number.POSITIVE_INFINITY;
+    for (let k = 0; k < count; k++) {
+      const value = side * (samples[k * quantities + index] as number);
+      if (value > top) top = value;
+      if (value < bottom) bottom = value;
+    }
+    const record = side * ((side > 0 ? largest[index] : smallest[index]) as number);
+    // Between its samples a smooth value does not rise by more than its range in the step.
+    return top > bottom && 2 * top - bottom > record;
+  }
+
   function lookForPeaks(step: Step, index: number, side: 1 | -1): void {
-    const record = (side > 0 ? largest[index] : smallest[index]) as number;
-    const at = (k: number) => side * (samples[k * quantities + index] as number);
     for (let k = 0; k < count - 2; k++) {
-      const [fa, fb, fc] = [at(k), at(k + 1), at(k + 2)];
-      const rising = fb - fa;
-      const falling = fb - fc;
-      // A peak beside the middle point, or beyond an end point of a bent run.
-      if (rising <= 0 && falling <= 0) continue;
+      const fa = side * (samples[k * quantities + index] as number);
+      const fb = side * (samples[(k + 1) * quantities + index] as number);
+      const fc = side * (samples[(k + 2) * quantities + index] as number);
+      // A valley has no peak inside.
+      if (fb <= fa && fb <= fc) continue;
       const a = (points[k] as number) * step.covered;
       const b = (points[k + 1] as number) * step.covered;
       const c = (points[k + 2] as number) * step.covered;
       const x = vertex(a, fa, b, fb, c, fc);
       if (!(x > a && x < c)) continue;
+      const record = side * ((side > 0 ? largest[index] : smallest[index]) as number);
       const height = parabola(a, fa, b, fb, c, fc, x);
-      if (height > side * record + 1e-9 * Math.abs(record)) refine(step, index, side, a, b, c);
+      if (height > record + 1e-9 * Math.abs(record)) refine(step, index, side, a, b, c);
     }
   }
 
-  function look(step: Step): void {
-    for (let k = 0; k < count; k++) {
+  /** Writes the samples of a step; its first is the last of the step before, unless an event stands between. */
+  function takeSamples(step: Step): void {
+    const goesOn = step.time === lastEnd;
+    if (goesOn) samples.copyWithin(0, (count - 1) * quantities, count * quantities);
+    for (let k = goesOn ? 1 : 0; k < count; k++) {
       const share = (points[k] as number) * step.covered;
       stateWithin(step, share, state);
-      const time = step.time + share * step.length;
-      write(time, state, values);
+      write(step.time + share * step.length, state, values);
+      samples.set(values, k * quantities);
+    }
+    lastEnd = step.cut ? Number.NaN : step.time + step.length;
+  }
+
+  function look(step: Step): void {
+    takeSamples(step);
+    for (let k = 0; k < count; k++) {
+      const time = step.time + (points[k] as number) * step.covered * step.length;
       const weight = (weights[k] as number) * step.covered * step.length;
       for (let i = 0; i < quantities; i++) {
-        const value = values[i] as number;
-        samples[k * quantities + i] = value;
+        const value = samples[k * quantities + i] as number;
         integrals[i] = (integrals[i] as number) + weight * value;
+        if (i >= peaks) continue;
         keep(i, 1, value, time);
         keep(i, -1, value, time);
       }
     }
-    for (let i = 0; i < quantities; i++) {
-      lookForPeaks(step, i, 1);
-      lookForPeaks(step, i, -1);
+    for (let i = 0; i < peaks; i++) {
+      if (mayRise(i, 1)) lookForPeaks(step, i, 1);
+      if (mayRise(i, -1)) lookForPeaks(step, i, -1);
     }
   }
 
