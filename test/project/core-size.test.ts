@@ -2,12 +2,13 @@ import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { describe, expect, test } from 'vitest';
 
-const entry = fileURLToPath(new URL('../../lib/index.ts', import.meta.url));
-
-describe('core entry', () => {
-  test('is at most 25 kB minified, without any package or Node module', async () => {
+describe.each([
+  ['core', 'index.ts', 25_000],
+  ['motion', 'motion/index.ts', 60_000],
+] as const)('entry of %s', (_name, path, limit) => {
+  test(`is at most ${limit} bytes minified, without any package or Node module`, async () => {
     const result = await build({
-      entryPoints: [entry],
+      entryPoints: [fileURLToPath(new URL(`../../lib/${path}`, import.meta.url))],
       bundle: true,
       minify: true,
       format: 'esm',
@@ -19,6 +20,6 @@ describe('core entry', () => {
     const inputs = Object.keys(result.metafile.inputs);
     expect(inputs.length).toBeGreaterThan(20);
     expect(inputs.filter((input) => !input.startsWith('lib/'))).toEqual([]);
-    expect(result.outputFiles[0]?.contents.byteLength).toBeLessThanOrEqual(25_000);
+    expect(result.outputFiles[0]?.contents.byteLength).toBeLessThanOrEqual(limit);
   });
 });

@@ -4,7 +4,11 @@ import { turnTorn } from '../shock/torn-oil.js';
 import { contactEvents, type Pressing } from './contact.js';
 import { type BoundCorner, unknown } from './corner-equation.js';
 
-/** When wheel, stops and chassis touched and left. */
+/**
+ * When wheel, stops and chassis touched and left.
+ *
+ * @public
+ */
 export interface CornerHistory {
   /** Times at which the tyre ceases to push, at which the wheel leaves the ground, and at which it is back [s]. */
   readonly tyreUnloads: number[];

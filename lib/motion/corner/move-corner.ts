@@ -74,7 +74,7 @@ export function moveCorner(
       ? {
           travel: travelAtLoad(shock, chambers, corner, 0),
           wheel: 0,
-          speed: -Math.sqrt(2 * standardGravity * event.dropHeight),
+          speed: -landingSpeed(event.dropHeight),
         }
       : { travel: restTravel, wheel: -staticTyre(corner), speed: 0 };
   const modes = modesAt(corner, ground, start);
@@ -123,6 +123,16 @@ export function moveCorner(
     restTravel,
     steps,
   });
+}
+
+/**
+ * Speed at which something lands that falls from a height [m/s], `sqrt(2 g h)`, the air left out.
+ *
+ * @param dropHeight - [m], 0 or more
+ * @public
+ */
+export function landingSpeed(dropHeight: number): number {
+  return Math.sqrt(2 * standardGravity * dropHeight);
 }
 
 /** How far the tyre is pressed at rest, of a tyre that may stiffen [m]. */

@@ -1,6 +1,7 @@
 import { jetMomentum } from '../../damper/oil-force.js';
 import type { PistonFlow } from '../../flow/piston/parallel-flow.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
+import { holeInertance } from './left-out.js';
 import type { MovingShock } from './moving-shock.js';
 
 /** What motion needs to know of a piston in its bore: flow and recoil at a pressure drop, inertia, Reynolds number. */
@@ -41,15 +42,12 @@ export function pistonPassage(
   };
 }
 
-/**
- * Inertance of the open holes side by side [Pa·s²/m³], each `ρ (L + 2 · 8r/(3π))/A` with the oil that moves before its two ends.
- *
- * @see Rayleigh's flanged ends, in any acoustics textbook (from memory)
- */
+/** Inertance of the open holes of all groups side by side [Pa·s²/m³]. */
 function inertance({ paths }: PistonFlow, { density }: FluidState): number {
   const admittance = paths.reduce((sum, { area, diameter, lengthRatio }) => {
-    const length = diameter * (lengthRatio + 8 / (3 * Math.PI));
-    return sum + area / (density * length);
+    const radius = diameter / 2;
+    const count = area / (Math.PI * radius * radius);
+    return sum + 1 / holeInertance(density, lengthRatio * diameter, radius, count);
   }, 0);
   return admittance > 0 ? 1 / admittance : 0;
 }

@@ -1,4 +1,8 @@
-/** When oil tore and closed again in a run. */
+/**
+ * When oil tore and closed again in a run.
+ *
+ * @public
+ */
 export interface Tear {
   /** When the cavity opened [s]. */
   readonly opened: number;

@@ -1,0 +1,33 @@
+export { IntegrationError } from '../numeric/integrator/integration-error.js';
+export {
+  type BenchResult,
+  benchStroke,
+  type Peak,
+  type StrokeCycle,
+} from './bench/bench-stroke.js';
+export type { BenchStroke, RepeatedStroke, TableStroke } from './bench/stroke.js';
+export { type Hysteresis, type StrokeFigures, strokeFigures } from './bench/stroke-figures.js';
+export type { Trace } from './bench/trace.js';
+export type { Cushion } from './corner/contact.js';
+export type { Corner } from './corner/corner.js';
+export type { CornerHistory } from './corner/corner-events.js';
+export type { CornerOutcome } from './corner/corner-outcome.js';
+export type { CornerTrace } from './corner/corner-trace.js';
+export type { CornerEvent } from './corner/ground.js';
+export { cornerGuesses, type Guess } from './corner/guesses.js';
+export { type CornerOptions, landingSpeed, moveCorner } from './corner/move-corner.js';
+export { type Air, airAt } from './heat/air.js';
+export {
+  type CooledBody,
+  heatToAir,
+  stillNusseltNumber,
+  windNusseltNumber,
+} from './heat/cylinder-cooling.js';
+export { type RunPart, type WarmingResult, type WarmingRun, warmingRun } from './heat/warming-run.js';
+export type { MotionOptions } from './options.js';
+export { movingShock, type OilInMotion } from './shock/bind-moving-shock.js';
+export { type BristleFriction, bristleForce, bristleRate } from './shock/bristle-friction.js';
+export { closingSpike, holeInertance, swingingTube, tubeSettlingTime } from './shock/left-out.js';
+export type { GivingGas, MovingOil, MovingShock, Passage } from './shock/moving-shock.js';
+export { oilExpansion } from './shock/oil-volume.js';
+export type { Tear } from './shock/torn-oil.js';
