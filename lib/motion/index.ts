@@ -24,7 +24,7 @@ export {
   windNusseltNumber,
 } from './heat/cylinder-cooling.js';
 export { type RunPart, type WarmingResult, type WarmingRun, warmingRun } from './heat/warming-run.js';
-export type { MotionOptions } from './options.js';
+export type { MotionOptions } from './input/options.js';
 export { movingShock, type OilInMotion } from './shock/bind-moving-shock.js';
 export { type BristleFriction, bristleForce, bristleRate } from './shock/bristle-friction.js';
 export { closingSpike, holeInertance, swingingTube, tubeSettlingTime } from './shock/left-out.js';

@@ -6,9 +6,9 @@ export function linearShock(change: Partial<MovingShock> = {}): MovingShock {
     pistonArea: 1.1e-4,
     shaftArea: 1e-9,
     stroke: 0.024,
-    // So wide that the oil takes no work: 1e-8 N·s/m.
+    // So wide that the oil takes no work: 1e-12 N·s/m.
     passage: (pressureDrop, passage) => {
-      passage.flow = pressureDrop;
+      passage.flow = 1e4 * pressureDrop;
       passage.recoil = 0;
     },
     rimDrag: () => 0,

@@ -57,6 +57,7 @@ const rooms: Readonly<Record<string, readonly string[]>> = {
   fluid: ['viscosity', 'shear', 'air', 'oil', 'blend'],
   flow: ['geometry', 'hole', 'gap', 'valve', 'piston'],
   fill: ['length', 'air', 'chamber', 'friction'],
+  motion: ['input', 'shock', 'bench', 'corner', 'heat'],
   decisions: ['search', 'spread', 'match', 'design', 'day', 'order', 'pair'],
   parts: ['source', 'schema'],
   plot: ['chart', 'drawing', 'vega', 'figure'],

@@ -1,7 +1,7 @@
 import type { Warning } from '../../base/warning.js';
 import { type IntegrationPlan, integrate } from '../../numeric/integrator/integrate.js';
 import { type Course, type Recorder, recorder } from '../../numeric/integrator/recorder.js';
-import { firstStep, type MotionOptions, partsOf, toleranceOf } from '../options.js';
+import { firstStep, type MotionOptions, partsOf, toleranceOf } from '../input/options.js';
 import { bindChambers } from '../shock/chambers.js';
 import { requireMovingShock, roomTolerance } from '../shock/check-shock.js';
 import type { MovingShock } from '../shock/moving-shock.js';
@@ -80,6 +80,9 @@ export interface BenchResult {
 
 const defaultParts = 256;
 
+/** Steps of a cycle at least. */
+const leastSteps = 40;
+
 /** A cycle with all that was recorded in it. */
 interface Recorded {
   readonly cycle: StrokeCycle;
@@ -132,6 +135,8 @@ export function benchStroke(
         relative,
         absolute: [roomTolerance(shock, relative)],
         firstStep,
+        // Work is a sum over the steps, which oil that follows at once would let grow as long as a stroke.
+        longestStep: (to - from) / leastSteps,
         events,
         onStep: (step) => {
           watch.look(step);

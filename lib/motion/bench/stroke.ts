@@ -1,7 +1,7 @@
 import { requireCount, requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
-import { longestRun } from '../options.js';
-import { risingTable, type Table } from '../table.js';
+import { longestRun } from '../input/options.js';
+import { risingTable, type Table } from '../input/table.js';
 
 /**
  * A stroke repeated between two ends, from rest at the extended end.

@@ -45,10 +45,15 @@ export function contactForce({ cushion, pushing }: Contact, depth: number, speed
   return pushing ? cushionForce(cushion, depth, speed) : 0;
 }
 
+/** Whether a cushion that is touched pushes. Without damping it always does, also where it is touched just now. */
+function pushes(cushion: Cushion, depth: number, speed: number): boolean {
+  return cushion.damping === 0 || cushionForce(cushion, depth, speed) > 0;
+}
+
 /** A contact as it is at the start. */
 export function contactAt(cushion: Cushion, depth: number, speed: number): Contact {
   const touching = depth > 0 || (depth === 0 && speed > 0);
-  return { cushion, touching, pushing: touching && cushionForce(cushion, depth, speed) > 0 };
+  return { cushion, touching, pushing: touching && pushes(cushion, depth, speed) };
 }
 
 /** What happens to a contact, told to whoever keeps a record. */
@@ -79,8 +84,9 @@ export function contactEvents(
     happens: (time, state) => {
       contact.touching = !contact.touching;
       if (contact.touching) {
-        contact.pushing = force(time, state) > 0;
-        history.touches?.(time, pressing(time, state).speed);
+        const { depth, speed } = pressing(time, state);
+        contact.pushing = pushes(cushion, depth, speed);
+        history.touches?.(time, speed);
       } else {
         stopPushing(time);
         history.leaves?.(time);

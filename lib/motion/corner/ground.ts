@@ -1,5 +1,5 @@
 import { requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
-import { risingTable } from '../table.js';
+import { risingTable } from '../input/table.js';
 
 /**
  * What happens to the corner. All but a landing begin at rest on flat ground.
@@ -29,6 +29,8 @@ export interface Ground {
   readonly look: (time: number) => void;
   /** Times at which it bends [s]. */
   readonly knots: readonly number[];
+  /** Longest step that cannot jump over a bump [s]. */
+  readonly longestStep: number;
 }
 
 const highestDrop = 3;
@@ -63,6 +65,7 @@ export function groundOf(event: CornerEvent): Ground {
         slope: 0,
         bend: 0,
         knots: event.times.filter((time) => time > 0),
+        longestStep: Number.POSITIVE_INFINITY,
         look: (time) => {
           table.look(time);
           ground.height = table.value;
@@ -76,7 +79,7 @@ export function groundOf(event: CornerEvent): Ground {
 }
 
 function constant(height: number): Ground {
-  return { height, slope: 0, bend: 0, knots: [], look: () => {} };
+  return { height, slope: 0, bend: 0, knots: [], longestStep: Number.POSITIVE_INFINITY, look: () => {} };
 }
 
 /** `height/2 (1 − cos 2πft)` up to an end. */
@@ -86,6 +89,7 @@ function waves(height: number, frequency: number, end: number): Ground {
     height: 0,
     slope: 0,
     bend: 0,
+    longestStep: 1 / (20 * frequency),
     knots: end < Number.POSITIVE_INFINITY ? [end] : [],
     look: (time) => {
       if (time >= end || time <= 0) {

@@ -1,7 +1,7 @@
 import { standardGravity } from '../../base/constants.js';
 import { integrate } from '../../numeric/integrator/integrate.js';
 import { recorder } from '../../numeric/integrator/recorder.js';
-import { durationOf, firstStep, type MotionOptions, partsOf, toleranceOf } from '../options.js';
+import { durationOf, firstStep, type MotionOptions, partsOf, toleranceOf } from '../input/options.js';
 import type { BristleFriction } from '../shock/bristle-friction.js';
 import { bindChambers } from '../shock/chambers.js';
 import { requireMovingShock, roomTolerance } from '../shock/check-shock.js';
@@ -32,6 +32,9 @@ export interface CornerOptions extends MotionOptions {
 
 const defaultParts = 400;
 const defaultDuration = 1;
+
+/** Steps of a run at least, so that sums over them stay true at rest. */
+const leastSteps = 40;
 
 /** State and travel at the start, from which the modes follow. */
 interface Start {
@@ -104,6 +107,7 @@ export function moveCorner(
     relative,
     absolute: bristles === undefined ? absolute : [...absolute, 1e-5 * relative],
     firstStep,
+    longestStep: Math.min(ground.longestStep, duration / leastSteps),
     knots: ground.knots,
     events: cornerEvents(bound, history),
     onStep: (step) => {

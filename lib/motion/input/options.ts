@@ -1,4 +1,4 @@
-import { requirePositive, requireWithin } from '../base/checks.js';
+import { requirePositive, requireWithin } from '../../base/checks.js';
 
 /**
  * How finely to integrate and to draw.

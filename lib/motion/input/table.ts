@@ -1,5 +1,5 @@
-import { requireFinite } from '../base/checks.js';
-import { InputError } from '../base/input-error.js';
+import { requireFinite } from '../../base/checks.js';
+import { InputError } from '../../base/input-error.js';
 
 /** A smooth line through the points of a table; `look` writes what it finds into the object. */
 export interface Table {
