@@ -1,29 +1,100 @@
+import { annularGapDrag, gapCircumference, gapHeight } from '../flow/gap/annular-gap.js';
 import type { HoleLaw } from '../flow/hole/hole-law.js';
 import { sharpHoleLaw } from '../flow/hole/sharp-hole.js';
-import { pistonFlow } from '../flow/piston/piston-flow.js';
-import type { FluidState } from '../fluid/oil/fluid-state.js';
-import { bindDamper, type DamperModel } from './bound-damper.js';
-import type { Damper } from './damper.js';
-import { requireValvesOpen } from './valve-opening.js';
-
-export type { DamperModel } from './bound-damper.js';
+import type { PistonFlow } from '../flow/piston/parallel-flow.js';
+import { requirePiston } from '../flow/piston/piston.js';
+import { bindPistonFlow } from '../flow/piston/piston-flow.js';
+import { type FluidState, requireFluidState } from '../fluid/oil/fluid-state.js';
+import { blindShare } from '../gas/gas.js';
+import { bindGas, type GasState } from '../gas/gas-state.js';
+import { type Damper, requireDamper, shaftArea } from './damper.js';
 
 /**
- * Binds a damper to a fluid.
+ * A damper filled with one fluid, ready to compute many forces.
  *
- * The flow through piston and gap is `(A_m − f A_s) v` and the pressure force `(A_m − f A_s) Δp`, with `A_m` the area to the middle of
- * the gap: the oil dragged along by the moving bore is exactly what `A_m` adds to the piston area. `f` is the part of the gas on
- * the blind side; the chambers stand at `p_gas + (1 − f) Δp` and `p_gas − f Δp`.
+ * @public
+ */
+export interface DamperModel {
+  readonly damper: Damper;
+  readonly fluid: FluidState;
+  readonly pistonFlow: PistonFlow;
+  /** The gas at the temperature of the fluid. */
+  readonly gas: GasState;
+  /** Area of the piston out to the middle of its gap, `A_m` [m²]. */
+  readonly pistonArea: number;
+  /** Cross-section of the shaft, `A_s` [m²]. */
+  readonly shaftArea: number;
+  /** Cross-section of the bore [m²]. */
+  readonly boreArea: number;
+  /**
+   * Area with which the piston displaces oil [m²]: `A_m` less the part of the shaft whose room the gas on the blind side makes. With the gas on one side the
+   * pressure drop acts on it too.
+   */
+  readonly dampingArea: number;
+  /** That part: 1 with the gas on the blind side, 0 on the shaft side, one half mixed through. */
+  readonly blindShare: number;
+  /** Viscous drag of the piston rim per speed, of the oil at rest [N·s/m]. */
+  readonly rimDrag: number;
+}
+
+/**
+ * Binds a damper to a fluid: checks both, then {@link bindDamper}.
+ *
+ * The flow through piston and gap is `(A_m − f A_s) v`, with `A_m` the area to the middle of the gap: the oil dragged along by the moving bore is exactly what
+ * `A_m` adds to the piston area. `f` is the part of the gas on the blind side.
  *
  * @param damper - sizes above 0 m that fit into each other, gas and seal in their ranges
- * @param fluid - density above 0 kg/m³, kinematic viscosity above 0 m²/s
- * @param law - law of the holes; {@link sharpHoleLaw} by default
+ * @param fluid - density 300 to 3000 kg/m³, kinematic viscosity above 0 to 1 m²/s; the temperature, where it has one, is that of the gas too
+ * @param law - law of the straight sharp holes; {@link sharpHoleLaw} by default
  * @throws InputError for an input outside its range
  * @see the closed-cylinder limit agrees with Rao, Mechanical Vibrations, SI ed. 2017, Example 1.16, Eq. (E.11)
  * @public
  */
 export function damperModel(damper: Damper, fluid: FluidState, law: HoleLaw = sharpHoleLaw): DamperModel {
-  const model = bindDamper(damper, fluid, ({ piston, bore }) => pistonFlow(piston, bore, fluid, law));
-  requireValvesOpen(model);
-  return model;
+  requireDamper(damper);
+  requireFluidState(fluid);
+  requirePiston(damper.piston);
+  return bindDamper(damper, fluid, law);
+}
+
+/**
+ * {@link damperModel} of a damper and a fluid that were checked before, or are slightly off one that was: what many temperatures, oils or sizes of one
+ * shock cost.
+ *
+ * @param damper - as `damperModel` accepts it
+ * @param fluid - as `damperModel` accepts it
+ * @param law - law of the straight sharp holes
+ * @throws InputError where a hole or the gap has no size left
+ * @public
+ */
+export function bindDamper(damper: Damper, fluid: FluidState, law: HoleLaw = sharpHoleLaw): DamperModel {
+  const { piston, bore, gas } = damper;
+  const pistonFlow = bindPistonFlow(piston, bore, fluid, law);
+  const { gap } = pistonFlow;
+  const pistonArea =
+    (Math.PI / 4) * piston.diameter * piston.diameter + (gapCircumference(gap) * gapHeight(gap)) / 2;
+  const rod = shaftArea(damper);
+  const share = blindShare(gas.layout);
+  return {
+    damper,
+    fluid,
+    pistonFlow,
+    gas: gasInFluid(damper, fluid),
+    pistonArea,
+    shaftArea: rod,
+    boreArea: (Math.PI / 4) * bore * bore,
+    dampingArea: pistonArea - share * rod,
+    blindShare: share,
+    rimDrag: annularGapDrag(gap, fluid),
+  };
+}
+
+/** The gas of a damper at the temperature of its fluid, squeezed by oil that has grown since closing. */
+export function gasInFluid(
+  { gas }: Pick<Damper, "gas">,
+  { temperature, density }: Pick<FluidState, "temperature" | "density">,
+): GasState {
+  const { closing, polytropicExponent } = gas;
+  const expansion = closing.oilDensity === undefined ? 1 : closing.oilDensity / density;
+  return bindGas(gas, temperature ?? closing.temperature, expansion, polytropicExponent);
 }

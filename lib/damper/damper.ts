@@ -1,7 +1,7 @@
 import { requirePositive, requireWithin } from '../base/checks.js';
 import { InputError } from '../base/input-error.js';
 import type { Piston } from '../flow/geometry/piston.js';
-import { type GasSide, requireGasSide } from './gas.js';
+import { type Gas, requireGas } from '../gas/gas.js';
 import { requireSealFriction, type SealFriction } from './seal-friction.js';
 
 /**
@@ -10,14 +10,15 @@ import { requireSealFriction, type SealFriction } from './seal-friction.js';
  * @public
  */
 export interface Damper {
-  /** Bore of the body [m], above the piston diameter. */
+  /** Bore of the body [m], above the piston diameter and up to 0.1. */
   readonly bore: number;
   /** Shaft diameter [m], below the piston diameter. */
   readonly shaftDiameter: number;
-  /** Stroke from full extension to the bump stop [m], above 0. */
+  /** Stroke from full extension to the bump stop [m], above 0 and up to 0.5. */
   readonly stroke: number;
   readonly piston: Piston;
-  readonly gas: GasSide;
+  /** What makes room for the shaft. */
+  readonly gas: Gas;
   readonly seal: SealFriction;
 }
 
@@ -34,26 +35,53 @@ export interface ShaftMotion {
   readonly position: number;
 }
 
-/** Throws unless sizes fit into each other. The piston and its gap are checked where the flow is bound. */
+/** Beyond these a number was given in millimetres: no scale model is so large [m]. */
+const largestBore = 0.1;
+const largestStroke = 0.5;
+
+/**
+ * Throws unless the sizes fit into each other and the gas makes room for the whole shaft. The piston and its gap are checked where their flow is bound.
+ *
+ * @param damper - sizes in m
+ * @throws InputError that names the field
+ * @public
+ */
 export function requireDamper(damper: Damper): void {
-  requirePositive(damper.bore, 'bore', 'm');
-  requirePositive(damper.shaftDiameter, 'shaftDiameter', 'm');
-  requirePositive(damper.stroke, 'stroke', 'm');
-  if (damper.shaftDiameter >= damper.piston.diameter) {
+  const { bore, shaftDiameter, stroke, piston, gas, seal } = damper;
+  requirePositive(bore, 'bore', 'm');
+  requireWithin(bore, 0, largestBore, 'bore', 'm');
+  requirePositive(shaftDiameter, 'shaftDiameter', 'm');
+  requirePositive(stroke, 'stroke', 'm');
+  requireWithin(stroke, 0, largestStroke, 'stroke', 'm');
+  if (shaftDiameter >= piston.diameter) {
     throw new InputError({
       field: 'shaftDiameter',
-      value: damper.shaftDiameter,
+      value: shaftDiameter,
       unit: 'm',
-      accepted: `below the piston diameter of ${damper.piston.diameter}`,
+      accepted: `below the piston diameter of ${piston.diameter}`,
     });
   }
-  requireGasSide(damper.gas);
-  requireSealFriction(damper.seal);
+  requireGas(gas);
+  requireGasForStroke(damper);
+  requireSealFriction(seal);
+}
+
+/** Throws where the shaft locks before the end of its stroke, at the temperature of closing. */
+function requireGasForStroke({ gas, shaftDiameter, stroke }: Damper): void {
+  const volume = gas.rooms.reduce((sum, room) => sum + room.volume, 0);
+  const needed = shaftArea({ shaftDiameter }) * stroke - gas.closing.displacedVolume;
+  if (volume > needed) return;
+  throw new InputError({
+    field: 'gas.rooms',
+    value: volume,
+    unit: 'm³',
+    accepted: `more, all together, than the ${needed} that the shaft still takes from where the shock was closed to the end of its stroke: it locks there. Volumes in`,
+  });
 }
 
 /** Cross-section of the shaft [m²]. */
-export function shaftArea(damper: Pick<Damper, 'shaftDiameter'>): number {
-  return (Math.PI / 4) * damper.shaftDiameter ** 2;
+export function shaftArea({ shaftDiameter }: Pick<Damper, 'shaftDiameter'>): number {
+  return (Math.PI / 4) * shaftDiameter * shaftDiameter;
 }
 
 /** Throws unless the position lies in the stroke. */

@@ -1,10 +1,9 @@
 import { requireCount, requireFinite, requirePositive } from '../base/checks.js';
+import { gasPressure } from '../gas/gas-state.js';
 import { requirePosition } from './damper.js';
-import { assembleForce, type DamperForce, type Standing } from './damper-force.js';
+import { wholeForce } from './damper-force.js';
 import type { DamperModel } from './damper-model.js';
-import { compressedGasPressure } from './gas.js';
-import { oilForce, type Tear, tearAt, tornOilForce } from './oil-force.js';
-import { pressureDropLimitAt } from './pressure-drop-limit.js';
+import type { DamperForce } from './force-point.js';
 
 /**
  * Force against shaft speed at one position, in both directions.
@@ -31,7 +30,7 @@ export function symmetricSpeeds(fastest: number, stepsEachWay: number): readonly
 }
 
 /**
- * Force-velocity curve: one `damperForce` per speed.
+ * Force-velocity curve of whole oil: one `damperForce` per speed.
  *
  * @param model - from {@link damperModel}
  * @param speeds - shaft speeds [m/s], compression positive
@@ -45,31 +44,9 @@ export function forceVelocityCurve(
   position: number,
 ): ForceVelocityCurve {
   requirePosition(position, model.damper.stroke);
-  const gas = compressedGasPressure(model.damper.gas, model.shaftArea * position);
-  const compression = half(model, gas, 1);
-  const rebound = half(model, gas, -1);
+  const gas = gasPressure(model.gas, model.shaftArea * position);
   return speeds.map((speed) => {
     requireFinite(speed, 'speed', 'm/s');
-    const { standing, tear } = speed > 0 ? compression : rebound;
-    const torn = tear !== undefined && Math.abs(model.dampingArea * speed) > Math.abs(tear.through);
-    return assembleForce(
-      model,
-      speed,
-      standing,
-      torn ? tornOilForce(model, speed, tear) : oilForce(model, speed),
-    );
+    return wholeForce(model, speed, gas);
   });
-}
-
-/** What all points of one direction share: the pressure drop at which the oil tears is found once, not once a point. */
-function half(
-  model: DamperModel,
-  gas: number,
-  sign: number,
-): { readonly standing: Standing; readonly tear: Tear | undefined } {
-  const largestDrop = pressureDropLimitAt(model, gas, sign);
-  return {
-    standing: { gas, largestDrop },
-    tear: largestDrop === Number.POSITIVE_INFINITY ? undefined : tearAt(model, sign * largestDrop),
-  };
 }

@@ -1,14 +1,18 @@
 export {
-  type CavitationLimit,
-  cavitationLimit,
+  type CavitationOnset,
+  cavitationOnset,
   gasPressureAgainstCavitation,
-} from './cavitation-limit.js';
-export type { Damper, ShaftMotion } from './damper.js';
-export { creepingDampingCoefficient, type DamperForce, damperForce } from './damper-force.js';
-export { type DamperModel, damperModel } from './damper-model.js';
+} from './cavitation-onset.js';
+export { forceWithCavity } from './cavity-force.js';
+export { type Damper, requireDamper, type ShaftMotion } from './damper.js';
+export { damperForce } from './damper-force.js';
+export { bindDamper, type DamperModel, damperModel } from './damper-model.js';
+export { fastestRebound, landingShaftSpeed } from './driven-speed.js';
+export { forceAfterTravel, forcesAlongTravel } from './force-after-travel.js';
+export { creepingDampingCoefficient, type DamperForce } from './force-point.js';
 export { type ForceVelocityCurve, forceVelocityCurve, symmetricSpeeds } from './force-velocity.js';
-export { type GasLayout, type GasSide, gasPressure } from './gas.js';
-export { type OilForce, oilForce } from './oil-force.js';
+export { jetRecoil } from './jet-recoil.js';
+export { oilForce, type PistonPassage, passageAtDrop } from './oil-force.js';
 export { packSpeed } from './pack-speed.js';
 export { type SealFriction, sealFrictionForce } from './seal-friction.js';
 export { type ValveOpening, valveOpenings } from './valve-opening.js';

@@ -1,6 +1,4 @@
-import { InputError } from '../base/input-error.js';
 import type { DamperModel } from './damper-model.js';
-import { pressureDropLimit } from './pressure-drop-limit.js';
 
 /**
  * Where a disc valve begins to lift.
@@ -30,21 +28,4 @@ export function valveOpenings(model: DamperModel): readonly ValveOpening[] {
     pressureDrop: openingPressure,
     speed: model.pistonFlow.flow(opens * openingPressure) / model.dampingArea,
   }));
-}
-
-/** Throws where the gas cannot give the pressure drop that opens a valve anywhere in the stroke. */
-export function requireValvesOpen(model: DamperModel): void {
-  const { damper, pistonFlow, shaftArea } = model;
-  if (pistonFlow.valves.length === 0) return;
-  const deepest = Math.min(damper.stroke, (0.999 * damper.gas.volume) / shaftArea);
-  for (const [index, { opens, openingPressure, valve }] of pistonFlow.valves.entries()) {
-    const limit = pressureDropLimit(model, deepest, opens);
-    if (openingPressure < limit) continue;
-    throw new InputError({
-      field: `piston.valves[${index}].preload`,
-      value: valve.preload,
-      unit: 'm',
-      accepted: `small enough to open: the disc lifts at ${Math.round(openingPressure)} Pa, but before the oil tears the gas holds ${Math.round(limit)} Pa; below ${Number(((valve.preload * limit) / openingPressure).toPrecision(3))}`,
-    });
-  }
 }

@@ -1,5 +1,13 @@
 import { requireNotNegative, requirePositive, requireWithin } from '../base/checks.js';
+import type { GasLayout } from './gas.js';
 import type { GasRoom } from './gas-room.js';
+
+/**
+ * The side of the piston on which a compensator sits.
+ *
+ * @public
+ */
+export type GasSide = Exclude<GasLayout, 'emulsion'>;
 
 /**
  * What makes room for the shaft that goes in.
@@ -12,23 +20,25 @@ import type { GasRoom } from './gas-room.js';
  * - `none`: nothing; the oil locks as soon as the shaft goes in further than where the cap was closed
  *
  * Volumes [m³] and gas fractions above 0 (fractions below 1); stiffness is pressure per volume [Pa/m³], 0 or more, and
- * above 0 where vented.
+ * above 0 where vented. Air pocket, bladder and foam sit on the blind side of the piston unless `side` says otherwise.
  *
  * @public
  */
 export type Compensator =
-  | { readonly kind: 'air-pocket'; readonly volume: number }
+  | { readonly kind: 'air-pocket'; readonly volume: number; readonly side?: GasSide }
   | {
       readonly kind: 'bladder';
       readonly volume: number;
       readonly stiffness: number;
       readonly vented: boolean;
+      readonly side?: GasSide;
     }
   | {
       readonly kind: 'foam';
       readonly volume: number;
       readonly gasFraction: number;
       readonly stiffness: number;
+      readonly side?: GasSide;
     }
   | { readonly kind: 'emulsion'; readonly gasFraction: number }
   | { readonly kind: 'none' };
@@ -79,4 +89,10 @@ export function compensatorGas(compensator: Compensator, roomAtClosing: number):
     default:
       return { volume, stiffness: 0, vented: false };
   }
+}
+
+/** Where the gas of a compensator is; where nothing makes room, the air left in the oil is under the cap. */
+export function compensatorLayout(compensator: Compensator): GasLayout {
+  if (compensator.kind === 'emulsion') return 'emulsion';
+  return ('side' in compensator ? compensator.side : undefined) ?? 'blind-side';
 }

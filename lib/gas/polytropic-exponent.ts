@@ -40,3 +40,20 @@ function zCothZMinusOne(y: number): readonly [number, number] {
     (y * (Math.sinh(2 * y) - Math.sin(2 * y))) / denominator,
   ];
 }
+
+/** Strokes per second at which the gas of a shock is taken to be squeezed: a small car bounces two to six times a second (common practice, no source). */
+export const typicalStrokeRate = 4;
+
+/**
+ * Polytropic exponent of a pocket of air in a shock at work: that of a bubble of the same volume, squeezed four times a second unless said otherwise.
+ * A flat pocket of the same volume sheds its heat more easily; the exponent is then a little too high.
+ *
+ * @param volume - volume of the gas [m³], above 0
+ * @param strokeRate - strokes per second [Hz], above 0
+ * @throws InputError for a value that is not above 0
+ * @public
+ */
+export function pocketExponent(volume: number, strokeRate: number = typicalStrokeRate): number {
+  requirePositive(volume, 'volume', 'm³');
+  return polytropicExponent(Math.cbrt((3 * volume) / (4 * Math.PI)), strokeRate);
+}

@@ -1,16 +1,15 @@
+import { gasInFluid } from '../../damper/damper-model.js';
 import type { DamperModel } from '../../damper/damper-model.js';
-import { compressedGasPressure } from '../../damper/gas.js';
-import { pressureDropLimitAt } from '../../damper/pressure-drop-limit.js';
+import { straightForces, straightSizes } from '../../damper/straight-forces.js';
 import { oilDensity } from '../../fluid/oil/density.js';
 import { viscosityAt } from '../../fluid/viscosity/viscosity-line.js';
+import { gasPressure } from '../../gas/gas-state.js';
 import type { Offsets } from './offsets.js';
-import { straightForces, straightSizes } from './straight-hole-arithmetic.js';
-import type { TolerancedBuild } from './tolerances.js';
+import { deviatedGas, type TolerancedBuild } from './toleranced-build.js';
 
 /**
- * Forces of many builds whose sizes are slightly off those of one that was checked: one size of straight sharp holes, no valve, an oil
- * that does not thin. It is the arithmetic of `damperModel` and `oilForce` without their objects, which would take most of the time where
- * each build is used for a few speeds only; test/laws/decisions-light-model.test.ts holds the two against each other.
+ * Forces of many builds whose sizes are slightly off those of one that was checked, all of them straight (see `isStraight`): binding each would take most
+ * of the time where it is used for a few speeds only. test/laws/straight-forces.test.ts holds it against the full model.
  *
  * @returns a function that writes the force of oil and gas at each speed, or tells that the sizes are impossible
  */
@@ -21,9 +20,7 @@ export function straightHoleForces(
   const { shaftArea } = checked;
   const stated = straightSizes(checked);
   const sizes = { ...stated };
-  const gas = { ...damper.gas };
-  const sizesOfSpeeds = Float64Array.from(speeds, Math.abs);
-  const largestDrops = new Float64Array(speeds.length);
+  const allSpeeds = Float64Array.from(speeds);
   return (off, result) => {
     sizes.holeDiameter = stated.holeDiameter + off.holeDiameter;
     sizes.thickness = stated.thickness + off.thickness;
@@ -40,17 +37,13 @@ export function straightHoleForces(
       kinematicViscosity > 0;
     if (!possible) return false;
 
-    gas.volume = damper.gas.volume + off.gasVolume;
-    const inside = compressedGasPressure(gas, shaftArea * position);
-    const gasForce = shaftArea * (inside - gas.ambientPressure);
-    for (let place = 0; place < speeds.length; place++) {
-      largestDrops[place] = pressureDropLimitAt(checked, inside, speeds[place] ?? 0);
-    }
-    straightForces(sizes, kinematicViscosity, density, sizesOfSpeeds, largestDrops, result);
-    for (let place = 0; place < speeds.length; place++) {
-      const force = result[place] ?? 0;
-      result[place] = ((speeds[place] ?? 0) < 0 ? -force : force) + gasForce;
-    }
+    const gas = gasInFluid(
+      { gas: deviatedGas(damper.gas, off.gasVolume) },
+      { temperature: oilTemperature, density },
+    );
+    const gasForce = shaftArea * (gasPressure(gas, shaftArea * position) - damper.gas.ambientPressure);
+    straightForces(sizes, kinematicViscosity, density, allSpeeds, result);
+    for (let place = 0; place < speeds.length; place++) result[place] = (result[place] ?? 0) + gasForce;
     return true;
   };
 }

@@ -1,4 +1,4 @@
-import type { FluidState } from '../../fluid/oil/fluid-state.js';
+import { type FluidState, requireFluidState } from '../../fluid/oil/fluid-state.js';
 import { annularGapConductance, rimGap } from '../gap/annular-gap.js';
 import { gapDragViscosityRatio, thinningGapFlow } from '../gap/thinning-gap.js';
 import type { Piston } from '../geometry/piston.js';
@@ -47,6 +47,17 @@ export function pistonFlow(
   law: HoleLaw = sharpHoleLaw,
 ): PistonFlow {
   requirePiston(piston);
+  requireFluidState(fluid);
+  return bindPistonFlow(piston, bore, fluid, law);
+}
+
+/** {@link pistonFlow} of a piston and a fluid that were checked before, or are slightly off ones that were. */
+export function bindPistonFlow(
+  piston: Piston,
+  bore: number,
+  fluid: FluidState,
+  law: HoleLaw = sharpHoleLaw,
+): PistonFlow {
   const gap = rimGap(piston, bore);
   const gapConductance = annularGapConductance(gap, fluid);
   const { shearThinning } = fluid;

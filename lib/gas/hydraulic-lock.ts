@@ -1,4 +1,4 @@
-import { InputError } from '../../base/input-error.js';
+import { InputError } from '../base/input-error.js';
 
 /**
  * Says that the oil fills the shock before the wanted position: it would have to burst or stop.

@@ -1,15 +1,21 @@
-import type { Damper } from '../../damper/damper.js';
-import type { DamperModel } from '../../damper/damper-model.js';
-import { jetMomentum } from '../../damper/oil-force.js';
-import { lookAtLoss, profileGrowth } from '../../flow/hole/inertial-loss.js';
-import { sharpCreepingNumber, sharpLoss } from '../../flow/hole/sharp-hole.js';
-import type { FluidState } from '../../fluid/oil/fluid-state.js';
-import { ConvergenceError } from '../../numeric/root-finding.js';
-import { isLight } from './light-model.js';
+import { profileGrowth, lookAtLoss } from '../flow/hole/inertial-loss.js';
+import { sharpCreepingNumber, sharpLoss } from '../flow/hole/sharp-hole.js';
+import { sharpHoleLaw } from '../flow/hole/sharp-hole.js';
+import { ConvergenceError } from '../numeric/root-finding.js';
+import type { DamperModel } from './damper-model.js';
+import { jetMomentum } from './jet-recoil.js';
 
-/** Whether {@link straightForces} can compute a damper: one size of straight sharp holes, no valve, an oil that does not thin. */
-export function isStraight(damper: Damper, fluid: FluidState): boolean {
-  return isLight(damper, fluid) && damper.piston.holes[0]?.shape === undefined;
+/** Whether {@link straightForces} can compute a model: one size of straight sharp holes, no valve, an oil that does not thin, gas on one side. */
+export function isStraight({ damper, fluid, pistonFlow, blindShare }: DamperModel): boolean {
+  const { holes, valves } = damper.piston;
+  return (
+    holes.length === 1 &&
+    holes[0]?.shape === undefined &&
+    (valves === undefined || valves.length === 0) &&
+    fluid.shearThinning === undefined &&
+    pistonFlow.law === sharpHoleLaw &&
+    blindShare !== 0.5
+  );
 }
 
 /** The sizes of a build with one size of straight sharp holes, as numbers that may be written over. */
@@ -28,7 +34,7 @@ export interface StraightSizes {
 }
 
 /**
- * The sizes of a model that was checked.
+ * The sizes of a model that {@link isStraight}.
  *
  * @throws RangeError where its piston has no holes
  */
@@ -59,14 +65,13 @@ const straight = 1e-6;
 const stepLimit = 60;
 
 /**
- * Writes the force of the oil at each speed [N], without its sign: the arithmetic of `damperModel` and `oilForce` without their objects and
- * checks. All in one, since a record of the bound build would take as long as a force.
+ * Writes the force of whole oil at each speed [N], with its sign: the arithmetic of `damperModel` and `oilForce` without their objects and
+ * checks. The second place where that physics stands, for many builds or speeds at once; a test holds the two together.
  *
  * @param sizes - of the build, all above 0
  * @param kinematicViscosity - [m²/s], above 0
  * @param density - [kg/m³], above 0
- * @param speeds - shaft speeds [m/s], above 0
- * @param largestDrops - pressure drops [Pa] at which the oil tears, and the drop is held
+ * @param speeds - shaft speeds [m/s], either sign
  * @param forces - where the forces go
  */
 export function straightForces(
@@ -74,7 +79,6 @@ export function straightForces(
   kinematicViscosity: number,
   density: number,
   speeds: Float64Array,
-  largestDrops: Float64Array,
   forces: Float64Array,
 ): void {
   const { holeDiameter, thickness, bore, pistonDiameter } = sizes;
@@ -84,7 +88,7 @@ export function straightForces(
   const gapArea = gapCircumference * gapHeight;
   const centred = (gapArea * gapHeight * gapHeight) / (12 * dynamicViscosity * thickness);
   const gapConductance = centred * sizes.eccentricConductance;
-  const skirtDrag = ((dynamicViscosity * gapCircumference * thickness) / gapHeight) * sizes.eccentricDrag;
+  const rimDrag = ((dynamicViscosity * gapCircumference * thickness) / gapHeight) * sizes.eccentricDrag;
   const lengthRatio = thickness / holeDiameter;
   const growth = profileGrowth(development, lengthRatio);
   const creepingSlope = (dynamicViscosity * sharpCreepingNumber(lengthRatio)) / holeDiameter;
@@ -93,37 +97,33 @@ export function straightForces(
   const holeArea = sizes.holeCount * (Math.PI / 4) * holeDiameter * holeDiameter;
   const boreArea = (Math.PI / 4) * bore * bore;
   const dampingArea = (Math.PI / 4) * pistonDiameter * pistonDiameter + gapArea / 2 - sizes.blindShaftArea;
+  const perHoleArea = 1 / holeArea;
+  const perBoreArea = 1 / boreArea;
   for (let place = 0; place < speeds.length; place++) {
-    const speed = speeds[place] ?? 0;
-    const most = largestDrops[place] ?? 0;
+    const signed = speeds[place] as number;
+    const speed = Math.abs(signed);
     const swept = dampingArea * speed;
-    let holeSpeed = swept / holeArea;
+    let holeSpeed = swept * perHoleArea;
     let drop = 0;
-    // Holes and gap pass the flow; where the oil tears, the pressure drop alone is given. It is convex in the speed, so that Newton falls
-    // onto both from above.
-    let perSpeed = holeArea;
-    let perDrop = gapConductance;
-    let target = swept;
-    for (let iteration = 0; ; iteration++) {
+    // Convex in the speed in the holes, so that Newton falls onto the root from above.
+    for (let iteration = 0; speed > 0; iteration++) {
       if (iteration === stepLimit)
         throw new ConvergenceError('pressure drop of the piston', 0, swept / holeArea);
       const reynoldsNumber = reynoldsPerSpeed * holeSpeed;
       lookAtLoss(reynoldsNumber, lengthRatio, growth, exit, development, contraction, perOnset, 0, 1, loss);
-      const coefficient = loss[0] ?? 0;
+      const coefficient = loss[0] as number;
       const impulse = half * holeSpeed;
       const dropHere = holeSpeed * (creepingSlope + impulse * coefficient);
-      const slope = creepingSlope + impulse * (2 * coefficient + reynoldsNumber * (loss[1] ?? 0));
-      const step = (perSpeed * holeSpeed + perDrop * dropHere - target) / (perSpeed + perDrop * slope);
+      const slope = creepingSlope + impulse * (2 * coefficient + reynoldsNumber * (loss[1] as number));
+      const step =
+        (holeArea * holeSpeed + gapConductance * dropHere - swept) / (holeArea + gapConductance * slope);
       holeSpeed -= step;
       drop = dropHere - step * slope;
-      if (Math.abs(step) > straight * holeSpeed) continue;
-      if (drop <= most || perSpeed === 0) break;
-      perSpeed = 0;
-      perDrop = 1;
-      target = most;
+      if (Math.abs(step) <= straight * holeSpeed) break;
     }
-    const flow = perSpeed === 0 ? holeArea * holeSpeed + gapConductance * drop : swept;
-    const recoil = density * holeArea * holeSpeed * Math.max(jetMomentum * holeSpeed - flow / boreArea, 0);
-    forces[place] = dampingArea * drop - recoil + skirtDrag * speed;
+    const recoil =
+      density * holeArea * holeSpeed * Math.max(jetMomentum * holeSpeed - swept * perBoreArea, 0);
+    const force = dampingArea * drop - recoil + rimDrag * speed;
+    forces[place] = signed < 0 ? -force : force;
   }
 }

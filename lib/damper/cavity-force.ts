@@ -1,0 +1,50 @@
+import { requireFinite, requireNotNegative } from '../base/checks.js';
+import { gasPressure } from '../gas/gas-state.js';
+import { requirePosition, type ShaftMotion } from './damper.js';
+import type { DamperModel } from './damper-model.js';
+import { type DamperForce, forcePoint } from './force-point.js';
+import { passageAtDrop } from './oil-force.js';
+
+/**
+ * Pressure drop over a piston with an open cavity behind it [Pa]: gas against air-release pressure, positive where the cavity is on the shaft side.
+ *
+ * @param model - from `damperModel`, its gas on one side
+ * @param gas - absolute pressure of the gas [Pa]
+ */
+export function cavityDrop({ blindShare, damper }: DamperModel, gas: number): number {
+  const drop = gas - damper.gas.airReleasePressure;
+  return blindShare === 1 ? drop : -drop;
+}
+
+/**
+ * Force of a damper with an open cavity on the side of the piston away from its gas.
+ *
+ * Body and oil are stiff, so the cavity takes its volume out of the gas; the side of the cavity stands at the air-release pressure. On the way back the cavity still
+ * fills while the shaft comes out, and the force still points outward.
+ *
+ * @param model - from `damperModel`, its gas on one side
+ * @param motion - speed [m/s], either sign; position [m], 0 to the stroke
+ * @param cavityVolume - [m³], 0 or more: 0 is a cavity just opening
+ * @throws InputError for a value outside its range, or a shaft and cavity that leave the gas no room
+ * @public
+ */
+export function forceWithCavity(model: DamperModel, motion: ShaftMotion, cavityVolume: number): DamperForce {
+  const { speed, position } = motion;
+  requireFinite(speed, 'speed', 'm/s');
+  requirePosition(position, model.damper.stroke);
+  requireNotNegative(cavityVolume, 'cavityVolume', 'm³');
+  const gas = gasPressure(model.gas, model.shaftArea * position + cavityVolume);
+  return forcePoint(
+    model,
+    {
+      speed,
+      gasPressure: gas,
+      lowestPressure: model.damper.gas.airReleasePressure,
+      cavitating: true,
+      cavityVolume,
+      iterations: 0,
+      residual: 0,
+    },
+    passageAtDrop(model, cavityDrop(model, gas)),
+  );
+}

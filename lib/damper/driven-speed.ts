@@ -1,0 +1,54 @@
+import { requireFinite, requirePositive, requireWithin } from '../base/checks.js';
+import { standardGravity } from '../base/constants.js';
+import { bracketedRoot } from '../numeric/root-finding.js';
+import { requirePosition } from './damper.js';
+import { damperForce } from './damper-force.js';
+import type { DamperModel } from './damper-model.js';
+import { creepingDampingCoefficient } from './force-point.js';
+
+/** Fastest shaft speed searched [m/s], far above any shock. */
+const fastestSearched = 1e3;
+
+/**
+ * Fastest speed at which a force can drive a shaft out [m/s], 0 or less: where damping and seals equal it, and nothing is left to accelerate. In rebound nothing but
+ * spring, gas and weight drives a shock, so that no faster rebound happens however the ground looks.
+ *
+ * @param model - from `damperModel`; its gas helps, its seals hold back
+ * @param driving - force of spring and hanging weight along the shaft, outward [N], either sign; position [m], 0 to the stroke
+ * @returns the speed with its sign, negative; 0 where the shaft is not driven out at all
+ * @throws InputError for a force that is not finite or a position outside the stroke
+ * @public
+ */
+export function fastestRebound(
+  model: DamperModel,
+  driving: { readonly force: number; readonly position: number },
+): number {
+  const { force, position } = driving;
+  requireFinite(force, 'force', 'N');
+  requirePosition(position, model.damper.stroke);
+  // What is left to accelerate the shaft outward at a speed of that size.
+  const surplus = (size: number): number => damperForce(model, { speed: -size, position }).force + force;
+  const { gasForce } = damperForce(model, { speed: 0, position });
+  const drive = force + gasForce;
+  if (drive <= model.damper.seal.kineticForce) return 0;
+  let size = drive / creepingDampingCoefficient(model);
+  while (surplus(size) > 0 && size < fastestSearched) size *= 2;
+  return -bracketedRoot(surplus, 0, size, 'fastest rebound').root;
+}
+
+/**
+ * Shaft speed at the touch of a landing [m/s]: `r √(2 g h)`, `r` the shaft travel for each wheel travel, the tyre taken as stiff. No compression of that landing is
+ * faster.
+ *
+ * @param height - drop height [m], 0 to 3
+ * @param motionRatio - shaft travel for each wheel travel, above 0 to 2
+ * @throws InputError outside these
+ * @see free fall: any textbook of mechanics
+ * @public
+ */
+export function landingShaftSpeed(height: number, motionRatio: number): number {
+  requireWithin(height, 0, 3, 'height', 'm');
+  requirePositive(motionRatio, 'motionRatio', '');
+  requireWithin(motionRatio, 0, 2, 'motionRatio', '');
+  return motionRatio * Math.sqrt(2 * standardGravity * height);
+}

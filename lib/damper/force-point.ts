@@ -1,0 +1,159 @@
+import type { Warning } from '../base/warning.js';
+import { shaftSidePressure } from './chamber-pressures.js';
+import type { DamperModel } from './damper-model.js';
+import { damperWarnings } from './damper-warnings.js';
+import { jetRecoil } from './jet-recoil.js';
+import { type PistonPassage, rimForce } from './oil-force.js';
+import { sealFrictionForce } from './seal-friction.js';
+
+/** Specific heat capacity of a silicone oil [J/(kg·K)]; 1460 to 1550 is usual, petroleum oil has about 1900 (from memory). */
+const specificHeatCapacity = 1500;
+
+/**
+ * What a damper does at one speed and position. Compression is positive; a positive force pushes the shaft out.
+ *
+ * @public
+ */
+export interface DamperForce {
+  /** Shaft speed [m/s]. */
+  readonly speed: number;
+  /** Force of the shaft on what it pushes [N]: damping, gas and seals. */
+  readonly force: number;
+  /** Part of the force that the oil makes [N]: pressure drop on the piston less the recoil of the jets, and rim drag. */
+  readonly dampingForce: number;
+  /** Part that the gas makes by pressing on the shaft [N]. */
+  readonly gasForce: number;
+  /** Part that the seals make [N]. */
+  readonly sealForce: number;
+  /** Damping force per speed [N·s/m]; at rest its creeping limit. */
+  readonly dampingCoefficient: number;
+  /** Pressure on the blind side of the piston less that on the shaft side [Pa]. */
+  readonly pressureDrop: number;
+  /** Absolute pressure of the gas [Pa]. */
+  readonly gasPressure: number;
+  /** Lowest absolute pressure in the oil next to the piston [Pa]: the air-release pressure where a cavity opens. */
+  readonly lowestPressure: number;
+  /**
+   * Whether the speed is beyond the onset of cavitation, or a cavity is open. Without an open cavity the force is then that of oil held whole by more gas:
+   * the damping force is the one that a long stroke tends to.
+   */
+  readonly cavitating: boolean;
+  /** Volume of the cavity [m³], 0 while the oil is whole. */
+  readonly cavityVolume: number;
+  /** Part of the pressure force that the jets take back [N], with the sign of the flow; already taken off the damping force. */
+  readonly jetRecoil: number;
+  /** How much warmer the oil leaves the holes [K], all loss turned to heat: `Δp / (ρ c)`. */
+  readonly jetTemperatureRise: number;
+  /** Largest Reynolds number of the holes. */
+  readonly holeReynoldsNumber: number;
+  /** Largest shear rate at a hole wall [1/s], of a parabolic profile, `8 V/d`. */
+  readonly wallShearRate: number;
+  /** Part of the flow that leaks past the rim, 0 to 1. */
+  readonly leakShare: number;
+  /** Steps of the pressure solver. */
+  readonly iterations: number;
+  /** Flow that the solved pressure drop passes, less the flow asked for [m³/s]. */
+  readonly residual: number;
+  /** What is doubtful about the force; worked out when it is read. */
+  readonly warnings: readonly Warning[];
+}
+
+/** Everything that one force is made of. */
+export interface ForceParts {
+  readonly speed: number;
+  readonly gasPressure: number;
+  readonly lowestPressure: number;
+  readonly cavitating: boolean;
+  readonly cavityVolume: number;
+  readonly iterations: number;
+  readonly residual: number;
+}
+
+/** One computed force. A class, so that warnings, which cost more than the force, are built only where somebody reads them. */
+class ForcePoint implements DamperForce {
+  readonly speed: number;
+  readonly force: number;
+  readonly dampingForce: number;
+  readonly gasForce: number;
+  readonly sealForce: number;
+  readonly dampingCoefficient: number;
+  readonly pressureDrop: number;
+  readonly gasPressure: number;
+  readonly lowestPressure: number;
+  readonly cavitating: boolean;
+  readonly cavityVolume: number;
+  readonly jetRecoil: number;
+  readonly jetTemperatureRise: number;
+  readonly holeReynoldsNumber: number;
+  readonly wallShearRate: number;
+  readonly leakShare: number;
+  readonly iterations: number;
+  readonly residual: number;
+  readonly #model: DamperModel;
+
+  constructor(model: DamperModel, parts: ForceParts, passage: PistonPassage) {
+    const { speed, gasPressure } = parts;
+    const { pressureDrop, holeSpeeds, flow } = passage;
+    const { damper, fluid, pistonFlow, shaftArea } = model;
+    this.#model = model;
+    this.speed = speed;
+    this.pressureDrop = pressureDrop;
+    this.gasPressure = gasPressure;
+    this.jetRecoil = jetRecoil(model, holeSpeeds, flow);
+    this.dampingForce =
+      pressureForce(model, gasPressure, pressureDrop) - this.jetRecoil + rimForce(model, speed);
+    this.gasForce = shaftArea * (gasPressure - damper.gas.ambientPressure);
+    this.sealForce = sealFrictionForce(damper.seal, speed);
+    this.force = this.dampingForce + this.gasForce + this.sealForce;
+    this.dampingCoefficient = speed === 0 ? creepingDampingCoefficient(model) : this.dampingForce / speed;
+    this.lowestPressure = parts.lowestPressure;
+    this.cavitating = parts.cavitating;
+    this.cavityVolume = parts.cavityVolume;
+    this.jetTemperatureRise = Math.abs(pressureDrop) / (fluid.density * specificHeatCapacity);
+    let holeReynoldsNumber = 0;
+    let wallShearRate = 0;
+    // Counted, since an iterator of pairs would cost as much as the physics.
+    let index = 0;
+    for (const { diameter } of pistonFlow.paths) {
+      const holeSpeed = Math.abs(holeSpeeds[index++] ?? 0);
+      holeReynoldsNumber = Math.max(holeReynoldsNumber, (holeSpeed * diameter) / fluid.kinematicViscosity);
+      wallShearRate = Math.max(wallShearRate, (8 * holeSpeed) / diameter);
+    }
+    this.holeReynoldsNumber = holeReynoldsNumber;
+    this.wallShearRate = wallShearRate;
+    this.leakShare = leakShare(model, flow, pressureDrop);
+    this.iterations = parts.iterations;
+    this.residual = parts.residual;
+  }
+
+  get warnings(): readonly Warning[] {
+    return damperWarnings(this.#model, this);
+  }
+}
+
+/** Puts one force together. */
+export function forcePoint(model: DamperModel, parts: ForceParts, passage: PistonPassage): DamperForce {
+  return new ForcePoint(model, parts, passage);
+}
+
+/** What the pressures on both faces make beyond the gas on the shaft [N]. */
+function pressureForce(model: DamperModel, gasPressure: number, pressureDrop: number): number {
+  if (model.blindShare !== 0.5) return model.dampingArea * pressureDrop;
+  const onShaftSide = shaftSidePressure(model, gasPressure, pressureDrop);
+  return model.pistonArea * pressureDrop + model.shaftArea * (onShaftSide - gasPressure);
+}
+
+function leakShare({ pistonFlow }: DamperModel, flow: number, pressureDrop: number): number {
+  const { gapFlow, gapConductance, creepingConductance } = pistonFlow;
+  return flow === 0 ? gapConductance / creepingConductance : gapFlow(pressureDrop) / flow;
+}
+
+/**
+ * Damping coefficient as the speed tends to zero [N·s/m].
+ *
+ * @param model - from `damperModel`
+ * @public
+ */
+export function creepingDampingCoefficient(model: DamperModel): number {
+  return model.dampingArea ** 2 / model.pistonFlow.creepingConductance + model.rimDrag;
+}

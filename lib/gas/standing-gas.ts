@@ -1,0 +1,74 @@
+import { bracketedRoot } from '../numeric/root-finding.js';
+import type { Gas } from './gas.js';
+import type { RestingRoom } from './gas-room.js';
+import { type GasState, gasState } from './gas-state.js';
+
+/** Slowest change of the pressure searched, as logarithm of its ratio to the pressure at closing. */
+const widestSearch = 40;
+
+/**
+ * The gas after the shock has stood for hours or days with its shaft at one place: air has come out of the oil, or gone into it, until both hold what belongs to
+ * the pressure (Henry). From there strokes squeeze it, too fast for any more of that.
+ *
+ * What is dissolved counts as gas of the same pressure that takes no room, so that slowly `p (V − w + D) = p₀ τ (V + D)`, with `D` the dissolved air.
+ *
+ * @param gas - checked by `requireGas`
+ * @param standing - displaced volume where it stood, counted from full extension [m³]; temperature [K] and oil expansion, as closed where left out; polytropic exponent of the
+ * movement afterwards, that of the gas where left out
+ * @throws InputError for a value outside its range; ConvergenceError where no gas is left at that place
+ * @see Henry's law, in any textbook of physical chemistry; the Ostwald coefficient of ASTM D2779 is the dissolved volume per volume of oil (from memory)
+ * @public
+ */
+export function standingGas(
+  gas: Gas,
+  standing: {
+    readonly displacedVolume: number;
+    readonly temperature?: number;
+    readonly oilExpansion?: number;
+    readonly polytropicExponent?: number;
+  },
+): GasState {
+  const moved = gasState(gas, standing);
+  const { closing } = gas;
+  const warmth = moved.temperature / closing.temperature;
+  const asked = standing.displacedVolume - moved.restDisplacement;
+  const taken = gas.rooms.map(({ volume, stiffness, vented, dissolvedAir = 0 }) => (logPressure: number) => {
+    const pressure = closing.pressure * Math.exp(logPressure);
+    if (vented) return Math.min((pressure - closing.pressure) / stiffness, volume);
+    const held = volume + dissolvedAir;
+    const free = held * (1 - (closing.pressure * warmth) / pressure);
+    if (stiffness === 0) return Math.min(free, volume);
+    // Sealed behind walls: p = p₀ τ V/(V − w) + k w, a quadratic in w; the rubber keeps oil and gas apart.
+    const a = stiffness;
+    const b = -(pressure + stiffness * volume);
+    const c = (pressure - closing.pressure * warmth) * volume;
+    return (-b - Math.sqrt(b * b - 4 * a * c)) / (2 * a);
+  });
+  const excess = (logPressure: number): number => taken.reduce((sum, at) => sum + at(logPressure), -asked);
+  const logPressure = bracketedRoot(excess, -widestSearch, widestSearch, 'pressure of a standing shock').root;
+  const pressure = closing.pressure * Math.exp(logPressure);
+  const rooms = gas.rooms.flatMap(({ volume, stiffness, vented }, index): RestingRoom[] => {
+    const given = taken[index]?.(logPressure) ?? 0;
+    const left = volume - given;
+    if (left <= 0) return [];
+    const wallPressure = stiffness * given;
+    const gasPressure = vented ? closing.pressure : pressure - wallPressure;
+    return [
+      {
+        volume: left,
+        logGasPressure: Math.log(gasPressure / closing.pressure),
+        gasPressure,
+        wallPressure,
+        stiffness,
+        vented,
+      },
+    ];
+  });
+  const volumes = rooms.reduce((sum, { volume }) => sum + volume, 0);
+  return {
+    ...moved,
+    rooms,
+    restDisplacement: standing.displacedVolume,
+    capacity: standing.displacedVolume + volumes,
+  };
+}
