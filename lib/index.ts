@@ -1,38 +1,8 @@
-// The main job, for pistons with straight sharp holes. `dashpot/piston` holds the rest of flow and damper under the same names.
+// The main job: oils against temperature, pistons of every kind, dampers with their gas.
 export { InputError } from './base/input-error.js';
 export type { Warning } from './base/warning.js';
-export {
-  creepingDampingCoefficient,
-  type Damper,
-  type DamperForce,
-  type DamperModel,
-  damperForce,
-  type ForceVelocityCurve,
-  forceVelocityCurve,
-  type GasLayout,
-  type GasSide,
-  gasPressure,
-  type SealFriction,
-  type ShaftMotion,
-  sealFrictionForce,
-} from './damper/index.js';
-export { plainDamperModel as damperModel } from './damper/plain-damper-model.js';
-export {
-  type Hole,
-  type HoleGroup,
-  type HoleLaw,
-  type HolePath,
-  type HoleResistance,
-  holeArea,
-  holeFlow,
-  holePressureDrop,
-  holeReynoldsNumber,
-  type Piston,
-  type PistonFlow,
-  type PistonPressureDrop,
-  sharpHoleLaw,
-} from './flow/index.js';
-export { plainPistonFlow as pistonFlow } from './flow/piston/plain-piston-flow.js';
+export * from './damper/index.js';
+export * from './flow/index.js';
 export {
   createOil,
   type FluidState,
@@ -41,9 +11,11 @@ export {
   type OilBase,
   type OilDefinition,
   type OilState,
+  type ShearThinning,
   type ViscosityDefinition,
   type ViscosityLine,
   type ViscosityPoint,
   viscosityAt,
 } from './fluid/index.js';
+export * from './gas/index.js';
 export { ConvergenceError } from './numeric/root-finding.js';

@@ -91,8 +91,8 @@ export function bindDamper(damper: Damper, fluid: FluidState, law: HoleLaw = sha
 
 /** The gas of a damper at the temperature of its fluid, squeezed by oil that has grown since closing. */
 export function gasInFluid(
-  { gas }: Pick<Damper, "gas">,
-  { temperature, density }: Pick<FluidState, "temperature" | "density">,
+  { gas }: Pick<Damper, 'gas'>,
+  { temperature, density }: Pick<FluidState, 'temperature' | 'density'>,
 ): GasState {
   const { closing, polytropicExponent } = gas;
   const expansion = closing.oilDensity === undefined ? 1 : closing.oilDensity / density;

@@ -70,7 +70,8 @@ export function requireDamper(damper: Damper): void {
 function requireGasForStroke({ gas, shaftDiameter, stroke }: Damper): void {
   const volume = gas.rooms.reduce((sum, room) => sum + room.volume, 0);
   const needed = shaftArea({ shaftDiameter }) * stroke - gas.closing.displacedVolume;
-  if (volume > needed) return;
+  // Closed with nothing but oil and the shaft all the way in, it never goes further.
+  if (volume > needed || (volume === 0 && needed <= 0)) return;
   throw new InputError({
     field: 'gas.rooms',
     value: volume,

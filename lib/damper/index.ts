@@ -6,6 +6,7 @@ export {
 export { forceWithCavity } from './cavity-force.js';
 export { type Damper, requireDamper, type ShaftMotion } from './damper.js';
 export { damperForce } from './damper-force.js';
+export { damperForces } from './damper-forces.js';
 export { bindDamper, type DamperModel, damperModel } from './damper-model.js';
 export { fastestRebound, landingShaftSpeed } from './driven-speed.js';
 export { forceAfterTravel, forcesAlongTravel } from './force-after-travel.js';

@@ -1,6 +1,5 @@
-import { profileGrowth, lookAtLoss } from '../flow/hole/inertial-loss.js';
-import { sharpCreepingNumber, sharpLoss } from '../flow/hole/sharp-hole.js';
-import { sharpHoleLaw } from '../flow/hole/sharp-hole.js';
+import { lookAtLoss, profileGrowth } from '../flow/hole/inertial-loss.js';
+import { sharpCreepingNumber, sharpHoleLaw, sharpLoss } from '../flow/hole/sharp-hole.js';
 import { ConvergenceError } from '../numeric/root-finding.js';
 import type { DamperModel } from './damper-model.js';
 import { jetMomentum } from './jet-recoil.js';

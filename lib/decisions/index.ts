@@ -80,7 +80,7 @@ export {
   type TolerancedBuild,
   type ToleranceName,
   type Tolerances,
-  toleranceModel,
   toleranceNames,
-} from './spread/tolerances.js';
+} from './spread/toleranced-build.js';
+export { toleranceModel } from './spread/tolerances.js';
 export type { Deviation } from './spread/uncertain.js';

@@ -1,5 +1,6 @@
 export type { Compensator } from '../gas/compensator.js';
 export type { GasRoom } from '../gas/gas-room.js';
+export { HydraulicLock } from '../gas/hydraulic-lock.js';
 export { polytropicExponent } from '../gas/polytropic-exponent.js';
 export {
   type DissolvingBubble,
@@ -27,20 +28,19 @@ export {
 } from './air/typical-oil.js';
 export { largestBubbleLeft, type RiseSpeed, waitingTime } from './air/waiting-time.js';
 export { chamberVolume, fluidRoom, type ShockChamber, shaftVolumeInside } from './chamber/chamber.js';
-export { type ClosedShock, type Closing, closeShock } from './chamber/closed-shock.js';
+export { type ClosedShock, type Closing, closeShock, compensatorGasAt } from './chamber/closed-shock.js';
 export {
   closingPositionForForce,
   type QuietClosing,
   quietClosing,
-  type WantedForce,
+  type WantedStaticForce,
 } from './chamber/closing-position.js';
 export { atTemperature, coldestFillTemperature, type DensityAt, lockTemperature } from './chamber/heat.js';
-export { HydraulicLock } from './chamber/hydraulic-lock.js';
 export { type OilNeed, type OilOut, oilNeed, oilOutOnClosing } from './chamber/oil-out.js';
 export {
-  asClosed,
   type ChamberContents,
   chamberContents,
+  conditionAtClosing,
   type FillCondition,
   lockPosition,
   pressureInside,

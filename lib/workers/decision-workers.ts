@@ -19,7 +19,7 @@ import {
   spreadOf,
   type ToleranceShare,
 } from '../decisions/spread/force-spread.js';
-import { requireTolerancedBuild, type TolerancedBuild } from '../decisions/spread/tolerances.js';
+import { requireTolerancedBuild, type TolerancedBuild } from '../decisions/spread/toleranced-build.js';
 import { doJob, type JobMessage, type Jobs, type Range } from './jobs.js';
 
 /**

@@ -9,7 +9,8 @@ import type { SmallestSet } from '../decisions/order/smallest-order.js';
 import { finish } from '../decisions/search/search.js';
 import { blocksOf, type Drawing, drawnForces } from '../decisions/spread/force-spread.js';
 import { type SensitivitySums, sensitivitySums } from '../decisions/spread/sensitivity-indices.js';
-import { type TolerancedBuild, toleranceModel } from '../decisions/spread/tolerances.js';
+import type { TolerancedBuild } from '../decisions/spread/toleranced-build.js';
+import { toleranceModel } from '../decisions/spread/tolerances.js';
 
 /** A piece of work as plain data, and what it gives. */
 export interface Jobs {

@@ -156,7 +156,7 @@ describe('gas layouts', () => {
         const behind = 5e6 - share * point.pressureDrop;
         const statics = blind * area - behind * (area - shaft) - 101_325 * shaft;
         const recoil = Math.sign(speed) * point.jetRecoil;
-        const force = point.force + recoil - model.skirtDrag * speed;
+        const force = point.force + recoil - model.rimDrag * speed;
         expect(force).toBeCloseTo(statics, 5);
         expect(point.lowestPressure).toBeCloseTo(Math.min(blind, behind), 3);
       }),

@@ -48,7 +48,7 @@ describe('force of a small damper', () => {
     const model = damperModel(tight, { kinematicViscosity: 1e-12, density: 970 });
     const speed = model.pistonFlow.flow(inputs.dp) / model.dampingArea;
     const point = damperForce(model, { speed, position: 0 });
-    const withoutRim = point.force + point.jetRecoil - model.skirtDrag * speed;
+    const withoutRim = point.force + point.jetRecoil - model.rimDrag * speed;
     expect(Math.abs(withoutRim / Number(row?.expected) - 1)).toBeLessThan(1e-8);
   });
 

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { closeShock } from '../../lib/fill/chamber/closed-shock.js';
 import { closingPositionForForce, quietClosing } from '../../lib/fill/chamber/closing-position.js';
 import { HydraulicLock } from '../../lib/fill/chamber/hydraulic-lock.js';
-import { asClosed, lockPosition, pressureInside } from '../../lib/fill/chamber/pressure-inside.js';
+import { conditionAtClosing, lockPosition, pressureInside } from '../../lib/fill/chamber/pressure-inside.js';
 import { restBand } from '../../lib/fill/chamber/rest-band.js';
 import { positionAtForce, staticForce } from '../../lib/fill/chamber/static-force.js';
 import type { Compensator } from '../../lib/gas/compensator.js';
@@ -28,7 +28,7 @@ describe('compensators', () => {
 
   test('fast: adiabatic by hand', () => {
     const shock = closed({ kind: 'air-pocket', volume: 0.4e-6 }, 0);
-    const fast = { ...asClosed(shock), polytropicExponent: 1.4 };
+    const fast = { ...conditionAtClosing(shock), polytropicExponent: 1.4 };
     // 1.97942^1.4 = 2.60113
     expect(pressureInside(shock, 28e-3, fast) / atmosphere).toBeCloseTo(2.6011, 3);
   });

@@ -31,7 +31,7 @@ describe('damper', () => {
         const { dampingForce, pressureDrop, jetRecoil } = damperForce(model, { speed, position: 0 });
         const lost =
           model.pistonFlow.flow(pressureDrop) * pressureDrop +
-          model.skirtDrag * speed ** 2 -
+          model.rimDrag * speed ** 2 -
           jetRecoil * speed;
         expect(ratioError(lost, dampingForce * speed)).toBeLessThan(1e-9);
       }),

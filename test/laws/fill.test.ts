@@ -5,7 +5,7 @@ import { type ClosedShock, closeShock } from '../../lib/fill/chamber/closed-shoc
 import { closingPositionForForce, quietClosing } from '../../lib/fill/chamber/closing-position.js';
 import { HydraulicLock } from '../../lib/fill/chamber/hydraulic-lock.js';
 import {
-  asClosed,
+  conditionAtClosing,
   chamberContents,
   type FillCondition,
   lockPosition,
@@ -215,7 +215,7 @@ describe('fill', () => {
     fc.assert(
       fc.property(anyCase, ({ shock, position }) => {
         fc.pre(position < lockPosition(shock));
-        expect(pressureInside(shock, position)).toBe(pressureInside(shock, position, asClosed(shock)));
+        expect(pressureInside(shock, position)).toBe(pressureInside(shock, position, conditionAtClosing(shock)));
       }),
     ));
 });

@@ -5,7 +5,7 @@ import { dragIncrease } from '../../lib/fill/air/bubble-drag.js';
 import { bubbleRise, hadamardRybczynskiSpeed, stokesSpeed } from '../../lib/fill/air/bubble-rise.js';
 import { wallFactor } from '../../lib/fill/air/bubble-wall.js';
 import { type ClosedShock, closeShock } from '../../lib/fill/chamber/closed-shock.js';
-import { asClosed, pressureInside } from '../../lib/fill/chamber/pressure-inside.js';
+import { conditionAtClosing, pressureInside } from '../../lib/fill/chamber/pressure-inside.js';
 import checks from './fill-checks.json' with { type: 'json' };
 import { input, type PublishedRow, relativeError } from './published-rows.js';
 
@@ -49,7 +49,7 @@ function cylinder(row: PublishedRow): {
 /** Work that the shaft puts into the gas [J], by Simpson's rule on the pressure of the library. */
 function workIn(row: PublishedRow): number {
   const { shock, from, to } = cylinder(row);
-  const condition = { ...asClosed(shock), polytropicExponent: input(row, 'n') };
+  const condition = { ...conditionAtClosing(shock), polytropicExponent: input(row, 'n') };
   const steps = 2000;
   let sum = 0;
   for (let i = 0; i <= steps; i++) {
@@ -70,7 +70,7 @@ describe('gas against textbook examples', () => {
   test('adiabatic_compression_pressure', () =>
     expectRow('adiabatic_compression_pressure', (row) => {
       const { shock, to } = cylinder(row);
-      return pressureInside(shock, to, { ...asClosed(shock), polytropicExponent: input(row, 'n') });
+      return pressureInside(shock, to, { ...conditionAtClosing(shock), polytropicExponent: input(row, 'n') });
     }));
 });
 

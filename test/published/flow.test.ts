@@ -39,7 +39,7 @@ function dashpotCoefficient(row: PublishedRow): number {
     },
     fluidOf(input(row, 'mu')),
   );
-  return model.dampingArea ** 2 / model.pistonFlow.creepingConductance + model.skirtDrag;
+  return model.dampingArea ** 2 / model.pistonFlow.creepingConductance + model.rimDrag;
 }
 
 /** y = Δp d / (μ V) of a law at a length ratio and a Reynolds number. */

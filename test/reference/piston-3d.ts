@@ -53,7 +53,7 @@ function model(density: number) {
   const oil = oilForce(bound, 1);
   const holes = 4 * Math.PI * holeRadius ** 2 * (oil.holeSpeeds[0] ?? 0);
   const flow = Math.PI * boreRadius ** 2;
-  return { ...oil, density, holes, gap: flow - holes, area: bound.dampingArea, drag: bound.skirtDrag };
+  return { ...oil, density, holes, gap: flow - holes, area: bound.dampingArea, drag: bound.rimDrag };
 }
 
 /** Creeping flow stands for density 0, which the model has no need of. */

@@ -1,9 +1,7 @@
 import type { Damper } from '../../damper/damper.js';
-import { type DamperModel, damperModel } from '../../damper/damper-model.js';
-import { compressedGasPressure } from '../../damper/gas.js';
-import { pressureDropLimitAt } from '../../damper/pressure-drop-limit.js';
+import { bindDamper, type DamperModel, damperModel } from '../../damper/damper-model.js';
+import { isStraight, straightForces, straightSizes } from '../../damper/straight-forces.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
-import { isStraight, straightForces, straightSizes } from '../spread/straight-hole-arithmetic.js';
 import { logMismatch, type WantedDamping } from './damping-mismatch.js';
 
 /** Root mean square of the logarithm of force to wanted force, at a kinematic viscosity [m²/s] and a density [kg/m³]. */
@@ -20,25 +18,22 @@ export type BoundMismatch = (kinematicViscosity: number, density: number) => num
  */
 export function boundMismatch(damper: Damper, wanted: WantedDamping, example: FluidState): BoundMismatch {
   const checked = damperModel(damper, example);
-  if (isStraight(damper, example)) return straightMismatch(checked, wanted);
+  if (isStraight(checked)) return straightMismatch(checked, wanted);
   return (kinematicViscosity, density) =>
-    logMismatch(damperModel(damper, { kinematicViscosity, density }), wanted).rootMeanSquare;
+    logMismatch(bindDamper(damper, { kinematicViscosity, density }), wanted).rootMeanSquare;
 }
 
 function straightMismatch(checked: DamperModel, { weights, forces }: WantedDamping): BoundMismatch {
-  const { damper, shaftArea } = checked;
   const sizes = straightSizes(checked);
-  const inside = compressedGasPressure(damper.gas, (shaftArea * damper.stroke) / 2);
-  const speeds = Float64Array.from(weights, ({ speed }) => Math.abs(speed));
-  const largestDrops = Float64Array.from(weights, ({ speed }) => pressureDropLimitAt(checked, inside, speed));
+  const speeds = Float64Array.from(weights, ({ speed }) => speed);
   const made = new Float64Array(weights.length);
   const total = weights.reduce((sum, { weight }) => sum + weight, 0);
   return (kinematicViscosity, density) => {
-    straightForces(sizes, kinematicViscosity, density, speeds, largestDrops, made);
+    straightForces(sizes, kinematicViscosity, density, speeds, made);
     let squares = 0;
     let index = 0;
     for (const { weight } of weights) {
-      const logRatio = Math.log((made[index] ?? 0) / Math.abs(forces[index] ?? Number.NaN));
+      const logRatio = Math.log((made[index] ?? 0) / (forces[index] ?? Number.NaN));
       squares += weight * logRatio * logRatio;
       index++;
     }

@@ -1,11 +1,10 @@
 import { InputError } from '../../base/input-error.js';
 import type { DamperModel } from '../../damper/damper-model.js';
 import { oilForce } from '../../damper/oil-force.js';
-import { pressureDropLimit } from '../../damper/pressure-drop-limit.js';
 import { requireSpeedWeights, type SpeedWeights } from './speed-weights.js';
 
 /**
- * Wanted damping: the force that the oil shall make at each speed of the weights.
+ * Wanted damping: the force that whole oil shall make at each speed of the weights, so that no gas has a part in it.
  *
  * @public
  */
@@ -30,14 +29,6 @@ export interface DampingMismatch {
 }
 
 /**
- * Force that the oil makes at a speed with the shaft half way in [N]: the damping force of `damperForce`, its limit by cavitation
- * included, without the other answers.
- */
-export function dampingForceAt(model: DamperModel, speed: number): number {
-  return oilForce(model, speed, pressureDropLimit(model, model.damper.stroke / 2, speed)).force;
-}
-
-/**
  * The damping of a shock as it is, to be wanted again from another.
  *
  * @param model - from `damperModel`
@@ -47,7 +38,7 @@ export function dampingForceAt(model: DamperModel, speed: number): number {
  */
 export function dampingOf(model: DamperModel, weights: SpeedWeights): WantedDamping {
   requireSpeedWeights(weights);
-  return { weights, forces: weights.map(({ speed }) => dampingForceAt(model, speed)) };
+  return { weights, forces: weights.map(({ speed }) => oilForce(model, speed)) };
 }
 
 /**
@@ -85,7 +76,7 @@ export function logMismatch(
   let mean = 0;
   let squares = 0;
   wanted.weights.forEach(({ speed, weight }, index) => {
-    const logRatio = Math.log(dampingForceAt(model, speed) / (wanted.forces[index] ?? Number.NaN));
+    const logRatio = Math.log(oilForce(model, speed) / (wanted.forces[index] ?? Number.NaN));
     sum += weight;
     mean += weight * logRatio;
     squares += weight * logRatio * logRatio;
@@ -108,7 +99,7 @@ export function dampingMismatch(model: DamperModel, wanted: WantedDamping): Damp
     typical: Math.expm1(rootMeanSquare),
     meanRatio: Math.exp(mean),
     ratios: wanted.weights.map(
-      ({ speed }, index) => dampingForceAt(model, speed) / (wanted.forces[index] ?? Number.NaN),
+      ({ speed }, index) => oilForce(model, speed) / (wanted.forces[index] ?? Number.NaN),
     ),
   };
 }

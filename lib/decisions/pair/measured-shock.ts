@@ -2,8 +2,8 @@ import { requireNotNegative, requirePositive } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
 import type { Damper } from '../../damper/damper.js';
 import { damperModel } from '../../damper/damper-model.js';
+import { oilForce } from '../../damper/oil-force.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
-import { dampingForceAt } from '../match/damping-mismatch.js';
 
 /**
  * A shock as measured: its damping on any scale, since only ratios matter.
@@ -69,7 +69,7 @@ export function drilledShock(
   const force = (off: number): number => {
     const holes = damper.piston.holes.map((group) => ({ ...group, diameter: group.diameter + off }));
     const model = damperModel({ ...damper, piston: { ...damper.piston, holes } }, fluid);
-    return Math.abs(dampingForceAt(model, speed));
+    return Math.abs(oilForce(model, speed));
   };
   const damping = force(0);
   const change = (force(diameterUncertainty) - force(-diameterUncertainty)) / 2;

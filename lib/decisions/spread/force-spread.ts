@@ -7,7 +7,8 @@ import {
   type SensitivitySums,
   sensitivitySums,
 } from './sensitivity-indices.js';
-import { givenTolerances, type TolerancedBuild, type ToleranceName, toleranceModel } from './tolerances.js';
+import { givenTolerances, type TolerancedBuild, type ToleranceName } from './toleranced-build.js';
+import { toleranceModel } from './tolerances.js';
 
 /**
  * How the force spreads at one speed.

@@ -1,4 +1,4 @@
-import type { ToleranceName, Tolerances } from './tolerances.js';
+import type { ToleranceName, Tolerances } from './toleranced-build.js';
 import { type Deviation, deviationAt } from './uncertain.js';
 
 /** By how much each size is off. */

@@ -1,5 +1,5 @@
-import { gasInFluid } from '../../damper/damper-model.js';
 import type { DamperModel } from '../../damper/damper-model.js';
+import { gasInFluid } from '../../damper/damper-model.js';
 import { straightForces, straightSizes } from '../../damper/straight-forces.js';
 import { oilDensity } from '../../fluid/oil/density.js';
 import { viscosityAt } from '../../fluid/viscosity/viscosity-line.js';

@@ -1,113 +1,23 @@
-import { requirePositive, requireWithin } from '../../base/checks.js';
-import { InputError } from '../../base/input-error.js';
 import type { Damper } from '../../damper/damper.js';
-import { damperModel } from '../../damper/damper-model.js';
-import { compressedGasPressure } from '../../damper/gas.js';
-import { oilForce } from '../../damper/oil-force.js';
-import { pressureDropLimitAt } from '../../damper/pressure-drop-limit.js';
+import { wholeForce } from '../../damper/damper-force.js';
+import { bindDamper, damperModel } from '../../damper/damper-model.js';
+import { isStraight } from '../../damper/straight-forces.js';
 import type { HoleGroup } from '../../flow/geometry/piston.js';
 import { oilDensity } from '../../fluid/oil/density.js';
 import { fluidAt } from '../../fluid/oil/fluid-at.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import type { Oil } from '../../fluid/oil/oil.js';
 import { viscosityAt } from '../../fluid/viscosity/viscosity-line.js';
-import { isLight, lightModel } from './light-model.js';
+import { gasPressure } from '../../gas/gas-state.js';
 import { type Offsets, offsetReader } from './offsets.js';
 import type { UnitCubeModel } from './sensitivity-indices.js';
-import { isStraight } from './straight-hole-arithmetic.js';
 import { straightHoleForces } from './straight-hole-forces.js';
-import { type Deviation, requireDeviation } from './uncertain.js';
-
-/**
- * The sizes that may be off, in the order of the inputs.
- *
- * @public
- */
-export const toleranceNames = [
-  'holeDiameter',
-  'holeTaper',
-  'thickness',
-  'bore',
-  'gap',
-  'viscosity',
-  'temperature',
-  'gasVolume',
-] as const;
-
-/**
- * A size that may be off.
- *
- * @public
- */
-export type ToleranceName = (typeof toleranceNames)[number];
-
-/**
- * How far each size of a build may be off.
- *
- * @public
- */
-export type Tolerances = {
-  /**
-   * - `holeDiameter` [m]: all holes, as one drill makes them
-   * - `holeTaper` [m]: diameter at the shaft side less that at the blind side, of straight holes
-   * - `thickness` [m]: of the piston
-   * - `bore` [m]: with the piston following, so that the gap stays
-   * - `gap` [m]: between piston and bore, on the radius
-   * - `viscosity`: relative, 0.05 stands for 5 %
-   * - `temperature` [K]: of the oil
-   * - `gasVolume` [m³]: what the fill leaves for the gas
-   */
-  readonly [Name in ToleranceName]?: Deviation;
-};
-
-/**
- * A build whose sizes may be off; plain data, so that it can go to a worker.
- *
- * @public
- */
-export interface TolerancedBuild {
-  readonly damper: Damper;
-  readonly oil: Oil;
-  /** Oil temperature [K]. */
-  readonly temperature: number;
-  /** How far the shaft is pushed in where the force of the gas is taken [m], 0 to the stroke. */
-  readonly position: number;
-  /** Shaft speeds [m/s], not 0, 1 or more. */
-  readonly speeds: readonly number[];
-  readonly tolerances: Tolerances;
-}
-
-const units: Readonly<Record<ToleranceName, string>> = {
-  holeDiameter: 'm',
-  holeTaper: 'm',
-  thickness: 'm',
-  bore: 'm',
-  gap: 'm',
-  viscosity: '',
-  temperature: 'K',
-  gasVolume: 'm³',
-};
-
-/** Throws unless the build can be computed and each deviation is in its range. */
-export function requireTolerancedBuild({ damper, position, speeds, tolerances }: TolerancedBuild): void {
-  requireWithin(position, 0, damper.stroke, 'position', 'm');
-  if (speeds.length === 0) throw new InputError({ field: 'speeds', value: 0, accepted: '1 or more' });
-  speeds.forEach((speed, index) => {
-    requirePositive(Math.abs(speed), `size of speeds[${index}]`, 'm/s');
-  });
-  for (const name of toleranceNames) {
-    const deviation = tolerances[name];
-    if (deviation !== undefined) requireDeviation(deviation, `tolerances.${name}`, units[name]);
-  }
-}
-
-/** The tolerances that are given and not exact, in the order of {@link toleranceNames}. */
-export function givenTolerances(tolerances: Tolerances): readonly ToleranceName[] {
-  return toleranceNames.filter((name) => {
-    const deviation = tolerances[name];
-    return deviation !== undefined && deviation.kind !== 'exact';
-  });
-}
+import {
+  deviatedGas,
+  givenTolerances,
+  requireTolerancedBuild,
+  type TolerancedBuild,
+} from './toleranced-build.js';
 
 function deviatedHole(group: HoleGroup, { holeDiameter, holeTaper }: Offsets): HoleGroup {
   const diameter = group.diameter + holeDiameter;
@@ -130,7 +40,7 @@ function deviatedDamper(damper: Damper, off: Offsets): Damper {
       thickness: piston.thickness + off.thickness,
       holes: piston.holes.map((group) => deviatedHole(group, off)),
     },
-    gas: off.gasVolume === 0 ? gas : { ...gas, volume: gas.volume + off.gasVolume },
+    gas: deviatedGas(gas, off.gasVolume),
   };
 }
 
@@ -141,6 +51,7 @@ function deviatedFluid(oil: Oil, temperature: number, label: number): FluidState
     return { ...state, kinematicViscosity: state.kinematicViscosity * (1 + label) };
   }
   return {
+    temperature,
     kinematicViscosity: viscosityAt(oil.typical, temperature) * (1 + label),
     density: oilDensity(oil.base, temperature, oil.densityAt15Celsius),
   };
@@ -158,24 +69,19 @@ export function toleranceModel(build: TolerancedBuild): UnitCubeModel {
   const names = givenTolerances(build.tolerances);
   const { damper, oil, temperature, position, speeds, tolerances } = build;
   const checked = damperModel(damper, fluidAt(oil, temperature));
-  const light = isLight(damper, checked.fluid);
   const straight =
-    isStraight(damper, checked.fluid) && !names.includes('holeTaper')
-      ? straightHoleForces(build, checked)
-      : undefined;
+    isStraight(checked) && !names.includes('holeTaper') ? straightHoleForces(build, checked) : undefined;
   const offsetsAt = offsetReader(tolerances, names);
   const evaluate = (point: Float64Array, result: Float64Array): void => {
     const off = offsetsAt(point);
     if (straight?.(off, result) === true) return;
     const fluid = deviatedFluid(oil, temperature + off.temperature, off.viscosity);
-    const built = deviatedDamper(damper, off);
-    const model = light ? lightModel(built, fluid, checked) : damperModel(built, fluid);
-    const { gas } = model.damper;
-    const inside = compressedGasPressure(gas, model.shaftArea * position);
-    const gasForce = model.shaftArea * (inside - gas.ambientPressure);
+    const model = bindDamper(deviatedDamper(damper, off), fluid);
+    const inside = gasPressure(model.gas, model.shaftArea * position);
     let place = 0;
     for (const speed of speeds) {
-      result[place++] = oilForce(model, speed, pressureDropLimitAt(model, inside, speed)).force + gasForce;
+      const { dampingForce, gasForce } = wholeForce(model, speed, inside);
+      result[place++] = dampingForce + gasForce;
     }
   };
   return { inputs: names.length, outputs: speeds.length, evaluate };

@@ -3,15 +3,18 @@ import { InputError } from '../../base/input-error.js';
 import {
   type Compensator,
   compensatorGas,
+  compensatorLayout,
   compensatorSolidVolume,
   compensatorVolume,
   requireCompensator,
 } from '../../gas/compensator.js';
+import { type Gas, requireGas } from '../../gas/gas.js';
 import type { GasRoom } from '../../gas/gas-room.js';
+import { pocketExponent } from '../../gas/polytropic-exponent.js';
 import { fluidRoom, type ShockChamber, shaftCrossSection } from './chamber.js';
 
 /**
- * How the cap was closed.
+ * How the cap was closed, and what the gas then is like.
  *
  * @public
  */
@@ -24,6 +27,14 @@ export interface Closing {
   readonly ambientPressure: number;
   /** Air left in the oil as free bubbles [m³], 0 or more. */
   readonly freeAir: number;
+  /** Air that the oil holds dissolved [m³ at the pressure outside], 0 or more; 0 where left out. It comes out only while a shock stands. */
+  readonly dissolvedAir?: number;
+  /** Density of the oil as it was closed [kg/m³], where the growth of the oil shall follow from its density later. */
+  readonly oilDensity?: number;
+  /** Polytropic exponent of a stroke, 1 to 1.4; that of a pocket of this size by default, 1 for the small bubbles of an emulsion. */
+  readonly polytropicExponent?: number;
+  /** Absolute pressure at which air comes out of the oil and a cavity opens [Pa], 0 (the default) to 20 000. */
+  readonly airReleasePressure?: number;
 }
 
 /**
@@ -42,8 +53,8 @@ export interface ClosedShock {
   readonly oilVolume: number;
   /** Solid part of the compensator [m³]. */
   readonly compensatorSolid: number;
-  /** Gas rooms as they are at closing: that of the compensator, and the free bubbles. */
-  readonly gasRooms: readonly GasRoom[];
+  /** The gas, which force and cavitation ask too. */
+  readonly gas: Gas;
   /** All gas at closing [m³]: the most that the oil can ever take. */
   readonly gasVolume: number;
   /** Cross-section of the shaft [m²]. */
@@ -78,17 +89,91 @@ export function closeShock(chamber: ShockChamber, compensator: Compensator, clos
       accepted: `less, with the free air, than the room of ${room}`,
     });
   }
-  const gas = compensatorGas(compensator, room);
-  const bubbles: GasRoom = { volume: closing.freeAir, stiffness: 0, vented: false };
-  const gasRooms = [...(gas ? [gas] : []), ...(closing.freeAir > 0 ? [bubbles] : [])];
+  const shaftArea = shaftCrossSection(chamber);
+  const rooms = gasRooms(compensator, room, closing);
+  const gas = closedGas(compensator, rooms, closing, shaftArea * closing.position, oilVolume);
+  requireGas(gas);
   return {
     chamber,
     compensator,
     closing,
     oilVolume,
     compensatorSolid: compensatorSolidVolume(compensator),
-    gasRooms,
-    gasVolume: gasRooms.reduce((sum, { volume }) => sum + volume, 0),
-    shaftArea: shaftCrossSection(chamber),
+    gas,
+    gasVolume: rooms.reduce((sum, { volume }) => sum + volume, 0),
+    shaftArea,
+  };
+}
+
+/** The room of the compensator, and that of the bubbles. */
+function gasRooms(
+  compensator: Compensator,
+  room: number,
+  { freeAir, dissolvedAir = 0 }: Pick<Closing, 'freeAir' | 'dissolvedAir'>,
+): readonly GasRoom[] {
+  const gas = compensatorGas(compensator, room);
+  const bubbles: GasRoom = { volume: freeAir, stiffness: 0, vented: false, dissolvedAir };
+  return [...(gas ? [gas] : []), ...(freeAir > 0 || dissolvedAir > 0 ? [bubbles] : [])];
+}
+
+/**
+ * The gas of a shock of which only the compensator is known, not the inside of its body.
+ *
+ * @param compensator - volumes in m³, stiffness in Pa/m³; not an emulsion, whose gas is a part of the whole room
+ * @param closing - how it was closed
+ * @param shaftArea - cross-section of the shaft [m²], above 0
+ * @param oilVolume - oil inside [m³], 0 or more; 0 leaves its growth out
+ * @throws InputError for an input outside its range, or an emulsion
+ * @public
+ */
+export function compensatorGasAt(
+  compensator: Compensator,
+  closing: Closing,
+  shaftArea: number,
+  oilVolume: number,
+): Gas {
+  requireCompensator(compensator);
+  if (compensator.kind === 'emulsion') {
+    throw new InputError({
+      field: 'compensator.kind',
+      value: compensator.kind,
+      accepted: 'one whose gas has a volume of its own, or the inside of the body given',
+    });
+  }
+  const gas = closedGas(
+    compensator,
+    gasRooms(compensator, 0, closing),
+    closing,
+    shaftArea * closing.position,
+    oilVolume,
+  );
+  requireGas(gas);
+  return gas;
+}
+
+function closedGas(
+  compensator: Compensator,
+  rooms: readonly GasRoom[],
+  closing: Closing,
+  displacedVolume: number,
+  oilVolume: number,
+): Gas {
+  const volume = rooms.reduce((sum, room) => sum + room.volume, 0);
+  const { temperature, ambientPressure, oilDensity, airReleasePressure = 0 } = closing;
+  // Small bubbles shed their heat to the oil at any speed of a shock.
+  const exponent = compensator.kind === 'emulsion' || volume === 0 ? 1 : pocketExponent(volume);
+  return {
+    layout: compensatorLayout(compensator),
+    rooms,
+    closing: {
+      displacedVolume,
+      pressure: ambientPressure,
+      temperature,
+      oilVolume,
+      ...(oilDensity === undefined ? {} : { oilDensity }),
+    },
+    ambientPressure,
+    polytropicExponent: closing.polytropicExponent ?? exponent,
+    airReleasePressure,
   };
 }

@@ -1,10 +1,11 @@
 import { requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
 import type { Compensator } from '../../gas/compensator.js';
+import { totalGivenUp } from '../../gas/gas-state.js';
 import { bracketedRoot } from '../../numeric/root-finding.js';
 import type { ShockChamber } from './chamber.js';
 import { type ClosedShock, type Closing, closeShock } from './closed-shock.js';
-import { asClosed, lockPosition, totalGivenUp } from './pressure-inside.js';
+import { conditionAtClosing, gasOf, lockPosition } from './pressure-inside.js';
 import { staticForce } from './static-force.js';
 
 /**
@@ -12,7 +13,7 @@ import { staticForce } from './static-force.js';
  *
  * @public
  */
-export interface WantedForce {
+export interface WantedStaticForce {
   /** Force that pushes the shaft out [N]; negative sucks it in. */
   readonly force: number;
   /** Where [m], 0 to the stroke. */
@@ -33,7 +34,7 @@ export function closingPositionForForce(
   chamber: ShockChamber,
   compensator: Compensator,
   closing: Omit<Closing, 'position'>,
-  wanted: WantedForce,
+  wanted: WantedStaticForce,
 ): number {
   requireWithin(wanted.position, 0, chamber.stroke, 'wanted.position', 'm');
   const closed = (position: number) => closeShock(chamber, compensator, { ...closing, position });
@@ -42,7 +43,7 @@ export function closingPositionForForce(
     const shock = closed(position);
     const relative = wanted.force / shock.shaftArea / closing.ambientPressure;
     if (!(relative > -1)) return Number.POSITIVE_INFINITY;
-    const given = totalGivenUp(shock, Math.log1p(relative), asClosed(shock));
+    const given = totalGivenUp(gasOf(shock, conditionAtClosing(shock)), Math.log1p(relative));
     return shock.shaftArea * (wanted.position - position) - given;
   };
   const [atExtension, atCompression] = [excess(0), excess(chamber.stroke)];
@@ -105,7 +106,7 @@ export function quietClosing(
   requireWithin(to, 0, chamber.stroke, 'workingStroke.to', 'm');
   requireWithin(from, 0, to, 'workingStroke.from', 'm');
   const closed = (position: number) => closeShock(chamber, compensator, { ...closing, position });
-  if (closed(from).gasRooms.length === 0) {
+  if (closed(from).gasVolume === 0) {
     throw new InputError({
       field: 'compensator.kind',
       value: compensator.kind,

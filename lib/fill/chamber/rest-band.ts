@@ -1,7 +1,7 @@
 import { requireNotNegative } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
 import type { ClosedShock } from './closed-shock.js';
-import { asClosed, type FillCondition, lockPosition } from './pressure-inside.js';
+import { conditionAtClosing, type FillCondition, lockPosition } from './pressure-inside.js';
 import { positionAtForce } from './static-force.js';
 
 /**
@@ -31,10 +31,10 @@ export interface RestBand {
 export function restBand(
   shock: ClosedShock,
   friction: number,
-  condition: FillCondition = asClosed(shock),
+  condition: FillCondition = conditionAtClosing(shock),
 ): RestBand {
   requireNotNegative(friction, 'friction', 'N');
-  if (shock.gasRooms.length === 0) {
+  if (shock.gasVolume === 0) {
     throw new InputError({
       field: 'compensator.kind',
       value: shock.compensator.kind,

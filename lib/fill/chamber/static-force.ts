@@ -1,12 +1,7 @@
 import { requireFinite } from '../../base/checks.js';
+import { totalGivenUp } from '../../gas/gas-state.js';
 import type { ClosedShock } from './closed-shock.js';
-import {
-  asClosed,
-  type FillCondition,
-  logPressureInside,
-  requireFillCondition,
-  totalGivenUp,
-} from './pressure-inside.js';
+import { conditionAtClosing, type FillCondition, gasOf, logPressureInside } from './pressure-inside.js';
 
 /**
  * Force with which the gas pushes the resting shaft out [N]: the pressure inside less that outside, on the shaft's cross-section.
@@ -21,7 +16,7 @@ import {
 export function staticForce(
   shock: ClosedShock,
   position: number,
-  condition: FillCondition = asClosed(shock),
+  condition: FillCondition = conditionAtClosing(shock),
 ): number {
   const pressureDifference =
     shock.closing.ambientPressure * Math.expm1(logPressureInside(shock, position, condition));
@@ -42,15 +37,14 @@ export function staticForce(
 export function positionAtForce(
   shock: ClosedShock,
   force: number,
-  condition: FillCondition = asClosed(shock),
+  condition: FillCondition = conditionAtClosing(shock),
 ): number | undefined {
   requireFinite(force, 'force', 'N');
-  requireFillCondition(condition);
   const relative = force / shock.shaftArea / shock.closing.ambientPressure;
-  if (!(relative > -1) || shock.gasRooms.length === 0) return undefined;
-  const grown = shock.oilVolume * (condition.oilExpansion - 1);
-  const givenUp = totalGivenUp(shock, Math.log1p(relative), condition);
+  if (!(relative > -1) || shock.gasVolume === 0) return undefined;
+  const state = gasOf(shock, condition);
+  const displaced = state.restDisplacement + totalGivenUp(state, Math.log1p(relative));
   // A vented bladder that is full leaves every higher pressure to the lock.
-  if (givenUp >= shock.gasVolume) return undefined;
-  return shock.closing.position + (givenUp - grown) / shock.shaftArea;
+  if (displaced >= state.capacity) return undefined;
+  return displaced / shock.shaftArea;
 }

@@ -1,10 +1,11 @@
 import { requireFinite, requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
-import { creepingDampingCoefficient, damperForce } from '../../damper/damper-force.js';
+import { damperForce } from '../../damper/damper-force.js';
 import type { DamperModel } from '../../damper/damper-model.js';
+import { creepingDampingCoefficient } from '../../damper/force-point.js';
 import { bracketedRoot, ConvergenceError } from '../../numeric/root-finding.js';
 import type { ClosedShock } from '../chamber/closed-shock.js';
-import { asClosed, type FillCondition } from '../chamber/pressure-inside.js';
+import { conditionAtClosing, type FillCondition } from '../chamber/pressure-inside.js';
 import { staticForce } from '../chamber/static-force.js';
 
 /** Fastest shaft speed searched [m/s], far above any shock. */
@@ -69,7 +70,7 @@ export function pullOutTime(
   model: DamperModel,
   shock: ClosedShock,
   hung: HungShaft,
-  condition: FillCondition = asClosed(shock),
+  condition: FillCondition = conditionAtClosing(shock),
 ): number {
   requireWithin(hung.from, 0, shock.chamber.stroke, 'from', 'm');
   requireWithin(hung.to, 0, hung.from, 'to', 'm');
