@@ -1,6 +1,7 @@
 import { damperForce } from '../../lib/damper/damper-force.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import { forceVelocityCurve } from '../../lib/damper/force-velocity.js';
+import { sealedGas } from '../../lib/gas/gas.js';
 
 /** The shock that one-force.c and curve.py have too. */
 const shock = {
@@ -8,7 +9,7 @@ const shock = {
   shaftDiameter: 0.003,
   stroke: 0.028,
   piston: { diameter: 0.01195, thickness: 0.0025, holes: [{ count: 4, diameter: 0.0013 }], eccentricity: 0 },
-  gas: { volume: 1e-6, pressure: 101_325, polytropicExponent: 1.4, ambientPressure: 101_325 },
+  gas: sealedGas({ volume: 1e-6, pressure: 101_325, polytropicExponent: 1.4, ambientPressure: 101_325 }),
   seal: { kineticForce: 0.4, breakawayForce: 0.6 },
 };
 const model = damperModel(shock, { kinematicViscosity: 3.5e-4, density: 970 });

@@ -1,6 +1,7 @@
 import { type Drawing, drawnForces, spreadOf } from '../../lib/decisions/spread/force-spread.js';
-import type { TolerancedBuild } from '../../lib/decisions/spread/tolerances.js';
+import type { TolerancedBuild } from '../../lib/decisions/spread/toleranced-build.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
+import { sealedGas } from '../../lib/gas/gas.js';
 
 const uniform = (halfWidth: number) => ({ kind: 'uniform', halfWidth }) as const;
 
@@ -16,7 +17,7 @@ export const build: TolerancedBuild = {
       holes: [{ count: 4, diameter: 1.3e-3 }],
       eccentricity: 0,
     },
-    gas: { volume: 1e-6, pressure: 101_325, polytropicExponent: 1.4, ambientPressure: 101_325 },
+    gas: sealedGas({ volume: 1e-6, pressure: 101_325, polytropicExponent: 1.4, ambientPressure: 101_325 }),
     seal: { kineticForce: 0, breakawayForce: 0 },
   },
   oil: createOil({

@@ -7,6 +7,7 @@ import { orderPlan } from '../../lib/decisions/order/order-plan-by-trying.js';
 import type { OrderProblem } from '../../lib/decisions/order/order-problem.js';
 import { finish } from '../../lib/decisions/search/search.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
+import { sealedGas } from '../../lib/gas/gas.js';
 import { startDecisionWorkers } from '../../lib/workers/index.js';
 
 const bottles = Array.from({ length: 40 }, (_, index): Bottle => {
@@ -33,7 +34,7 @@ const builds = Array.from({ length: 12 }, (_, index) => {
       holes: [{ count: 2 + (index % 4), diameter: (1.1 + 0.1 * (index % 3)) * 1e-3 }],
       eccentricity: 0,
     },
-    gas: { volume: 1e-6, pressure: 101_325, polytropicExponent: 1.4, ambientPressure: 101_325 },
+    gas: sealedGas({ volume: 1e-6, pressure: 101_325, polytropicExponent: 1.4, ambientPressure: 101_325 }),
     seal: { kineticForce: 0, breakawayForce: 0 },
   };
   const fluid = { kinematicViscosity: (200 + 30 * index) * 1e-6, density: 965 };

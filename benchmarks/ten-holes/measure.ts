@@ -2,13 +2,14 @@ import type { Damper } from '../../lib/damper/damper.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import { forceVelocityCurve, symmetricSpeeds } from '../../lib/damper/force-velocity.js';
 import type { Piston } from '../../lib/flow/geometry/piston.js';
+import { sealedGas } from '../../lib/gas/gas.js';
 
 const damper = (piston: Omit<Piston, 'diameter' | 'thickness' | 'eccentricity'>): Damper => ({
   bore: 0.016,
   shaftDiameter: 0.003,
   stroke: 0.03,
   piston: { diameter: 0.01595, thickness: 0.0025, eccentricity: 0.2, ...piston },
-  gas: { volume: 2e-6, pressure: 2e6, polytropicExponent: 1.4, ambientPressure: 1e5 },
+  gas: sealedGas({ volume: 2e-6, pressure: 2e6, polytropicExponent: 1.4, ambientPressure: 1e5 }),
   seal: { kineticForce: 0.2, breakawayForce: 0.3 },
 });
 const unlike = Array.from({ length: 9 }, (_, index) => ({ count: 1, diameter: (0.8 + 0.07 * index) * 1e-3 }));

@@ -99,7 +99,7 @@ export function bindGas(
   };
 }
 
-/** Widest search for a pressure, as logarithm of its ratio to the pressure at closing. */
+/** Widest search, as logarithm. */
 const widestSearch = 80;
 
 /** Volume that all rooms give up [m³] at a pressure, given as logarithm of its ratio to the pressure at closing. */
@@ -129,13 +129,18 @@ export function logGasPressure(state: GasState, displacedVolume: number): number
   if (emptySpace(state, displacedVolume) > 0) return Number.NEGATIVE_INFINITY;
   // As a part of all gas, so that no product of two values falls below the smallest number.
   const excess = (logPressure: number): number => (totalGivenUp(state, logPressure) - asked) / volumes;
+  return rootFromZero(excess, 'pressure inside');
+}
+
+/** Root of a rising function of a logarithm, looked for outward from 0. */
+export function rootFromZero(excess: (logarithm: number) => number, what: string): number {
   const start = excess(0);
   if (Math.abs(start) <= Number.EPSILON / 2) return 0;
   const direction = start < 0 ? 1 : -1;
   let reach = 1;
   while (reach < widestSearch && excess(direction * reach) * direction < 0) reach *= 2;
   const nearer = reach === 1 ? 0 : (direction * reach) / 2;
-  return bracketedRoot(excess, nearer, direction * reach, 'pressure inside').root;
+  return bracketedRoot(excess, nearer, direction * reach, what).root;
 }
 
 /** Throws where no gas is left. The whole gas itself is refused too: an ideal gas would need infinite pressure. */
@@ -169,7 +174,7 @@ export function gasPressure(state: GasState, displacedVolume: number): number {
   requireRoom(state, displacedVolume);
   const pressure = roomPressure(room, displacedVolume - state.restDisplacement, state.polytropicExponent);
   // Walls that hold back more than the gas pushes leave a space empty.
-  return pressure > 0 ? pressure : 0;
+  return Math.max(pressure, 0);
 }
 
 /**

@@ -1,10 +1,6 @@
-import { bracketedRoot } from '../numeric/root-finding.js';
 import type { Gas } from './gas.js';
 import type { RestingRoom } from './gas-room.js';
-import { type GasState, gasState } from './gas-state.js';
-
-/** Slowest change of the pressure searched, as logarithm of its ratio to the pressure at closing. */
-const widestSearch = 40;
+import { type GasState, gasState, rootFromZero } from './gas-state.js';
 
 /**
  * The gas after the shock has stood for hours or days with its shaft at one place: air has come out of the oil, or gone into it, until both hold what belongs to
@@ -44,8 +40,12 @@ export function standingGas(
     const c = (pressure - closing.pressure * warmth) * volume;
     return (-b - Math.sqrt(b * b - 4 * a * c)) / (2 * a);
   });
-  const excess = (logPressure: number): number => taken.reduce((sum, at) => sum + at(logPressure), -asked);
-  const logPressure = bracketedRoot(excess, -widestSearch, widestSearch, 'pressure of a standing shock').root;
+  const held = gas.rooms.reduce((sum, { volume, dissolvedAir = 0 }) => sum + volume + dissolvedAir, 0);
+  // As a part of all gas, so that no product of two values falls below the smallest number.
+  const logPressure = rootFromZero(
+    (at) => (taken.reduce((sum, room) => sum + room(at), 0) - asked) / held,
+    'pressure of a standing shock',
+  );
   const pressure = closing.pressure * Math.exp(logPressure);
   const rooms = gas.rooms.flatMap(({ volume, stiffness, vented }, index): RestingRoom[] => {
     const given = taken[index]?.(logPressure) ?? 0;

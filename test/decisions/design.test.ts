@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { damperForce } from '../../lib/damper/damper-force.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
+import { oilForce } from '../../lib/damper/oil-force.js';
 import type { DesignProblem, WantedForce } from '../../lib/decisions/design/design-problem.js';
 import { designSearch } from '../../lib/decisions/design/design-search.js';
-import { dampingForceAt } from '../../lib/decisions/match/damping-mismatch.js';
 import { finish } from '../../lib/decisions/search/search.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil, type Oil } from '../../lib/fluid/oil/oil.js';
@@ -16,8 +16,8 @@ describe('design search', () => {
     const model = damperModel(shockWith(4, 1.2e-3), fluidAt(createOil(silicone(350)), 298.15));
     const forces = (speed: number) => ({
       speed,
-      compression: dampingForceAt(model, speed),
-      rebound: -dampingForceAt(model, -speed),
+      compression: oilForce(model, speed),
+      rebound: -oilForce(model, -speed),
     });
     const { front, computed } = finish(designSearch({ ...design, slow: forces(0.05), fast: forces(0.5) }));
     expect(front.length).toBe(1);

@@ -1,12 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { damperForce } from '../../lib/damper/damper-force.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
-import {
-  dampingForceAt,
-  dampingMismatch,
-  dampingOf,
-  scaledDamping,
-} from '../../lib/decisions/match/damping-mismatch.js';
+import { oilForce } from '../../lib/damper/oil-force.js';
+import { dampingMismatch, dampingOf, scaledDamping } from '../../lib/decisions/match/damping-mismatch.js';
 import { matchViscosity, viscosityWindow } from '../../lib/decisions/match/match-viscosity.js';
 import { speedRange } from '../../lib/decisions/match/speed-weights.js';
 import { fluid, shockWith } from './demo.js';
@@ -18,7 +14,7 @@ describe('match', () => {
   it('takes the damping force of the damper itself', () => {
     const model = damperModel(shockWith(4, 1.2e-3), fluid(350));
     for (const speed of [-1.3, -0.02, 0.1, 0.7])
-      expect(dampingForceAt(model, speed)).toBe(damperForce(model, { speed, position: 0.0125 }).dampingForce);
+      expect(oilForce(model, speed)).toBe(damperForce(model, { speed, position: 0.0125 }).dampingForce);
   });
 
   it('twice too hard at one of two speeds is off by the root mean square of the logarithms', () => {

@@ -1,11 +1,12 @@
 import { afterAll, describe, expect, it } from 'vitest';
 import { damperForce } from '../../lib/damper/damper-force.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
+import { oilForce } from '../../lib/damper/oil-force.js';
 import { designSearch } from '../../lib/decisions/design/design-search.js';
-import { dampingForceAt } from '../../lib/decisions/match/damping-mismatch.js';
 import { finish } from '../../lib/decisions/search/search.js';
 import { forceSpread, toleranceShares } from '../../lib/decisions/spread/force-spread.js';
-import { type TolerancedBuild, toleranceModel } from '../../lib/decisions/spread/tolerances.js';
+import type { TolerancedBuild } from '../../lib/decisions/spread/toleranced-build.js';
+import { toleranceModel } from '../../lib/decisions/spread/tolerances.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
 import { startDecisionWorkers } from '../../lib/workers/index.js';
@@ -83,7 +84,7 @@ describe('spread of the force', () => {
     const gasOff = finish(
       forceSpread({ ...slow, tolerances: {} }, { count: 1, seed: 1, sampling: 'random' }),
     )[0];
-    const damping = dampingForceAt(damperModel(build.damper, fluidAt(build.oil, 298.15)), -1e-6);
+    const damping = oilForce(damperModel(build.damper, fluidAt(build.oil, 298.15)), -1e-6);
     const [spread] = finish(forceSpread(slow, { count: 4096, seed: 1, sampling: 'low-discrepancy' }));
     expect((spread?.standardDeviation ?? 0) / Math.abs(damping)).toBeCloseTo(0.05 / Math.sqrt(3), 5);
     expect((spread?.mean ?? 0) - (gasOff?.mean ?? 0)).toBeLessThan(Math.abs(damping) * 1e-4);

@@ -1,4 +1,5 @@
 import { damperModel } from '../../lib/damper/damper-model.js';
+import { sealedGas } from '../../lib/gas/gas.js';
 import { atmosphere, fluid } from './shock.js';
 
 /** The shock with a piston of four 1.2 mm holes. */
@@ -13,12 +14,12 @@ export const model = damperModel(
       holes: [{ count: 4, diameter: 1.2e-3 }],
       eccentricity: 0,
     },
-    gas: {
+    gas: sealedGas({
       volume: 0.5e-6,
       pressure: atmosphere,
       polytropicExponent: 1,
       ambientPressure: atmosphere,
-    },
+    }),
     seal: { kineticForce: 0.2, breakawayForce: 0.3 },
   },
   fluid,

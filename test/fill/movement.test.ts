@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { creepingDampingCoefficient, damperForce } from '../../lib/damper/damper-force.js';
+import { damperForce } from '../../lib/damper/damper-force.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
+import { creepingDampingCoefficient } from '../../lib/damper/force-point.js';
 import { airPassageTravel, deadBand } from '../../lib/fill/air/dead-band.js';
 import { closeShock } from '../../lib/fill/chamber/closed-shock.js';
 import { creepSpeed, pullOutTime } from '../../lib/fill/friction/creep-speed.js';

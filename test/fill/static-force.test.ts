@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { closeShock } from '../../lib/fill/chamber/closed-shock.js';
 import { closingPositionForForce, quietClosing } from '../../lib/fill/chamber/closing-position.js';
-import { HydraulicLock } from '../../lib/fill/chamber/hydraulic-lock.js';
 import { conditionAtClosing, lockPosition, pressureInside } from '../../lib/fill/chamber/pressure-inside.js';
 import { restBand } from '../../lib/fill/chamber/rest-band.js';
 import { positionAtForce, staticForce } from '../../lib/fill/chamber/static-force.js';
 import type { Compensator } from '../../lib/gas/compensator.js';
+import { HydraulicLock } from '../../lib/gas/hydraulic-lock.js';
 import { atmosphere, chamber, closedAt, shaftArea } from './shock.js';
 
 const swept = (millimetres: number) => shaftArea * millimetres * 1e-3;

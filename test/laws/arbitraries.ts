@@ -3,6 +3,7 @@ import type { Damper } from '../../lib/damper/damper.js';
 import type { Hole } from '../../lib/flow/geometry/hole.js';
 import type { Piston } from '../../lib/flow/geometry/piston.js';
 import type { FluidState } from '../../lib/fluid/oil/fluid-state.js';
+import { sealedGas } from '../../lib/gas/gas.js';
 
 const within = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
@@ -30,6 +31,26 @@ export function anyPiston(bore: number): fc.Arbitrary<Piston> {
   });
 }
 
+/** A sealed pocket of gas that takes the shaft of any damper below. */
+export const anyPocket = fc.record({
+  volume: within(1e-6, 5e-6),
+  pressure: within(0.5e5, 5e5),
+  polytropicExponent: within(1, 1.4),
+  ambientPressure: within(0.8e5, 1.1e5),
+});
+
+/** The gas of a damper under another pressure [Pa], its room as it is. */
+export const atPressure = (damper: Damper, pressure: number): Damper => ({
+  ...damper,
+  gas: { ...damper.gas, closing: { ...damper.gas.closing, pressure } },
+});
+
+/** The gas of a damper in a larger room, by a volume [m³]. */
+export const withMoreGas = (damper: Damper, volume: number): Damper => ({
+  ...damper,
+  gas: { ...damper.gas, rooms: damper.gas.rooms.map((room) => ({ ...room, volume: room.volume + volume })) },
+});
+
 /** A damper without seal friction and with the gas at ambient pressure unless the test says otherwise. */
 export const anyDamper: fc.Arbitrary<Damper> = anyBore.chain((bore) =>
   fc.record({
@@ -37,12 +58,7 @@ export const anyDamper: fc.Arbitrary<Damper> = anyBore.chain((bore) =>
     shaftDiameter: within(2e-3, 5e-3),
     stroke: within(10e-3, 40e-3),
     piston: anyPiston(bore),
-    gas: fc.record({
-      volume: within(1e-6, 5e-6),
-      pressure: within(0.5e5, 5e5),
-      polytropicExponent: within(1, 1.4),
-      ambientPressure: within(0.8e5, 1.1e5),
-    }),
+    gas: anyPocket.map(sealedGas),
     seal: within(0, 2).map((kineticForce) => ({ kineticForce, breakawayForce: 1.5 * kineticForce })),
   }),
 );

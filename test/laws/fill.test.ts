@@ -3,16 +3,16 @@ import { describe, expect, test } from 'vitest';
 import { chamberVolume, type ShockChamber } from '../../lib/fill/chamber/chamber.js';
 import { type ClosedShock, closeShock } from '../../lib/fill/chamber/closed-shock.js';
 import { closingPositionForForce, quietClosing } from '../../lib/fill/chamber/closing-position.js';
-import { HydraulicLock } from '../../lib/fill/chamber/hydraulic-lock.js';
 import {
-  conditionAtClosing,
   chamberContents,
+  conditionAtClosing,
   type FillCondition,
   lockPosition,
   pressureInside,
 } from '../../lib/fill/chamber/pressure-inside.js';
 import { positionAtForce, staticForce } from '../../lib/fill/chamber/static-force.js';
 import type { Compensator } from '../../lib/gas/compensator.js';
+import { HydraulicLock } from '../../lib/gas/hydraulic-lock.js';
 
 const within = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
@@ -107,7 +107,7 @@ describe('fill', () => {
     fc.assert(
       fc.property(anyCase, ({ shock }) => {
         const lock = lockPosition(shock);
-        fc.pre(shock.gasRooms.length > 0 && shock.gasRooms.every(({ vented }) => !vented));
+        fc.pre(shock.gas.rooms.length > 0 && shock.gas.rooms.every(({ vented }) => !vented));
         fc.pre(lock < shock.chamber.stroke);
         const near = shock.closing.position + 0.999 * (lock - shock.closing.position);
         expect(pressureInside(shock, near)).toBeGreaterThan(900 * shock.closing.ambientPressure);
@@ -117,10 +117,10 @@ describe('fill', () => {
   test('pressure rises with the position', () =>
     fc.assert(
       fc.property(anyCase, ({ shock, condition, position }) => {
-        fc.pre(shock.gasRooms.length > 0);
+        fc.pre(shock.gas.rooms.length > 0);
         const next = position + 1e-3 * shock.chamber.stroke;
         fc.pre(next < Math.min(lockPosition(shock, condition), shock.chamber.stroke));
-        // Torn oil has no pressure to rise from.
+        // An empty space has no pressure to rise from.
         fc.pre(pressureInside(shock, next, condition) > 0);
         expect(pressureInside(shock, next, condition)).toBeGreaterThan(
           pressureInside(shock, position, condition),
@@ -166,9 +166,9 @@ describe('fill', () => {
   test('position and force are inverse to each other', () =>
     fc.assert(
       fc.property(anyCase, ({ shock, condition, position }) => {
-        fc.pre(shock.gasRooms.length > 0 && position < lockPosition(shock, condition) - 1e-6);
+        fc.pre(shock.gas.rooms.length > 0 && position < lockPosition(shock, condition) - 1e-6);
         const force = staticForce(shock, position, condition);
-        // Torn oil has one force for many positions; where the gas is all but gone the force has no digits left for the position.
+        // An empty space has one force for many positions; where the gas is all but gone the force has no digits left for the position.
         fc.pre(pressureInside(shock, position, condition) > 0);
         fc.pre(force < 1e3 * shock.shaftArea * shock.closing.ambientPressure);
         const back = positionAtForce(shock, force, condition) ?? Number.NaN;
@@ -179,7 +179,7 @@ describe('fill', () => {
   test('a shock closed for a wanted force has it', () =>
     fc.assert(
       fc.property(anyCase, within(0, 1), ({ shock, position }, closeAt) => {
-        fc.pre(shock.gasRooms.length > 0);
+        fc.pre(shock.gas.rooms.length > 0);
         const { chamber, compensator, closing } = shock;
         const closed = (at: number) => closeShock(chamber, compensator, { ...closing, position: at });
         const model = closed(closeAt * chamber.stroke);
@@ -197,7 +197,7 @@ describe('fill', () => {
   test('no other closing position is quieter over the working stroke', () =>
     fc.assert(
       fc.property(anyCase, within(0, 0.4), within(0.6, 1), within(0, 1), ({ shock }, a, b, other) => {
-        fc.pre(shock.gasRooms.length > 0);
+        fc.pre(shock.gas.rooms.length > 0);
         const { chamber, compensator, closing } = shock;
         const working = { from: a * chamber.stroke, to: b * chamber.stroke };
         const loudest = (at: number): number => {
@@ -215,7 +215,9 @@ describe('fill', () => {
     fc.assert(
       fc.property(anyCase, ({ shock, position }) => {
         fc.pre(position < lockPosition(shock));
-        expect(pressureInside(shock, position)).toBe(pressureInside(shock, position, conditionAtClosing(shock)));
+        expect(pressureInside(shock, position)).toBe(
+          pressureInside(shock, position, conditionAtClosing(shock)),
+        );
       }),
     ));
 });

@@ -102,7 +102,7 @@ describe.each(laws)('$name law', (law) => {
     );
     expect(() =>
       holeFlow({ diameter: 1e-3, length: 1e-3 }, { ...fluid, density: Number.NaN }, 1, law),
-    ).toThrow('fluid.density must be greater than 0 kg/m³, got NaN kg/m³');
+    ).toThrow('fluid.density must be 300 to 3000 kg/m³, got NaN kg/m³');
   });
 });
 

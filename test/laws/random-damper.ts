@@ -2,6 +2,7 @@ import type { Damper } from '../../lib/damper/damper.js';
 import type { HoleShape } from '../../lib/flow/geometry/hole-shape.js';
 import type { HoleGroup } from '../../lib/flow/geometry/piston.js';
 import type { FluidState } from '../../lib/fluid/oil/fluid-state.js';
+import { sealedGas } from '../../lib/gas/gas.js';
 
 /** Marsaglia's xorshift32: the same numbers on every machine. */
 export function randomNumbers(seed: number): () => number {
@@ -79,7 +80,7 @@ export function randomDamper(next: Next): { damper: Damper; fluid: FluidState; s
       shaftDiameter: within(next, 2e-3, 4e-3),
       stroke: 10e-3,
       piston: { ...piston, valves },
-      gas: { volume: 1e-6, pressure: 1e9, polytropicExponent: 1, ambientPressure: 1e5 },
+      gas: sealedGas({ volume: 1e-6, pressure: 1e9, polytropicExponent: 1, ambientPressure: 1e5 }),
       seal: { kineticForce: 0, breakawayForce: 0 },
     },
     fluid: thins

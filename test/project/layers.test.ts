@@ -16,7 +16,6 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   gas: ['base', 'numeric', 'fluid'],
   damper: ['base', 'numeric', 'fluid', 'flow', 'gas'],
   fill: ['base', 'numeric', 'fluid', 'flow', 'gas', 'damper'],
-  piston: ['base', 'numeric', 'fluid', 'flow', 'gas', 'damper'],
   motion: physics,
   measure: [...physics, 'motion'],
   decisions: [...physics, 'motion', 'measure'],

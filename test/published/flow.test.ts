@@ -10,6 +10,7 @@ import {
 import { dischargeCoefficientLichtarowicz, lichtarowiczLaw } from '../../lib/flow/hole/lichtarowicz.js';
 import { oneConstantHoleLaw } from '../../lib/flow/hole/one-constant-hole.js';
 import { sharpHoleLaw } from '../../lib/flow/hole/sharp-hole.js';
+import { sealedGas } from '../../lib/gas/gas.js';
 import checks from './flow-checks.json' with { type: 'json' };
 import { input, type PublishedRow, relativeError } from './published-rows.js';
 
@@ -34,7 +35,7 @@ function dashpotCoefficient(row: PublishedRow): number {
         holes: [],
         eccentricity: 0,
       },
-      gas: { volume: 1e-6, pressure: 101_325, polytropicExponent: 1, ambientPressure: 101_325 },
+      gas: sealedGas({ volume: 1e-6, pressure: 101_325, polytropicExponent: 1, ambientPressure: 101_325 }),
       seal: { kineticForce: 0, breakawayForce: 0 },
     },
     fluidOf(input(row, 'mu')),

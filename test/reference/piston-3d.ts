@@ -2,14 +2,16 @@
 //   npm run reference-3d -- [--mesh 1.6] [--reynolds 0,10,60] [--rows rows.csv]
 // Mesh 1.6 takes three minutes, 1 a quarter of an hour and 2 GB; Re 0 alone a minute. --rows prints the table of rows solved before.
 // Needs the Debian packages freefem++ and libfreefem++ (msh3 and MUMPS_seq).
+
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
-import { damperModel, oilForce } from '../../lib/damper/index.js';
+import { bindDamper, oilForce } from '../../lib/damper/index.js';
 import { sharpHoleLaw } from '../../lib/flow/hole/sharp-hole.js';
+import { sealedGas } from '../../lib/gas/gas.js';
 
 const { values } = parseArgs({
   options: {
@@ -40,20 +42,30 @@ function model(density: number) {
       holes: [{ count: 4, diameter: 2 * holeRadius, pitchDiameter: 2 * pitchRadius }],
       eccentricity: 0,
     },
-    gas: {
+    gas: sealedGas({
       volume: 1000,
       pressure: 1e5,
       polytropicExponent: 1,
       ambientPressure: 1e5,
       layout: 'shaft-side',
-    },
+    }),
     seal: { kineticForce: 0, breakawayForce: 0 },
   } as const;
-  const bound = damperModel(damper, { density, kinematicViscosity: 1 / density });
-  const oil = oilForce(bound, 1);
-  const holes = 4 * Math.PI * holeRadius ** 2 * (oil.holeSpeeds[0] ?? 0);
+  const bound = bindDamper(damper, { density, kinematicViscosity: 1 / density });
+  const force = oilForce(bound, 1);
+  const { pressureDrop, holeSpeeds } = bound.pistonFlow.pressureDrop(bound.dampingArea);
+  const holes = 4 * Math.PI * holeRadius ** 2 * (holeSpeeds[0] ?? 0);
   const flow = Math.PI * boreRadius ** 2;
-  return { ...oil, density, holes, gap: flow - holes, area: bound.dampingArea, drag: bound.rimDrag };
+  return {
+    force,
+    pressureDrop,
+    holeSpeeds,
+    density,
+    holes,
+    gap: flow - holes,
+    area: bound.dampingArea,
+    drag: bound.rimDrag,
+  };
 }
 
 /** Creeping flow stands for density 0, which the model has no need of. */

@@ -3,6 +3,7 @@ import { wholeForce } from '../../damper/damper-force.js';
 import { bindDamper, damperModel } from '../../damper/damper-model.js';
 import { isStraight } from '../../damper/straight-forces.js';
 import type { HoleGroup } from '../../flow/geometry/piston.js';
+import { requirePiston } from '../../flow/piston/piston.js';
 import { oilDensity } from '../../fluid/oil/density.js';
 import { fluidAt } from '../../fluid/oil/fluid-at.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
@@ -76,7 +77,9 @@ export function toleranceModel(build: TolerancedBuild): UnitCubeModel {
     const off = offsetsAt(point);
     if (straight?.(off, result) === true) return;
     const fluid = deviatedFluid(oil, temperature + off.temperature, off.viscosity);
-    const model = bindDamper(deviatedDamper(damper, off), fluid);
+    const built = deviatedDamper(damper, off);
+    requirePiston(built.piston);
+    const model = bindDamper(built, fluid);
     const inside = gasPressure(model.gas, model.shaftArea * position);
     let place = 0;
     for (const speed of speeds) {
