@@ -58,16 +58,6 @@ def slope_at(size):
     return creeping_slope + rho / 2 * size * (2 * loss(re) + re * loss_slope(re))
 
 
-def speed_at(target):
-    v = 2 * target / (creeping_slope + np.sqrt(creeping_slope**2 + 4 * rho * target))
-    for _ in range(60):
-        correction = (target - drop_at(v)) / slope_at(v)
-        v = v + correction
-        if abs(correction) <= 1e-9 * v:
-            break
-    return v
-
-
 def curve(speed):
     target = np.abs(damping_area * speed)
     v = target / area
@@ -81,24 +71,19 @@ def curve(speed):
             break
         drop = drop_at(v)
     sign = np.where(speed < 0, -1.0, 1.0)
-    limit = np.where(speed > 0, gas_pressure, np.inf)
-    torn = drop > limit
-    # The limit is one number at one position, so that its hole speed is too.
-    speed_at_limit = speed_at(gas_pressure)
-    v = np.where(torn, speed_at_limit, v)
-    through = np.where(torn, area * speed_at_limit + gap_conductance * gas_pressure, target)
-    drop = np.minimum(drop, limit)
-    recoil = rho * area * v * np.maximum(1.2 * v - through / bore_area, 0)
+    recoil = rho * area * v * np.maximum(1.2 * v - target / bore_area, 0)
     damping = sign * (damping_area * drop - recoil) + skirt_drag * speed
     seal = (0.4 + 0.2 * np.exp(-((speed / 0.01) ** 2))) * np.tanh(speed / 0.001)
     force = damping + shaft_area * (gas_pressure - 101325) + seal
     with np.errstate(invalid="ignore", divide="ignore"):
         coefficient = np.where(speed == 0, damping_area**2 / creeping_conductance + skirt_drag, damping / speed)
-        leak = np.where(target == 0, gap_conductance / creeping_conductance, gap_conductance * drop / through)
+        leak = np.where(target == 0, gap_conductance / creeping_conductance, gap_conductance * drop / target)
     lowest_pressure = gas_pressure - np.where(speed > 0, drop, 0)
+    cavitating = lowest_pressure < 0
+    lowest_pressure = np.maximum(lowest_pressure, 0)
     return (
         *(force, coefficient, lowest_pressure, v * d / nu, 8 * v / d, leak),
-        *(target - through, recoil, drop / (rho * 1500)),
+        *(cavitating, recoil, drop / (rho * 1500)),
     )
 
 

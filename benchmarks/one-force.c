@@ -1,6 +1,7 @@
 /*
  * The arithmetic of one damper force, as in lib/damper/damper-force.ts for a piston with holes of one size: pressure drop by Newton's
- * method, held where the oil tears, recoil of the jets, gas, seals. Prints the nanoseconds a force takes and the sum of all forces.
+ * method, recoil of the jets, gas, seals. Prints the nanoseconds a force takes and the sum of all forces. With `batch` as second argument it
+ * writes the forces alone of a whole curve into an array, as lib/damper/damper-forces.ts does.
  * Build: gcc -O3 -o one-force one-force.c -lm
  */
 #include <math.h>
@@ -18,7 +19,8 @@ typedef struct {
 } model;
 
 typedef struct {
-  double force, coefficient, drop, lowest_pressure, cavity_growth, recoil, heat, reynolds, shear, leak;
+  double force, damping, gas_force, seal, coefficient, drop, gas, lowest_pressure, recoil, heat, reynolds, shear, leak;
+  int cavitating;
 } result;
 
 /* Pressure drop, and its slope over the speed, at a speed of 0 or more. */
@@ -37,17 +39,6 @@ static double look(const model *m, double v, double *slope) {
   return v * (m->creeping_slope + m->half_density * v * coefficient);
 }
 
-static double speed_at(const model *m, double target) {
-  double v = 2 * target /
-             (m->creeping_slope + sqrt(m->creeping_slope * m->creeping_slope + 8 * m->half_density * target));
-  for (int step = 0; step < 60; step++) {
-    double slope, drop = look(m, v, &slope), correction = (target - drop) / slope;
-    v += correction;
-    if (fabs(correction) <= 1e-6 * v) break;
-  }
-  return v;
-}
-
 /* Returns the drop and leaves the speed in the holes behind. */
 static double piston_drop(const model *m, double flow, double *hole_speed) {
   *hole_speed = 0;
@@ -64,31 +55,50 @@ static double piston_drop(const model *m, double flow, double *hole_speed) {
   return flow < 0 ? -drop : drop;
 }
 
+static double gas_at(const model *m, double position) {
+  return m->gas_pressure * exp(m->exponent * log(m->gas_volume / (m->gas_volume - m->shaft_area * position)));
+}
+
+static double damping_at(const model *m, double speed, double drop, double v, double *recoil) {
+  double swept = m->damping_area * speed;
+  *recoil = (speed < 0 ? -1 : 1) * m->density * m->area * v * fmax(1.2 * v - fabs(swept) / m->bore_area, 0);
+  return m->damping_area * drop - *recoil + m->skirt_drag * speed;
+}
+
+static double seal_at(const model *m, double speed) {
+  if (fabs(speed) > 0.1) return speed < 0 ? -m->kinetic : m->kinetic;
+  double stribeck = (m->breakaway - m->kinetic) * exp(-(speed / 0.01) * (speed / 0.01));
+  return (m->kinetic + stribeck) * tanh(speed / 0.001);
+}
+
 static result force_at(const model *m, double speed, double position) {
   result r;
-  double swept = m->damping_area * speed, through = swept, v;
-  double gas = m->gas_pressure * exp(m->exponent * log(m->gas_volume / (m->gas_volume - m->shaft_area * position)));
-  double limit = speed > 0 ? gas : INFINITY;
+  double swept = m->damping_area * speed, v;
+  r.gas = gas_at(m, position);
   r.drop = piston_drop(m, swept, &v);
-  if (fabs(r.drop) > limit) {
-    r.drop = speed < 0 ? -limit : limit;
-    v = speed_at(m, limit);
-    through = (speed < 0 ? -1 : 1) * (m->area * v + m->gap_conductance * limit);
-  }
-  r.recoil = m->density * m->area * v * fmax(1.2 * v - fabs(through) / m->bore_area, 0);
-  double damping = m->damping_area * r.drop - (speed < 0 ? -1 : 1) * r.recoil + m->skirt_drag * speed;
-  double stribeck = (m->breakaway - m->kinetic) * exp(-(speed / 0.01) * (speed / 0.01));
-  double seal = (m->kinetic + stribeck) * tanh(speed / 0.001);
-  r.force = damping + m->shaft_area * (gas - m->ambient_pressure) + seal;
+  r.damping = damping_at(m, speed, r.drop, v, &r.recoil);
+  r.gas_force = m->shaft_area * (r.gas - m->ambient_pressure);
+  r.seal = seal_at(m, speed);
+  r.force = r.damping + r.gas_force + r.seal;
   r.reynolds = v * m->diameter / m->kinematic_viscosity;
   r.shear = 8 * v / m->diameter;
   r.heat = fabs(r.drop) / (m->density * 1500);
-  r.cavity_growth = fabs(swept - through);
-  r.lowest_pressure = gas - (speed > 0 ? fabs(r.drop) : 0);
+  r.lowest_pressure = r.gas - (r.drop > 0 ? r.drop : 0);
+  r.cavitating = r.lowest_pressure < 0;
+  if (r.cavitating) r.lowest_pressure = 0;
   r.coefficient = speed == 0 ? m->damping_area * m->damping_area / m->creeping_conductance + m->skirt_drag
-                             : damping / speed;
-  r.leak = through == 0 ? m->gap_conductance / m->creeping_conductance : m->gap_conductance * r.drop / through;
+                             : r.damping / speed;
+  r.leak = swept == 0 ? m->gap_conductance / m->creeping_conductance : m->gap_conductance * r.drop / swept;
   return r;
+}
+
+/* Forces alone, of many speeds at one position. */
+static void forces_at(const model *m, const double *speeds, int count, double position, double *forces) {
+  double gas_force = m->shaft_area * (gas_at(m, position) - m->ambient_pressure);
+  for (int i = 0; i < count; i++) {
+    double v, recoil, drop = piston_drop(m, m->damping_area * speeds[i], &v);
+    forces[i] = damping_at(m, speeds[i], drop, v, &recoil) + gas_force + seal_at(m, speeds[i]);
+  }
 }
 
 int main(int argc, char **argv) {
@@ -117,12 +127,21 @@ int main(int argc, char **argv) {
   volatile double sink = 0;
   double sum = 0;
   clock_gettime(CLOCK_MONOTONIC, &start);
-  for (int repeat = 0; repeat < repeats; repeat++)
-    for (int i = 0; i <= 200; i++) {
-      result r = force_at(&m, -2 + 0.02 * i, 0.014);
-      sum += r.force;
-      sink = r.reynolds + r.shear + r.heat + r.cavity_growth + r.lowest_pressure + r.coefficient + r.leak;
+  double speeds[201], forces[201];
+  for (int i = 0; i <= 200; i++) speeds[i] = -2 + 0.02 * i;
+  int batch = argc > 2;
+  for (int repeat = 0; repeat < repeats; repeat++) {
+    if (batch) {
+      forces_at(&m, speeds, 201, 0.014, forces);
+      for (int i = 0; i <= 200; i++) sum += forces[i];
+      continue;
     }
+    for (int i = 0; i <= 200; i++) {
+      result r = force_at(&m, speeds[i], 0.014);
+      sum += r.force;
+      sink = r.reynolds + r.shear + r.heat + r.cavitating + r.lowest_pressure + r.coefficient + r.leak + r.damping + r.gas_force + r.seal + r.gas;
+    }
+  }
   clock_gettime(CLOCK_MONOTONIC, &end);
   (void)sink;
   double nanoseconds = (end.tv_sec - start.tv_sec) * 1e9 + (end.tv_nsec - start.tv_nsec);

@@ -1,4 +1,5 @@
 import { damperForce } from '../../lib/damper/damper-force.js';
+import { damperForces } from '../../lib/damper/damper-forces.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import { forceVelocityCurve } from '../../lib/damper/force-velocity.js';
 import { sealedGas } from '../../lib/gas/gas.js';
@@ -32,5 +33,11 @@ function timed(repeats: number, sumOfCurve: () => number): Timing {
 const oneByOne = () => speeds.reduce((sum, speed) => sum + damperForce(model, { speed, position }).force, 0);
 const asCurve = () => forceVelocityCurve(model, speeds, position).reduce((sum, { force }) => sum + force, 0);
 
+const allSpeeds = Float64Array.from(speeds);
+const written = new Float64Array(speeds.length);
+const asBatch = () =>
+  damperForces(model, allSpeeds, position, written).reduce((sum, force) => sum + force, 0);
+
 export const timedOneByOne = (repeats: number): Timing => timed(repeats, oneByOne);
 export const timedAsCurve = (repeats: number): Timing => timed(repeats, asCurve);
+export const timedAsBatch = (repeats: number): Timing => timed(repeats, asBatch);

@@ -5,7 +5,6 @@ import { canCavitate } from './chamber-pressures.js';
 import { requirePosition } from './damper.js';
 import { wholeForce } from './damper-force.js';
 import type { DamperModel } from './damper-model.js';
-import { wholePassage } from './oil-force.js';
 
 /**
  * Where a cavity begins to open behind the piston. It is no limit of the force: with travel the cavity squeezes the gas, and the force grows on.
@@ -69,5 +68,5 @@ export function gasPressureAgainstCavitation(model: DamperModel, speed: number):
       accepted: 'in the direction in which a cavity can open',
     });
   }
-  return Math.abs(wholePassage(model, speed).pressureDrop) + airReleasePressure;
+  return Math.abs(model.pistonFlow.pressureDrop(model.dampingArea * speed).pressureDrop) + airReleasePressure;
 }

@@ -2,7 +2,7 @@ import { requireFinite, requireNotNegative } from '../base/checks.js';
 import { gasPressure } from '../gas/gas-state.js';
 import { requirePosition, type ShaftMotion } from './damper.js';
 import type { DamperModel } from './damper-model.js';
-import { type DamperForce, forcePoint } from './force-point.js';
+import { type DamperForce, ForcePoint } from './force-point.js';
 import { passageAtDrop } from './oil-force.js';
 
 /**
@@ -34,17 +34,16 @@ export function forceWithCavity(model: DamperModel, motion: ShaftMotion, cavityV
   requirePosition(position, model.damper.stroke);
   requireNotNegative(cavityVolume, 'cavityVolume', 'm³');
   const gas = gasPressure(model.gas, model.shaftArea * position + cavityVolume);
-  return forcePoint(
+  const passage = passageAtDrop(model, cavityDrop(model, gas));
+  const solved = { ...passage, iterations: 0, residual: 0 };
+  return new ForcePoint(
     model,
-    {
-      speed,
-      gasPressure: gas,
-      lowestPressure: model.damper.gas.airReleasePressure,
-      cavitating: true,
-      cavityVolume,
-      iterations: 0,
-      residual: 0,
-    },
-    passageAtDrop(model, cavityDrop(model, gas)),
+    speed,
+    gas,
+    model.damper.gas.airReleasePressure,
+    true,
+    cavityVolume,
+    passage.flow,
+    solved,
   );
 }

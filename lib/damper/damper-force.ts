@@ -3,8 +3,7 @@ import { gasPressure } from '../gas/gas-state.js';
 import { canCavitate, shaftSidePressure } from './chamber-pressures.js';
 import { requirePosition, type ShaftMotion } from './damper.js';
 import type { DamperModel } from './damper-model.js';
-import { type DamperForce, forcePoint } from './force-point.js';
-import { wholePassage } from './oil-force.js';
+import { type DamperForce, ForcePoint } from './force-point.js';
 
 /**
  * Force of a damper at a shaft speed and position, its oil whole.
@@ -27,22 +26,19 @@ export function damperForce(model: DamperModel, motion: ShaftMotion): DamperForc
 /** {@link damperForce} where the gas pressure [Pa] is known. */
 export function wholeForce(model: DamperModel, speed: number, gas: number): DamperForce {
   const { layout, airReleasePressure } = model.damper.gas;
-  const passage = wholePassage(model, speed);
-  const { pressureDrop, iterations, residual } = passage;
-  const onShaftSide = shaftSidePressure(model, gas, pressureDrop);
-  const lowest = Math.min(onShaftSide, onShaftSide + pressureDrop);
+  const flow = model.dampingArea * speed;
+  const solved = model.pistonFlow.pressureDrop(flow);
+  const onShaftSide = shaftSidePressure(model, gas, solved.pressureDrop);
+  const lowest = Math.min(onShaftSide, onShaftSide + solved.pressureDrop);
   const cavitating = lowest < airReleasePressure && canCavitate(layout, speed);
-  return forcePoint(
+  return new ForcePoint(
     model,
-    {
-      speed,
-      gasPressure: gas,
-      lowestPressure: cavitating ? airReleasePressure : lowest,
-      cavitating,
-      cavityVolume: 0,
-      iterations,
-      residual,
-    },
-    passage,
+    speed,
+    gas,
+    cavitating ? airReleasePressure : lowest,
+    cavitating,
+    0,
+    flow,
+    solved,
   );
 }

@@ -1,9 +1,10 @@
 import type { Warning } from '../base/warning.js';
+import type { PistonPressureDrop } from '../flow/piston/piston-pressure-drop.js';
 import { shaftSidePressure } from './chamber-pressures.js';
 import type { DamperModel } from './damper-model.js';
 import { damperWarnings } from './damper-warnings.js';
 import { jetRecoil } from './jet-recoil.js';
-import { type PistonPassage, rimForce } from './oil-force.js';
+import { rimForce } from './oil-force.js';
 import { sealFrictionForce } from './seal-friction.js';
 
 /** Specific heat capacity of a silicone oil [J/(kg·K)]; 1460 to 1550 is usual, petroleum oil has about 1900 (from memory). */
@@ -58,19 +59,8 @@ export interface DamperForce {
   readonly warnings: readonly Warning[];
 }
 
-/** Everything that one force is made of. */
-export interface ForceParts {
-  readonly speed: number;
-  readonly gasPressure: number;
-  readonly lowestPressure: number;
-  readonly cavitating: boolean;
-  readonly cavityVolume: number;
-  readonly iterations: number;
-  readonly residual: number;
-}
-
 /** One computed force. A class, so that warnings, which cost more than the force, are built only where somebody reads them. */
-class ForcePoint implements DamperForce {
+export class ForcePoint implements DamperForce {
   readonly speed: number;
   readonly force: number;
   readonly dampingForce: number;
@@ -91,9 +81,24 @@ class ForcePoint implements DamperForce {
   readonly residual: number;
   readonly #model: DamperModel;
 
-  constructor(model: DamperModel, parts: ForceParts, passage: PistonPassage) {
-    const { speed, gasPressure } = parts;
-    const { pressureDrop, holeSpeeds, flow } = passage;
+  /**
+   * @param gasPressure - [Pa]
+   * @param lowestPressure - [Pa]
+   * @param cavityVolume - [m³]
+   * @param flow - through piston and gap [m³/s]
+   * @param solved - pressure drop and speeds in the holes
+   */
+  constructor(
+    model: DamperModel,
+    speed: number,
+    gasPressure: number,
+    lowestPressure: number,
+    cavitating: boolean,
+    cavityVolume: number,
+    flow: number,
+    solved: PistonPressureDrop,
+  ) {
+    const { pressureDrop, holeSpeeds } = solved;
     const { damper, fluid, pistonFlow, shaftArea } = model;
     this.#model = model;
     this.speed = speed;
@@ -106,9 +111,9 @@ class ForcePoint implements DamperForce {
     this.sealForce = sealFrictionForce(damper.seal, speed);
     this.force = this.dampingForce + this.gasForce + this.sealForce;
     this.dampingCoefficient = speed === 0 ? creepingDampingCoefficient(model) : this.dampingForce / speed;
-    this.lowestPressure = parts.lowestPressure;
-    this.cavitating = parts.cavitating;
-    this.cavityVolume = parts.cavityVolume;
+    this.lowestPressure = lowestPressure;
+    this.cavitating = cavitating;
+    this.cavityVolume = cavityVolume;
     this.jetTemperatureRise = Math.abs(pressureDrop) / (fluid.density * specificHeatCapacity);
     let holeReynoldsNumber = 0;
     let wallShearRate = 0;
@@ -122,18 +127,13 @@ class ForcePoint implements DamperForce {
     this.holeReynoldsNumber = holeReynoldsNumber;
     this.wallShearRate = wallShearRate;
     this.leakShare = leakShare(model, flow, pressureDrop);
-    this.iterations = parts.iterations;
-    this.residual = parts.residual;
+    this.iterations = solved.iterations;
+    this.residual = solved.residual;
   }
 
   get warnings(): readonly Warning[] {
     return damperWarnings(this.#model, this);
   }
-}
-
-/** Puts one force together. */
-export function forcePoint(model: DamperModel, parts: ForceParts, passage: PistonPassage): DamperForce {
-  return new ForcePoint(model, parts, passage);
 }
 
 /** What the pressures on both faces make beyond the gas on the shaft [N]. */

@@ -36,19 +36,6 @@ export function passageAtDrop({ pistonFlow }: DamperModel, pressureDrop: number)
   return { pressureDrop, holeSpeeds, flow };
 }
 
-/** What passes the piston of whole oil, and how the solver got there. */
-export interface SolvedPassage extends PistonPassage {
-  readonly iterations: number;
-  readonly residual: number;
-}
-
-/** What passes the piston while the oil is whole: all that the piston displaces. */
-export function wholePassage(model: DamperModel, speed: number): SolvedPassage {
-  const flow = model.dampingArea * speed;
-  const { pressureDrop, holeSpeeds, iterations, residual } = model.pistonFlow.pressureDrop(flow);
-  return { pressureDrop, holeSpeeds, flow, iterations, residual };
-}
-
 /**
  * Force of whole oil on the piston at a shaft speed, its gas on one side [N], with the sign of the speed: pressure drop on the damping area, less the
  * recoil of the jets, plus rim drag. It knows no cavitation: see `cavitationOnset` for where that begins. An emulsion adds a little that depends on its

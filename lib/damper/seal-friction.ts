@@ -19,6 +19,9 @@ const stribeckSpeed = 0.01;
 /** Speed over which the friction reverses [m/s]: small against any speed of a shock, finite so that the force is smooth. */
 const reversalSpeed = 0.001;
 
+/** Speed above which neither shows in a double [m/s]. */
+const settledSpeed = 10 * stribeckSpeed;
+
 /** Throws unless breakaway friction is at least moving friction, and both are 0 or more. */
 export function requireSealFriction(seal: SealFriction): void {
   requireNotNegative(seal.kineticForce, 'seal.kineticForce', 'N');
@@ -45,6 +48,9 @@ export function requireSealFriction(seal: SealFriction): void {
  */
 export function sealFrictionForce(seal: SealFriction, speed: number): number {
   const { kineticForce, breakawayForce } = seal;
+  // From here on both functions are 1 and 0 to the last digit, and would take as long as a hole.
+  if (speed > settledSpeed) return kineticForce;
+  if (speed < -settledSpeed) return -kineticForce;
   const ratio = speed / stribeckSpeed;
   const stribeck = (breakawayForce - kineticForce) * Math.exp(-ratio * ratio);
   return (kineticForce + stribeck) * Math.tanh(speed / reversalSpeed);

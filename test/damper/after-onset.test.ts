@@ -94,13 +94,13 @@ describe('force after the onset', () => {
   });
 
   test('a thicker oil pushes harder after a travel: the onset is no limit', () => {
-    const after = (viscosity: number) =>
+    const pushAfter = (viscosity: number) =>
       forceAfterTravel(
         damperModel(front(1.4), { ...oil, kinematicViscosity: viscosity }),
         { speed: 1, position: 8e-3 },
         8e-3,
       ).force;
-    expect(after(600e-6)).toBeGreaterThan(1.1 * after(300e-6));
+    expect(pushAfter(600e-6)).toBeGreaterThan(1.1 * pushAfter(300e-6));
   });
 
   test('oil, gas, cavity and shaft fill the room: the cavity holds what the piston swept and its holes did not pass', () =>
