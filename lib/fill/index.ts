@@ -53,8 +53,14 @@ export {
   frictionRulesBelow,
   rideHeightBand,
   type ScaleReading,
+  slowHandSpeed,
 } from './friction/seal-measurement.js';
-export { type FrictionAndDamping, frictionFromTwoWeights, type TimedPull } from './friction/two-weights.js';
+export {
+  type FrictionAndDamping,
+  frictionFromTwoWeights,
+  type TimedPull,
+  type TimedStretch,
+} from './friction/two-weights.js';
 export {
   type LengthMismatch,
   lengthMismatch,

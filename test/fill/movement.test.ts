@@ -9,6 +9,7 @@ import {
   frictionFromScale,
   frictionRulesBelow,
   rideHeightBand,
+  slowHandSpeed,
 } from '../../lib/fill/friction/seal-measurement.js';
 import { frictionFromTwoWeights } from '../../lib/fill/friction/two-weights.js';
 import { model } from './damper.js';
@@ -58,12 +59,62 @@ describe('creep', () => {
 });
 
 describe('friction measured', () => {
+  const timed = (pull: number, gas = 0) => ({ pull, time: 24e-3 / ((pull + gas - 0.3) / 60) });
+  const stretch = { length: 24e-3, gasForce: 0, timeError: 0 };
+
   test('two weights and a stopwatch give back friction and damping', () => {
-    const timed = (pull: number) => ({ pull, time: 24e-3 / ((pull - 0.3) / 60) });
-    const { friction, dampingCoefficient } = frictionFromTwoWeights(timed(0.6), timed(1.2), 24e-3);
+    const { friction, dampingCoefficient } = frictionFromTwoWeights(timed(0.6), timed(1.2), stretch);
     expect(friction).toBeCloseTo(0.3, 9);
     expect(dampingCoefficient).toBeCloseTo(60, 9);
-    expect(() => frictionFromTwoWeights(timed(1.2), timed(0.6), 24e-3)).toThrow(/heavier\.time/u);
+    expect(() => frictionFromTwoWeights(timed(1.2), timed(0.6), stretch)).toThrow(
+      'heavier.pull must be above the 1.2 of the lighter weight N, got 0.6 N',
+    );
+  });
+
+  test('a gas that pushes out does not pass for little friction', () => {
+    const found = frictionFromTwoWeights(timed(0.6, 0.15), timed(1.2, 0.15), { ...stretch, gasForce: 0.15 });
+    expect(found.friction).toBeCloseTo(0.3, 9);
+    expect(found.dampingCoefficient).toBeCloseTo(60, 9);
+  });
+
+  test('the error of the hand is carried: 4.8 and 1.6 s, each 0.1 s off, by small changes of each', () => {
+    const [light, heavy] = [timed(0.6), timed(1.2)];
+    const { frictionError, dampingError } = frictionFromTwoWeights(light, heavy, {
+      ...stretch,
+      timeError: 0.1,
+    });
+    // m g − F = c s/t turned round for both, one time moved at a time.
+    const solve = (first: number, second: number) => {
+      const friction = (0.6 * first - 1.2 * second) / (first - second);
+      return [friction, ((0.6 - friction) * first) / 24e-3] as const;
+    };
+    const slope = (place: 0 | 1, dFirst: number, dSecond: number) =>
+      (solve(light.time + dFirst, heavy.time + dSecond)[place] -
+        solve(light.time - dFirst, heavy.time - dSecond)[place]) /
+      2e-6;
+    for (const [place, error] of [
+      [0, frictionError],
+      [1, dampingError],
+    ] as const) {
+      const expected = 0.1 * Math.hypot(slope(place, 1e-6, 0), slope(place, 0, 1e-6));
+      expect(error / expected).toBeCloseTo(1, 6);
+    }
+  });
+
+  test('weights that cannot tell are refused, with what would', () => {
+    expect(() =>
+      frictionFromTwoWeights(
+        { pull: 0.6, time: 2 },
+        { pull: 0.7, time: 1.7 },
+        { ...stretch, timeError: 0.1 },
+      ),
+    ).toThrow(/heavier\.time must be below 1\.57.* Hang a heavier weight, or time a longer stretch/u);
+  });
+
+  test('a hand on the scale is slow where damping adds a tenth of the friction', () => {
+    const speed = slowHandSpeed(model, 0.5) ?? Number.NaN;
+    expect(damperForce(model, { speed: -speed, position: 0 }).dampingForce).toBeCloseTo(-0.05, 9);
+    expect(() => slowHandSpeed(model, 0)).toThrow('friction must be greater than 0 N');
   });
 
   test('scale: half the sum is gas, half the difference friction', () => {

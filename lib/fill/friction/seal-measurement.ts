@@ -39,6 +39,24 @@ export function frictionFromScale(pushingIn: number, lettingOut: number): ScaleR
   return { gasForce: (pushingIn + lettingOut) / 2, friction: (pushingIn - lettingOut) / 2 };
 }
 
+/** Part of the friction that damping may add before a reading of the scale is no longer that of slow movement. */
+const slowShare = 0.1;
+
+/**
+ * Fastest hand on the scale that still counts as slow [m/s]: the shaft speed at which damping is a tenth of the friction. Faster, and the difference of the two
+ * readings holds damping too.
+ *
+ * @param model - from `damperModel`
+ * @param friction - friction of the seals [N], above 0
+ * @returns the speed, or `undefined` above 1000 m/s
+ * @throws InputError for a friction that is not above 0
+ * @public
+ */
+export function slowHandSpeed(model: DamperModel, friction: number): number | undefined {
+  requirePositive(friction, 'friction', 'N');
+  return frictionRulesBelow(model, slowShare * friction);
+}
+
 /** Slowest and fastest shaft speed searched, as logarithm of m/s. */
 const searched = { slowest: Math.log(1e-9), fastest: Math.log(1e3) } as const;
 
