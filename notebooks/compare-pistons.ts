@@ -1,4 +1,4 @@
-import { creepingDampingCoefficient } from '../lib/damper/damper-force.js';
+import { creepingDampingCoefficient } from '../lib/damper/force-point.js';
 import { packSpeed } from '../lib/damper/pack-speed.js';
 import { totalHoleArea } from '../lib/flow/piston/piston.js';
 import {

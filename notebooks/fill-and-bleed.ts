@@ -67,8 +67,8 @@ export const notebook = defineNotebook({
         accepted: `between the coldest and the hottest, ${celsius(coldest)} to ${celsius(hottest)}`,
       });
     }
-    const built = builtShock(values.build, bench, 0);
-    if (built.shock.gasRooms.length === 0) {
+    const built = builtShock(values.build, bench);
+    if (built.shock.gasVolume === 0) {
       throw new InputError({
         field: 'build',
         value: built.build.name,
@@ -134,7 +134,7 @@ function roomText({ shock, closing }: BuiltShock): string {
 function answer({ build, shock }: BuiltShock, bleeds: readonly number[], wait: number): string {
   const { stroke } = shock.chamber;
   const [from, to] = [workingStroke.from * stroke, workingStroke.to * stroke];
-  const friction = build.shock.seal.kineticForce;
+  const friction = build.shock.seal.typical.kineticForce;
   const lost = bleeds.map((travel) => (1e3 * travel).toFixed(2));
   const air = `After ${duration(wait)} upright each time, a first bleed brings the travel lost to air from ${lost[0]} to ${lost[1]} mm, a second to ${lost[2]} mm, a third to ${lost[3]} mm.`;
   if (lockPosition(shock) <= to) return `${build.name} locks before ${millimetres(to)} of its stroke. ${air}`;
@@ -147,9 +147,9 @@ function answer({ build, shock }: BuiltShock, bleeds: readonly number[], wait: n
   return `${build.name} ${verdict}. ${air}`;
 }
 
-function assumptions({ fill, oil }: BuiltShock): readonly string[] {
+function assumptions({ assembled, oil }: BuiltShock): readonly string[] {
   return [
-    ...fill.assumptions,
+    ...assembled.assumptions,
     ...oil.assumptions,
     `Bubbles from ${2e3 * bubbleRadii.smallest} to ${2e3 * bubbleRadii.largest} mm across, spread evenly over the logarithm of size; each opening of the cap draws in ${Math.round(100 * drawnInShare)} % of the first air again. Nobody has measured either.`,
     'Dead travel: fine bubbles at half stroke on the side of the piston away from the gas, which holds the other side.',

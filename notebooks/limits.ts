@@ -1,4 +1,4 @@
-import { gasPressureAgainstCavitation } from '../lib/damper/cavitation-limit.js';
+import { gasPressureAgainstCavitation } from '../lib/damper/cavitation-onset.js';
 import { packSpeed } from '../lib/damper/pack-speed.js';
 import { type Block, defineNotebook, onePart, quantity, type TableBlock } from '../lib/page/index.js';
 import { formatQuantity } from '../lib/units/index.js';
@@ -13,8 +13,8 @@ import { capOf, weakest, withPressure } from './limits/limits.js';
 export const notebook = defineNotebook({
   name: 'limits',
   order: 40,
-  title: 'What thicker oil cannot buy',
-  question: 'How hard can my shock push back before its oil tears, and what would move that?',
+  title: 'Where cavitation begins',
+  question: 'How hard does my shock push back where cavitation begins, and what would move that?',
   parameters: {
     pressure: quantity({
       dimension: 'pressure',
@@ -43,7 +43,7 @@ export const notebook = defineNotebook({
     const model = withPressure(modelAt(oilCase(oil, shock, piston), temperature), pressure);
     const limit = weakest(model);
     const sign = limit.direction === 'compression' ? 1 : -1;
-    const needed = gasPressureAgainstCavitation(model, sign * wanted, 0);
+    const needed = gasPressureAgainstCavitation(model, sign * wanted);
     const pack = packSpeed(model);
     const pressures = [0.8e5, Math.max(2.5e5, 1.3 * pressure)] as const;
     const bar = (value: number) => formatQuantity(value, 'pressure', 'bar', 3);
@@ -51,7 +51,7 @@ export const notebook = defineNotebook({
       { kind: 'figure', figure: capFigure(model, fast) },
       {
         kind: 'text',
-        text: 'Oil pushes well and pulls hardly at all. As the piston moves, the oil behind it has nothing but the gas to press it after. When the pressure there falls to where air comes out of the oil, a cavity opens: the force all but stops rising, and on the way back the piston must close the cavity before the shock damps again.',
+        text: 'Oil pushes well and pulls hardly at all. As the piston moves, the oil behind it has nothing but the gas to press it after. When the pressure there falls to where air comes out of the oil, a cavity opens, and on the way back the piston must close the cavity before the shock damps again.',
       },
       {
         kind: 'text',
@@ -70,15 +70,14 @@ export const notebook = defineNotebook({
         kind: 'assumptions',
         items: [
           `Piston ${piston.name} in shock ${shock.name} with ${oil.name} at ${celsius(temperature)}, shaft fully out, where the gas is weakest.`,
-          `The oil tears at ${bar(model.damper.gas.airReleasePressure ?? 0)} absolute; oil that has stood in air is likely to tear somewhat earlier, up to 0.2 bar (common practice, no source).`,
-          'The most that the pressure makes is pressure times area. The curves add the drag of the oil on the rim, which still grows with speed and with thicker oil, and take off the recoil of the jets.',
-          'Each speed is taken as if it had lasted: what the cavity does to the next stroke is not on this page.',
+          `The oil tears at ${bar(model.damper.gas.airReleasePressure)} absolute; oil that has stood in air is likely to tear somewhat earlier, up to 0.2 bar (common practice, no source).`,
+          'The curve is that of whole oil; what the cavity does to the rest of the stroke is not on this page.',
           ...forceAssumptions,
         ],
       },
     ];
     return {
-      answer: `With gas at ${bar(pressure)} the pressure on the piston makes ${newtons(Math.abs(limit.force))} at most in ${limit.direction}, whatever the oil: ${oil.name} tears at ${shaftSpeed(Math.abs(limit.speed))}.`,
+      answer: `With gas at ${bar(pressure)} cavitation begins at ${shaftSpeed(Math.abs(limit.speed))} in ${limit.direction} on ${oil.name}, where the pressure on the piston makes ${newtons(Math.abs(limit.force))}.`,
       blocks,
       sources: [...forceSources, ...oilSources],
     };
@@ -90,7 +89,7 @@ function capTable(model: ReturnType<typeof modelAt>, pressure: number): TableBlo
   return {
     kind: 'table',
     id: 'caps',
-    title: `The most a shock can push back in compression, gas at ${formatQuantity(pressure, 'pressure', 'bar', 3)} on the blind side`,
+    title: `Push back where cavitation begins in compression, gas at ${formatQuantity(pressure, 'pressure', 'bar', 3)} on the blind side`,
     note: 'Pressure times area, without drag on the rim, recoil of the jets and friction of the seals.',
     table: {
       columns: [

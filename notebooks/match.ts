@@ -5,7 +5,7 @@ import { matchViscosity } from '../lib/decisions/match/match-viscosity.js';
 import { speedRange } from '../lib/decisions/match/speed-weights.js';
 import { oilDensity, typicalDensityAt15Celsius } from '../lib/fluid/oil/density.js';
 import { type Block, choice, defineNotebook, onePart, type Page, quantity } from '../lib/page/index.js';
-import { damperOf } from '../lib/parts/damper-of.js';
+import { damperForAnyOil } from '../lib/parts/assembly/damper-for-any-oil.js';
 import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
 import {
   blendCautions,
@@ -85,7 +85,7 @@ export const notebook = defineNotebook({
     const [from, to] =
       values.matters === 'slow' ? [slow, middle] : values.matters === 'fast' ? [middle, fast] : [slow, fast];
     const wanted = wantedOf(build, speedRange(from, to, 5), right);
-    const damper = damperOf(shock, piston);
+    const damper = damperForAnyOil({ shock, piston, oil: build.oil });
     const density = oilDensity('silicone', values.temperature, typicalDensityAt15Celsius.silicone);
     const found = matchViscosity({ damper, density, wanted });
     const { bottles } = shopOf(parts);

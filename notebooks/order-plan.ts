@@ -11,6 +11,7 @@ import {
   damperOfBuild,
   decisionSources,
   feelsRight,
+  oilInside,
   shopOf,
   wantedBuilds,
   wantedOf,
@@ -96,7 +97,7 @@ export const notebook = defineNotebook({
         name: build.name,
         damper: damperOfBuild(build),
         wanted: wantedOf(build, weights, right),
-        fillVolume: build.quantity * build.shock.oilVolume,
+        fillVolume: build.quantity * oilInside(build),
       }),
     );
     const temperatures = Array.from({ length: 7 }, (_, index) => coldest + ((hottest - coldest) * index) / 6);

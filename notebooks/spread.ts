@@ -6,11 +6,11 @@ import {
   type ToleranceShare,
   toleranceShares,
 } from '../lib/decisions/spread/force-spread.js';
-import type { TolerancedBuild, ToleranceName, Tolerances } from '../lib/decisions/spread/tolerances.js';
+import type { TolerancedBuild, ToleranceName, Tolerances } from '../lib/decisions/spread/toleranced-build.js';
 import { createOil } from '../lib/fluid/oil/oil.js';
 import { defineNotebook, integer, onePart, type Page, quantity } from '../lib/page/index.js';
+import { assembleShock } from '../lib/parts/assembly/assembled-shock.js';
 import { forceAssumptionsWithGas, forceSources, oilSources } from './base/basis.js';
-import { damperOfBuild } from './base/decision-cases.js';
 import { speed } from './base/quantities.js';
 import { type LengthTolerances, labelOff, lengthTolerances, temperatureOff } from './base/tolerances.js';
 import { celsius, newtons, percent, shaftSpeed } from './base/wording.js';
@@ -67,7 +67,7 @@ export const notebook = defineNotebook({
     const tolerances = deviations(lengths, {
       viscosity: values.label,
       temperature: values.warmer,
-      gasVolume: fillOff ?? usualFillOff * build.shock.gas.volume,
+      gasVolume: fillOff ?? usualFillOff * assembleShock(build).closed.gasVolume,
     });
     if (Object.keys(tolerances).length === 0)
       throw new InputError({
@@ -76,7 +76,7 @@ export const notebook = defineNotebook({
         accepted: 'above 0 for at least one size, the label or the temperature',
       });
     const toleranced: TolerancedBuild = {
-      damper: damperOfBuild(build),
+      damper: assembleShock(build).damper,
       oil: createOil(build.oil.definition),
       temperature,
       position: build.shock.stroke / 2,

@@ -1,4 +1,6 @@
-import { closingFault, fitFault } from './build-fit.js';
+import type { BuildFault } from './assembly/fault-words.js';
+import { buildFault, shockFault } from './build-fit.js';
+import { madeBuilds } from './made-builds.js';
 import type {
   Build,
   DayReading,
@@ -6,13 +8,15 @@ import type {
   Parts,
   PartTolerances,
   PistonPart,
-  ShockPart,
   ShopOil,
   SpringPart,
   TimedShockPart,
 } from './parts.js';
 import type { BuildEntry } from './schema/build-schema.js';
-import { type Finding, pathText } from './source/finding.js';
+import { placeInStroke } from './schema/closing-schema.js';
+import type { TimedEntry } from './schema/plan-schema.js';
+import type { ShockPart } from './shock-part.js';
+import { type FieldPath, type Finding, pathText } from './source/finding.js';
 import { mostReported } from './source/parts-file-error.js';
 import { shown } from './source/shown.js';
 import { unknownName } from './source/wording.js';
@@ -32,7 +36,7 @@ export interface PartLists {
   readonly springs: PartList<SpringPart>;
   readonly builds: PartList<BuildEntry>;
   readonly shop: PartList<ShopOil>;
-  readonly timed: PartList<TimedShockPart>;
+  readonly timed: PartList<TimedEntry>;
 }
 
 /** What a file says beside its lists of parts. */
@@ -49,22 +53,70 @@ export function assemble(
 ): { readonly parts: Parts; readonly findings: readonly Finding[] } {
   const findings: Finding[] = [];
   for (const list of Object.values(lists) as PartList<unknown>[]) findings.push(...repeatedNames(list));
-  const builds = lists.builds.entries.flatMap((entry, index): Build[] => {
-    if (entry === undefined) return [];
-    const build = assembled(entry, lists, ['builds', index], findings);
-    return build === undefined ? [] : [build];
-  });
+  const named = lists.builds.entries.map((entry, index): Build | undefined =>
+    entry === undefined ? undefined : assembled(entry, lists, ['builds', index], findings),
+  );
+  findings.push(...unbuiltFindings(lists, named));
+  const loose = { oils: good(lists.oils), pistons: good(lists.pistons), shocks: good(lists.shocks) };
+  const made = lists.builds.entries.length === 0 ? madeBuilds(loose) : undefined;
+  const builds = made?.builds ?? named.filter((build) => build !== undefined);
+  const timed = timedShocks(lists, builds, findings);
   const parts = {
     ...remarks,
-    oils: good(lists.oils),
-    pistons: good(lists.pistons),
-    shocks: good(lists.shocks),
+    assumptions: made?.assumptions ?? [],
+    ...loose,
     springs: good(lists.springs),
     builds,
     ...(lists.shop.entries.length === 0 ? {} : { shop: good(lists.shop) }),
-    ...(lists.timed.entries.length === 0 ? {} : { timed: good(lists.timed) }),
+    ...(timed.length === 0 ? {} : { timed }),
   };
-  return { parts, findings: [...findings, ...dayFindings(remarks.day ?? [])] };
+  return { parts, findings: [...distinct(findings), ...dayFindings(remarks.day ?? [])] };
+}
+
+/** Faults of shocks that no build has asked for. */
+function unbuiltFindings(lists: PartLists, builds: readonly (Build | undefined)[]): readonly Finding[] {
+  const built = new Set(builds.map((build) => build?.shock));
+  return lists.shocks.entries.flatMap((shock, index): Finding[] => {
+    if (shock === undefined || built.has(shock)) return [];
+    const fault = shockFault(shock);
+    return fault === undefined ? [] : [{ path: ['shocks', index, ...fault.path], message: fault.message }];
+  });
+}
+
+/** The timed shocks, each with its build. */
+function timedShocks(
+  { timed, builds: list }: PartLists,
+  builds: readonly Build[],
+  findings: Finding[],
+): readonly TimedShockPart[] {
+  return timed.entries.flatMap((entry, index): TimedShockPart[] => {
+    if (entry === undefined) return [];
+    const { build: name, ...shock } = entry;
+    const [only, second] = builds;
+    const build =
+      name === undefined ? only : builds.find((candidate) => candidate.name.normalize() === name.normalize());
+    if (name === undefined && second !== undefined) {
+      const names = builds.map((candidate) => shown(candidate.name)).slice(0, 6);
+      const message = `is missing; write which of the builds it is: ${names.join(', ')}${builds.length > names.length ? ', …' : ''}`;
+      findings.push({ path: ['timed', index, 'build'], message });
+    } else if (name !== undefined && build === undefined && !list.names.includes(name.normalize())) {
+      const known = { ...list, names: builds.map((candidate) => candidate.name) };
+      findings.push({
+        path: ['timed', index, 'build'],
+        message: unknownReference('build', name, known, findings.length),
+      });
+    } else if (build === undefined && list.entries.length === 0) {
+      const message = 'needs a build that it is one of: there are none under "builds"';
+      findings.push({ path: ['timed', index], message });
+    }
+    return build === undefined ? [] : [{ ...shock, build }];
+  });
+}
+
+/** Two builds of one shock may find the same fault of it. */
+function distinct(findings: readonly Finding[]): readonly Finding[] {
+  const seen = new Map(findings.map((finding) => [`${pathText(finding.path)} ${finding.message}`, finding]));
+  return [...seen.values()];
 }
 
 /** Times of a day must rise, since a plan goes through them in order. */
@@ -118,25 +170,31 @@ function assembled(
   const oil = find('oil', entry.oil, lists.oils);
   const spring = entry.spring === undefined ? undefined : find('spring', entry.spring, lists.springs);
   if (shock === undefined || piston === undefined || oil === undefined) return undefined;
-  const fault = fitFault(shock, piston);
-  if (fault !== undefined) findings.push({ path: [...path, 'piston'], message: fault });
   const { name, quantity = 1, 'close-at': closeAt, corner, wanted } = entry;
   const wantedOil = wanted === undefined ? undefined : find('wanted', wanted.oil, lists.oils);
-  const late = closeAt === undefined ? undefined : closingFault(shock, closeAt);
-  if (late !== undefined) findings.push({ path: [...path, 'close-at'], message: late });
-  return {
+  const build = {
     name,
     shock,
     piston,
     oil,
     ...(spring === undefined ? {} : { spring }),
     quantity,
-    ...(closeAt === undefined ? {} : { closeAt }),
+    ...(closeAt === undefined ? {} : { closeAt: placeInStroke(closeAt, shock.stroke) }),
     ...(corner === undefined ? {} : { corner }),
     ...(wanted === undefined || wantedOil === undefined
       ? {}
       : { wanted: { oil: wantedOil, temperature: wanted.at } }),
   };
+  const fault = buildFault(build);
+  if (fault !== undefined)
+    findings.push(placed(fault, path, ['shocks', lists.shocks.entries.indexOf(shock)]));
+  return build;
+}
+
+/** A fault of a build where it stands in the file. */
+function placed({ of, path, message }: BuildFault, build: FieldPath, shock: FieldPath): Finding {
+  if (of === 'shock') return { path: [...shock, ...path], message };
+  return { path: [...build, ...(of === 'piston' ? ['piston'] : []), ...path], message };
 }
 
 function unknownReference(key: string, name: string, list: PartList<unknown>, earlier: number): string {

@@ -1,3 +1,14 @@
+export {
+  type AssembledShock,
+  assembleShock,
+  type FillChoices,
+  type KnownOfShock,
+} from './assembly/assembled-shock.js';
+export { benchSteps } from './assembly/bench-steps.js';
+export type { ClosingHabit } from './assembly/closing-habit.js';
+export { damperForAnyOil } from './assembly/damper-for-any-oil.js';
+export { lengthsOf } from './assembly/lengths-of.js';
+export { ShockFault } from './assembly/shock-fault.js';
 export type {
   Build,
   Corner,
@@ -7,9 +18,6 @@ export type {
   PartTolerances,
   PistonPart,
   Price,
-  ShockInside,
-  ShockPart,
-  ShockPartLengths,
   ShopOil,
   SpringPart,
   TimedShockPart,
@@ -17,5 +25,14 @@ export type {
 export { readParts } from './read-parts.js';
 export { partsJsonSchema } from './schema/parts-json-schema.js';
 export { readDay } from './schema/read-day.js';
+export type {
+  ClosingPart,
+  CompensatorKind,
+  CompensatorPart,
+  SealInterval,
+  ShockInside,
+  ShockPart,
+  ShockPartLengths,
+} from './shock-part.js';
 export { nearNames } from './source/near-names.js';
 export { PartsFileError, type PartsFileProblem } from './source/parts-file-error.js';

@@ -1,9 +1,6 @@
-import type { GasSide } from '../damper/gas.js';
-import type { SealFriction } from '../damper/seal-friction.js';
-import type { ShockLengths } from '../fill/length/shock-length.js';
 import type { Piston } from '../flow/geometry/piston.js';
 import type { OilDefinition } from '../fluid/oil/oil-definition.js';
-import type { Compensator } from '../gas/compensator.js';
+import type { ShockPart } from './shock-part.js';
 
 /**
  * An amount of money.
@@ -26,6 +23,8 @@ export interface OilPart {
   readonly definition: OilDefinition;
   /** What a bottle holds [m³] and costs, where the file says so. */
   readonly bottle?: { readonly volume: number; readonly price?: Price };
+  /** What was taken for granted because the file does not say it, sentences for a person to read. */
+  readonly assumptions?: readonly string[];
 }
 
 /**
@@ -37,55 +36,6 @@ export interface PistonPart {
   readonly name: string;
   readonly piston: Piston;
 }
-
-/**
- * A shock body with its shaft and gas side, of the parts file.
- *
- * @public
- */
-export interface ShockPart {
-  readonly name: string;
-  /** Bore [m]. */
-  readonly bore: number;
-  /** Shaft diameter [m]. */
-  readonly shaftDiameter: number;
-  /** Stroke [m]. */
-  readonly stroke: number;
-  /** Oil that one fill takes [m³]. */
-  readonly oilVolume: number;
-  readonly gas: GasSide;
-  readonly seal: SealFriction;
-  /** The inside of the body, where the file says so. */
-  readonly inside?: ShockInside;
-  /** What makes room for the shaft, where the file says so. */
-  readonly compensator?: Compensator;
-  /** Lengths from eyelet to eyelet, where the file says so. */
-  readonly lengths?: ShockPartLengths;
-}
-
-/**
- * The inside of a shock body, of the parts file.
- *
- * @public
- */
-export interface ShockInside {
-  /** From the seal seat to the rim under the cap [m]. */
-  readonly length: number;
-  /** Hollow of the cap above the rim, with whatever sits in it [m³]. */
-  readonly capVolume: number;
-  /** Solid volume of piston, nut and spacers [m³]; that of the piston alone where the file leaves it out. */
-  readonly solidVolume?: number;
-}
-
-/**
- * The lengths of a shock, of the parts file.
- *
- * @public
- */
-export type ShockPartLengths = Omit<ShockLengths, 'pistonTravel'> & {
-  /** Free travel of the piston inside [m]; the inner length less the piston where the file leaves it out. */
-  readonly pistonTravel?: number;
-};
 
 /**
  * A spring of the parts file.
@@ -128,6 +78,8 @@ export interface TimedShockPart {
   readonly name: string;
   /** Repeated times over the same travel under the same weight [s]. */
   readonly times: readonly number[];
+  /** The build that it is one of; its parts say what was timed. */
+  readonly build: Build;
 }
 
 /**
@@ -190,6 +142,8 @@ export interface Build {
 export interface Parts {
   /** What the file says of itself, for example that its data are invented. */
   readonly about: string;
+  /** What was taken for granted because the file does not say it, sentences for a person to read. */
+  readonly assumptions: readonly string[];
   readonly oils: readonly OilPart[];
   readonly pistons: readonly PistonPart[];
   readonly shocks: readonly ShockPart[];

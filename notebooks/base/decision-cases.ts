@@ -6,7 +6,8 @@ import { dampingOf, type WantedDamping } from '../../lib/decisions/match/damping
 import type { SpeedWeights } from '../../lib/decisions/match/speed-weights.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
-import { damperOf } from '../../lib/parts/damper-of.js';
+import { assembleShock } from '../../lib/parts/assembly/assembled-shock.js';
+import { damperForAnyOil } from '../../lib/parts/assembly/damper-for-any-oil.js';
 import type { Build, Parts } from '../../lib/parts/parts.js';
 import { roundedText } from '../../lib/units/index.js';
 
@@ -24,9 +25,14 @@ export function wantedBuilds(builds: readonly Build[]): readonly Build[] {
   return said.length === 0 ? builds : said;
 }
 
-/** The damper of a build. */
-export function damperOfBuild({ shock, piston }: Build): Damper {
-  return damperOf(shock, piston);
+/** The damper of a build, whatever oil is put in. */
+export function damperOfBuild(build: Build): Damper {
+  return damperForAnyOil(build);
+}
+
+/** Oil that stays in one shock of a build [m³]. */
+export function oilInside(build: Pick<Build, 'shock' | 'piston' | 'oil' | 'closeAt'>): number {
+  return assembleShock(build).closed.oilVolume;
 }
 
 /** Wanted damping of a build over weighted speeds. */

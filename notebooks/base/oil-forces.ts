@@ -1,11 +1,12 @@
-import type { DamperForce } from '../../lib/damper/damper-force.js';
 import { damperForce } from '../../lib/damper/damper-force.js';
 import { type DamperModel, damperModel } from '../../lib/damper/damper-model.js';
+import type { DamperForce } from '../../lib/damper/force-point.js';
 import { forceVelocityCurve } from '../../lib/damper/force-velocity.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil, type Oil } from '../../lib/fluid/oil/oil.js';
-import { damperOf } from '../../lib/parts/damper-of.js';
-import type { OilPart, PistonPart, ShockPart } from '../../lib/parts/parts.js';
+import { assembleShock } from '../../lib/parts/assembly/assembled-shock.js';
+import type { OilPart, PistonPart } from '../../lib/parts/parts.js';
+import type { ShockPart } from '../../lib/parts/shock-part.js';
 import { requireRunsIn } from './piston-in-bore.js';
 
 /** An oil of the parts file, ready to be asked for its forces in one shock with one piston. */
@@ -33,11 +34,11 @@ export function oilCase(part: OilPart, shock: ShockPart, piston: PistonPart): Oi
 
 /** The damper of a case at an oil temperature. */
 export function modelAt(
-  { oil, shock, piston }: OilCase,
+  { part, oil, shock, piston }: OilCase,
   temperature: number,
   bound: Bound = 'typical',
 ): DamperModel {
-  return damperModel(damperOf(shock, piston), fluidAt(oil, temperature, bound));
+  return damperModel(assembleShock({ shock, piston, oil: part }).damper, fluidAt(oil, temperature, bound));
 }
 
 /** Everything computed at one shaft speed, half way down the stroke. */

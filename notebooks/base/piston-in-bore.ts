@@ -1,5 +1,6 @@
 import { InputError } from '../../lib/base/input-error.js';
-import type { PistonPart, ShockPart } from '../../lib/parts/parts.js';
+import type { PistonPart } from '../../lib/parts/parts.js';
+import type { ShockPart } from '../../lib/parts/shock-part.js';
 import { formatQuantity } from '../../lib/units/index.js';
 
 /** A piston smaller than this part of the bore belongs to another shock; the parts file asks the same of a build. */

@@ -9,7 +9,7 @@ import type { SheetNumbers } from './numbers.js';
 export function behaviour(numbers: SheetNumbers, rideHeight: number): readonly string[] {
   const { built, creep, frictionSpeed, rideBand } = numbers;
   const { shock } = built.build;
-  const { kineticForce, breakawayForce } = shock.seal;
+  const { kineticForce, breakawayForce } = shock.seal.typical;
   return [
     ...restSentences(numbers),
     creep > 0
@@ -28,11 +28,14 @@ export function behaviour(numbers: SheetNumbers, rideHeight: number): readonly s
 }
 
 function restSentences({ built }: SheetNumbers): readonly string[] {
-  if (built.shock.gasRooms.length === 0)
+  if (built.shock.gasVolume === 0)
     return [
       `Nothing makes room for the shaft: it locks at ${millimetres(built.closing.position)} in, where the cap was closed.`,
     ];
-  const { fromExtension, fromCompression } = restBand(built.shock, built.build.shock.seal.kineticForce);
+  const { fromExtension, fromCompression } = restBand(
+    built.shock,
+    built.build.shock.seal.typical.kineticForce,
+  );
   const { stroke } = built.build.shock;
   if (fromExtension <= 0 && fromCompression >= stroke)
     return ['It is dead: it rests wherever it is put, over the whole stroke.'];

@@ -12,7 +12,7 @@ export function sheetChecks(numbers: SheetNumbers, choices: Choices): readonly B
 }
 
 function volumeCheck({ built }: SheetNumbers, choices: Choices): Block {
-  const whole = chamberVolume(built.fill.chamber);
+  const whole = chamberVolume(built.shock.chamber);
   const { stroke } = built.build.shock;
   let worst = 0;
   for (const temperature of [choices.coldest, choices.bench, choices.hottest]) {

@@ -1,7 +1,7 @@
 import { standardGravity } from '../../lib/base/constants.js';
 import { InputError } from '../../lib/base/input-error.js';
-import { HydraulicLock } from '../../lib/fill/chamber/hydraulic-lock.js';
 import { pullOutTime } from '../../lib/fill/friction/creep-speed.js';
+import { HydraulicLock } from '../../lib/gas/hydraulic-lock.js';
 import { type BuiltShock, type Deviation, damperAt, workingStroke } from './built-shock.js';
 
 /** What a builder may be off by. */

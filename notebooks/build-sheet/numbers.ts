@@ -12,7 +12,7 @@ import { creepSpeed } from '../../lib/fill/friction/creep-speed.js';
 import { frictionRulesBelow, rideHeightBand } from '../../lib/fill/friction/seal-measurement.js';
 import { type ShockLength, shockLength } from '../../lib/fill/length/shock-length.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
-import { lengthsOf } from '../../lib/parts/fill-of.js';
+import { lengthsOf } from '../../lib/parts/assembly/lengths-of.js';
 import type { Build } from '../../lib/parts/parts.js';
 import { type BuiltShock, builtShock, damperAt, densityOf, riseSpeedIn, warmedTo } from './built-shock.js';
 import { type HangTime, hangTime, type NoTime } from './hang-test.js';
@@ -84,9 +84,9 @@ export const reserveShare = 0.1;
 /** Computes the sheet of a build. */
 export function sheetNumbers(build: Build, choices: Choices): SheetNumbers {
   const { bench } = choices;
-  const built = builtShock(build, bench, 0);
-  const { fill, shock, closing } = built;
-  const { chamber, compensator } = fill;
+  const built = builtShock(build, bench);
+  const { shock, closing } = built;
+  const { chamber, compensator } = shock;
   const model = damperAt(built, bench);
   const travelPerAir = airPassageTravel(model, 1);
   const airLeft = airAfterBleeds(bleeding(built, choices), 5);
@@ -124,12 +124,12 @@ export function sheetNumbers(build: Build, choices: Choices): SheetNumbers {
     hung: hangTime(built, bench, choices.weight, tolerances),
     hungLighter: hangTime(built, bench, choices.lighterWeight, tolerances),
     creep: endPush === undefined ? 0 : Math.max(creepSpeed(model, Math.max(endPush, 0)), 0),
-    frictionSpeed: frictionRulesBelow(model, body.seal.kineticForce),
+    frictionSpeed: frictionRulesBelow(model, body.seal.typical.kineticForce),
     motionRatio,
     rideBand:
       spring === undefined
         ? undefined
-        : rideHeightBand(body.seal.breakawayForce, {
+        : rideHeightBand(body.seal.typical.breakawayForce, {
             wheelRate: spring.rate * motionRatio ** 2,
             motionRatio,
           }),
@@ -138,7 +138,7 @@ export function sheetNumbers(build: Build, choices: Choices): SheetNumbers {
 
 function bleeding(built: BuiltShock, choices: Choices) {
   const riseSpeed = riseSpeedIn(built, choices.bench);
-  const { length } = built.fill.chamber;
+  const { length } = built.shock.chamber;
   return {
     airAtFill: choices.airAtFill,
     smallestRadius: bubbleRadii.smallest,
@@ -169,7 +169,7 @@ export function pushAt(built: BuiltShock, position: number, temperature: number)
 }
 
 function coldestFill(built: BuiltShock, { coldest, hottest }: Choices): Edge {
-  const { chamber, compensator } = built.fill;
+  const { chamber, compensator } = built.shock;
   const close = (temperature: number) => closeShock(chamber, compensator, { ...built.closing, temperature });
   const reserve = reserveShare * built.shock.gasVolume;
   return coldestFillTemperature(close, { coldest, hottest, reserve }, densityOf(built.oil));

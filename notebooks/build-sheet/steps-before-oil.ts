@@ -63,7 +63,7 @@ export function stepsBeforeOil(numbers: SheetNumbers, choices: Choices): readonl
 
 /** The friction of the parts file, and what more of it does to the car. */
 function frictionAim({ built, rideBand }: SheetNumbers): string {
-  const { kineticForce, breakawayForce } = built.build.shock.seal;
+  const { kineticForce, breakawayForce } = built.build.shock.seal.typical;
   const known = `${grams(kineticForce)} by the parts file`;
   if (rideBand === undefined || breakawayForce === 0) return known;
   const perTenGrams = (rideBand / breakawayForce) * 0.01 * standardGravity;

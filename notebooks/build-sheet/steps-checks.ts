@@ -37,7 +37,7 @@ export function stepsOfChecking(numbers: SheetNumbers, choices: Choices): readon
 }
 
 function pushStep({ built, pushes }: SheetNumbers): ChecklistStep {
-  const friction = built.build.shock.seal.kineticForce;
+  const friction = built.build.shock.seal.typical.kineticForce;
   return {
     title: 'Push at three places',
     text: 'On the scale as for the friction, slowly. At each place read going down and coming up; below nothing the scale is pulled, and the shaft does not come back by itself.',

@@ -1,5 +1,5 @@
-import { creepingDampingCoefficient } from '../../lib/damper/damper-force.js';
 import type { DamperModel } from '../../lib/damper/damper-model.js';
+import { creepingDampingCoefficient } from '../../lib/damper/force-point.js';
 import { symmetricSpeeds } from '../../lib/damper/force-velocity.js';
 import { packSpeed } from '../../lib/damper/pack-speed.js';
 import type { PistonPart } from '../../lib/parts/parts.js';

@@ -19,17 +19,17 @@ function bulkModulusOf({ oil }: BuiltShock, temperature: number): number {
 }
 
 /** Oil at half stroke on the side of the piston away from the gas [m³]. */
-function airySideVolume({ build, fill }: BuiltShock): number {
-  const { bore, gas, shaftDiameter, stroke } = build.shock;
-  const { capVolume, length, shaftInside } = fill.chamber;
+function airySideVolume({ shock }: BuiltShock): number {
+  const { gas, chamber } = shock;
+  const { bore, capVolume, length, shaftDiameter, shaftInside, stroke } = chamber;
   const reach = shaftInside + stroke / 2;
   if (gas.layout === 'shaft-side') return (Math.PI / 4) * bore ** 2 * (length - reach) + capVolume;
   return (Math.PI / 4) * (bore ** 2 - shaftDiameter ** 2) * reach;
 }
 
 /** The direction in which the oil away from the gas is squeezed and not stretched: it never tears. */
-export function squeezing({ build }: BuiltShock): 1 | -1 {
-  return build.shock.gas.layout === 'shaft-side' ? 1 : -1;
+export function squeezing({ shock }: BuiltShock): 1 | -1 {
+  return shock.gas.layout === 'shaft-side' ? 1 : -1;
 }
 
 /** Dead band at half stroke [m]; `undefined` where the oil tears before damping has built up, or neither side is held. */
@@ -110,7 +110,7 @@ export function softnessFigure(built: BuiltShock, temperature: number): Figure {
 /** Damping at walking pace against the friction of the seals. */
 export function frictionFigure(built: BuiltShock, temperature: number): Figure {
   const model = damperAt(built, temperature);
-  const { kineticForce } = built.build.shock.seal;
+  const { kineticForce } = built.build.shock.seal.typical;
   const crossing = frictionRulesBelow(model, kineticForce);
   const fastest = Math.max(3 * (crossing ?? 0), 0.01);
   const said =

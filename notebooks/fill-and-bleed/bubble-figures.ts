@@ -15,7 +15,7 @@ const bleeds = 5;
 
 /** Largest bubble that can still be in the oil, against the wait. */
 export function waitFigure(built: BuiltShock, temperatures: readonly number[], wait: number): Figure {
-  const height = built.fill.chamber.length;
+  const height = built.shock.chamber.length;
   const cases = temperatures.map((temperature) => {
     const riseSpeed = riseSpeedIn(built, temperature);
     const left = (time: number): number =>
@@ -53,7 +53,7 @@ export function travelAfterBleeds(
       airAtFill,
       smallestRadius: bubbleRadii.smallest,
       largestRadius: bubbleRadii.largest,
-      height: built.fill.chamber.length,
+      height: built.shock.chamber.length,
       wait,
       airDrawnIn: drawnInShare * airAtFill,
       riseSpeed: riseSpeedIn(built, temperature),

@@ -27,7 +27,7 @@ function freeStroke({ shock }: BuiltShock): number {
 }
 
 function volumeCheck(built: BuiltShock): Block {
-  const whole = chamberVolume(built.fill.chamber);
+  const whole = chamberVolume(built.shock.chamber);
   const end = freeStroke(built);
   const worst = Math.max(
     ...Array.from({ length: steps + 1 }, (_, step) => {
@@ -83,7 +83,7 @@ function closingCheck({ shock }: BuiltShock): Block {
 
 function waitCheck(built: BuiltShock, temperature: number): Block {
   const riseSpeed = riseSpeedIn(built, temperature);
-  const { length } = built.fill.chamber;
+  const { length } = built.shock.chamber;
   const [small, large] = [waitingTime(0.1e-3, length, riseSpeed), waitingTime(0.2e-3, length, riseSpeed)];
   const ratio = small / large;
   return {

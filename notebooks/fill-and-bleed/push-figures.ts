@@ -1,6 +1,10 @@
 import { standardGravity } from '../../lib/base/constants.js';
 import { type ClosedShock, closeShock } from '../../lib/fill/chamber/closed-shock.js';
-import { conditionAtClosing, type FillCondition, lockPosition } from '../../lib/fill/chamber/pressure-inside.js';
+import {
+  conditionAtClosing,
+  type FillCondition,
+  lockPosition,
+} from '../../lib/fill/chamber/pressure-inside.js';
 import { staticForce } from '../../lib/fill/chamber/static-force.js';
 import type { Compensator } from '../../lib/gas/compensator.js';
 import type { Axis, Figure, LinePoint } from '../../lib/plot/index.js';
@@ -20,7 +24,10 @@ const pushAxis: Axis = { label: 'Push of the gas, as a scale shows it', unit: 'g
 const onScale = (force: number): number => (1e3 * force) / standardGravity;
 
 /** Push over the stroke, as far as the shaft goes before it locks. */
-function pushCurve(shock: ClosedShock, condition: FillCondition = conditionAtClosing(shock)): readonly LinePoint[] {
+function pushCurve(
+  shock: ClosedShock,
+  condition: FillCondition = conditionAtClosing(shock),
+): readonly LinePoint[] {
   const { stroke } = shock.chamber;
   const lock = lockPosition(shock, condition);
   const end = Math.min(stroke, shock.closing.position + drawnToLock * (lock - shock.closing.position));
@@ -39,7 +46,7 @@ function pushText(shock: ClosedShock, position: number): string {
 const frictionRules = ({ build }: BuiltShock) =>
   [1, -1].map((side) => ({
     axis: 'y' as const,
-    value: side * onScale(build.shock.seal.kineticForce),
+    value: side * onScale(build.shock.seal.typical.kineticForce),
     label: side > 0 ? 'friction holds the shaft below' : 'and above',
   }));
 

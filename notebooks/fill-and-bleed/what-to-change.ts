@@ -12,7 +12,7 @@ const examples = [0, 0.01, 0.02, 0.04] as const;
 
 /** Where to close this build for a wanted push, and for none. */
 export function whatToChangeTable(built: BuiltShock): Block {
-  const { chamber, compensator } = built.fill;
+  const { chamber, compensator } = built.shock;
   const { stroke } = chamber;
   const working = { from: workingStroke.from * stroke, to: workingStroke.to * stroke };
   const quiet = quietClosing(chamber, compensator, built.closing, working);
@@ -27,7 +27,7 @@ export function whatToChangeTable(built: BuiltShock): Block {
         [
           `as dead as can be from ${millimetres(working.from)} to ${millimetres(working.to)} in`,
           `${millimetres(quiet.position)} in`,
-          `never over ${grams(quiet.largestForce)} either way; the seals hold ${grams(built.build.shock.seal.kineticForce)}`,
+          `never over ${grams(quiet.largestForce)} either way; the seals hold ${grams(built.build.shock.seal.typical.kineticForce)}`,
         ],
         ...examples.map((mass) => [
           mass === 0 ? 'no push with the shaft fully in' : `${1e3 * mass} g with the shaft fully in`,
@@ -40,7 +40,7 @@ export function whatToChangeTable(built: BuiltShock): Block {
 }
 
 function closingFor(built: BuiltShock, force: number): readonly [string, string] {
-  const { chamber, compensator } = built.fill;
+  const { chamber, compensator } = built.shock;
   const wanted = { force, position: chamber.stroke };
   try {
     const position = closingPositionForForce(chamber, compensator, built.closing, wanted);

@@ -62,7 +62,7 @@ export function shapeCases(model: DamperModel): readonly ShapeCase[] {
 
 /** Damping force at a shaft speed [N] as if no oil tore, so that both directions can be compared. */
 export function dampingAtSpeed(model: DamperModel, speed: number): number {
-  return oilForce(model, speed).force;
+  return oilForce(model, speed);
 }
 
 /** How many percent more flow one percent more diameter passes at one pressure drop [Pa]. */

@@ -1,6 +1,7 @@
 import type { DamperModel } from '../../lib/damper/damper-model.js';
 import type { Piston } from '../../lib/flow/geometry/piston.js';
-import type { OilPart, PistonPart, ShockPart } from '../../lib/parts/parts.js';
+import type { OilPart, PistonPart } from '../../lib/parts/parts.js';
+import type { ShockPart } from '../../lib/parts/shock-part.js';
 import { modelAt, oilCase, pointAt } from '../base/oil-forces.js';
 
 /** One shock on the bench of the lesson. */

@@ -1,35 +1,39 @@
-import { cavitationLimit } from '../../lib/damper/cavitation-limit.js';
-import type { Damper } from '../../lib/damper/damper.js';
+import { cavitationOnset } from '../../lib/damper/cavitation-onset.js';
 import { type DamperModel, damperModel } from '../../lib/damper/damper-model.js';
+import { type Gas, sealedGas } from '../../lib/gas/gas.js';
+import { gasPressure } from '../../lib/gas/gas-state.js';
 
 /** Directions in the words of the page. */
 export type Direction = 'compression' | 'rebound';
 
-/** The same damper with another gas pressure at full extension [Pa]. */
+/** The same damper with as much gas, in one pocket, at another pressure at full extension [Pa]. */
 export function withPressure(model: DamperModel, pressure: number): DamperModel {
-  const { damper, fluid } = model;
-  return damperModel({ ...damper, gas: { ...damper.gas, pressure } }, fluid);
+  const { damper, fluid, gas } = model;
+  const pocket = sealedGas({ ...damper.gas, volume: gas.capacity, temperature: gas.temperature, pressure });
+  return damperModel({ ...damper, gas: pocket }, fluid);
 }
 
-/** The first direction in which the oil can tear, with its limit at full extension, where the gas is weakest. */
+/** The first direction in which a cavity can open, with its onset at full extension, where the gas is weakest; the force is that of the pressures alone. */
 export function weakest(model: DamperModel): {
   readonly direction: Direction;
   readonly speed: number;
   readonly force: number;
 } {
-  const limit = cavitationLimit(model, 'compression', 0) ?? cavitationLimit(model, 'rebound', 0);
-  if (limit === undefined) throw new Error('the gas stands behind both sides of the piston');
-  return { direction: limit.direction, speed: limit.speed, force: limit.force };
+  const onset = cavitationOnset(model, 'compression', 0) ?? cavitationOnset(model, 'rebound', 0);
+  if (onset === undefined) throw new Error('no cavity opens: the gas is mixed through the oil');
+  const sign = onset.direction === 'compression' ? 1 : -1;
+  const outside = model.damper.gas.ambientPressure;
+  const force =
+    sign * model.dampingArea * onset.pressureDrop + model.shaftArea * (gasPressure(model.gas, 0) - outside);
+  return { direction: onset.direction, speed: onset.speed, force };
 }
 
 /**
- * Largest force that a shock of a bore and a shaft can push back with in compression [N], by the pressure on its faces alone:
+ * Force of a shock of a bore and a shaft where cavitation begins in compression [N], by the pressure on its faces alone:
  * `(A − A_s)(p − p_release) + A_s (p − p_ambient)` with the gas on the blind side.
  */
-export function capOf(bore: number, shaftDiameter: number, gas: Damper['gas'], pressure: number): number {
+export function capOf(bore: number, shaftDiameter: number, gas: Gas, pressure: number): number {
   const area = (Math.PI / 4) * bore ** 2;
   const shaft = (Math.PI / 4) * shaftDiameter ** 2;
-  return (
-    (area - shaft) * (pressure - (gas.airReleasePressure ?? 0)) + shaft * (pressure - gas.ambientPressure)
-  );
+  return (area - shaft) * (pressure - gas.airReleasePressure) + shaft * (pressure - gas.ambientPressure);
 }

@@ -4,7 +4,7 @@ import {
   type ForceSpread,
   type ToleranceShare,
 } from '../../lib/decisions/spread/force-spread.js';
-import type { TolerancedBuild } from '../../lib/decisions/spread/tolerances.js';
+import type { TolerancedBuild } from '../../lib/decisions/spread/toleranced-build.js';
 import type { Figure } from '../../lib/plot/chart/figure.js';
 import { dotChart } from '../../lib/plot/figure/dot-chart.js';
 import { histogram } from '../../lib/plot/figure/histogram.js';

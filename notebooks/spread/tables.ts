@@ -1,5 +1,5 @@
 import type { ForceSpread, ToleranceShare } from '../../lib/decisions/spread/force-spread.js';
-import type { TolerancedBuild, ToleranceName } from '../../lib/decisions/spread/tolerances.js';
+import type { TolerancedBuild, ToleranceName } from '../../lib/decisions/spread/toleranced-build.js';
 import type { TableBlock } from '../../lib/page/blocks/plain-blocks.js';
 import { formatQuantity } from '../../lib/units/index.js';
 import { percent } from '../base/wording.js';

@@ -1,5 +1,5 @@
 import type { ToleranceShare } from '../../lib/decisions/spread/force-spread.js';
-import type { ToleranceName } from '../../lib/decisions/spread/tolerances.js';
+import type { ToleranceName } from '../../lib/decisions/spread/toleranced-build.js';
 import type { Block } from '../../lib/page/blocks/block.js';
 import { percent } from '../base/wording.js';
 

@@ -1,8 +1,8 @@
 import type { DamperModel } from '../../lib/damper/damper-model.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import { symmetricSpeeds } from '../../lib/damper/force-velocity.js';
+import { oilForce } from '../../lib/damper/oil-force.js';
 import { drilledDamper } from '../../lib/decisions/design/drilled-damper.js';
-import { dampingForceAt } from '../../lib/decisions/match/damping-mismatch.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import type { Figure } from '../../lib/plot/chart/figure.js';
 import { lineChart } from '../../lib/plot/figure/line-chart.js';
@@ -56,7 +56,7 @@ export function curveFigure(search: Found, pick: Shown): Figure {
   const speeds = symmetricSpeeds(1.1 * fast.speed, pointsEachWay);
   const curve = (name: string, model: DamperModel) => ({
     name,
-    points: speeds.map((x) => ({ x, y: dampingForceAt(model, x) })),
+    points: speeds.map((x) => ({ x, y: oilForce(model, x) })),
   });
   // One label each way; beside the slow points it would hide the lines.
   const marked = [slow, fast].flatMap(({ speed, compression, rebound }) => {

@@ -5,8 +5,8 @@ import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
 import { paretoFront } from '../../lib/numeric/pareto-front.js';
 import { quantity } from '../../lib/page/parameters/parameters.js';
-import { damperOf } from '../../lib/parts/damper-of.js';
 import type { Build, Parts } from '../../lib/parts/parts.js';
+import { damperOfBuild } from '../base/decision-cases.js';
 import { runsIn } from '../base/piston-in-bore.js';
 
 /** Most designs that a picture and a table tell apart. */
@@ -90,12 +90,15 @@ export function found({ parts, build, problem, front, limit }: Search): Found {
   return { build, problem, shown, owned, ...(pick === undefined ? {} : { pick }) };
 }
 
-function ownedPistons({ pistons }: Parts, { shock }: Build, problem: DesignProblem) {
+function ownedPistons({ pistons }: Parts, build: Build, problem: DesignProblem) {
   const all = pistons
-    .filter(({ piston }) => runsIn(piston.diameter, shock.bore))
+    .filter(({ piston }) => runsIn(piston.diameter, build.shock.bore))
     .flatMap((part) =>
       problem.oils.map(({ name, oil }) => {
-        const model = damperModel(damperOf(shock, part), fluidAt(oil, problem.temperature));
+        const model = damperModel(
+          damperOfBuild({ ...build, piston: part }),
+          fluidAt(oil, problem.temperature),
+        );
         return { name: `${part.name} on ${name}`, ...judged(model, problem) };
       }),
     );
@@ -105,5 +108,5 @@ function ownedPistons({ pistons }: Parts, { shock }: Build, problem: DesignProbl
 /** The build as it is, on its own oil. */
 export function asItIs({ build, problem }: Found) {
   const fluid = fluidAt(createOil(build.oil.definition), problem.temperature);
-  return damperModel(damperOf(build.shock, build.piston), fluid);
+  return damperModel(damperOfBuild(build), fluid);
 }

@@ -1,6 +1,6 @@
 import { damperModel } from '../../lib/damper/damper-model.js';
+import { oilForce } from '../../lib/damper/oil-force.js';
 import type { WantedForce } from '../../lib/decisions/design/design-problem.js';
-import { dampingForceAt } from '../../lib/decisions/match/damping-mismatch.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
 import { type ParameterValues, quantity } from '../../lib/page/parameters/parameters.js';
@@ -63,7 +63,7 @@ export function wantedForces(build: Build, values: WantedValues & { readonly tem
   const model = damperModel(damperOfBuild(build), fluidAt(createOil(oil.definition), temperature));
   const { slow, fast, slowHarder, fastHarder } = values;
   requireSlowBelowFast(values);
-  const changed = (at: number, harder: number) => (1 + harder) * Math.abs(dampingForceAt(model, at));
+  const changed = (at: number, harder: number) => (1 + harder) * Math.abs(oilForce(model, at));
   const given = [values.slowCompression, values.slowRebound, values.fastCompression, values.fastRebound];
   return {
     slow: {

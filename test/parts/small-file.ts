@@ -24,7 +24,7 @@ shocks:
     shaft: 3 mm
     stroke: 24 mm
     oil-volume: 3.2 ml
-    gas: { volume: 0.9 ml, pressure: 1 atm }
+    compensator: { kind: air-pocket, volume: 0.9 ml }
 springs:
   - { name: soft, rate: 0.4 N/mm, free-length: 45 mm }
 builds:

@@ -58,7 +58,7 @@ const rooms: Readonly<Record<string, readonly string[]>> = {
   fill: ['length', 'air', 'chamber', 'friction'],
   motion: ['input', 'shock', 'bench', 'corner', 'heat'],
   decisions: ['search', 'spread', 'match', 'design', 'day', 'order', 'pair'],
-  parts: ['source', 'schema'],
+  parts: ['source', 'assembly', 'schema'],
   plot: ['chart', 'drawing', 'vega', 'figure'],
   page: ['style', 'blocks', 'parameters', 'html'],
   live: ['document', 'case', 'controls', 'pictures', 'parts'],
@@ -66,7 +66,7 @@ const rooms: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Rooms that may import the files beside them: single functions in `numeric`; types of the parts file, which should get a room, in `parts`. */
-const besideBelow = ['numeric/integrator', 'parts/schema'];
+const besideBelow = ['numeric/integrator', 'parts/assembly', 'parts/schema'];
 
 interface Import {
   readonly file: string;

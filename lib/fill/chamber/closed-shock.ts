@@ -105,7 +105,7 @@ export function closeShock(chamber: ShockChamber, compensator: Compensator, clos
   };
 }
 
-/** The room of the compensator, and that of the bubbles. */
+/** The room of the compensator, and that of the bubbles; one room of both where no walls set them apart. */
 function gasRooms(
   compensator: Compensator,
   room: number,
@@ -113,6 +113,8 @@ function gasRooms(
 ): readonly GasRoom[] {
   const gas = compensatorGas(compensator, room);
   const bubbles: GasRoom = { volume: freeAir, stiffness: 0, vented: false, dissolvedAir };
+  if (gas !== undefined && gas.stiffness === 0 && !gas.vented)
+    return [{ ...gas, volume: gas.volume + freeAir, dissolvedAir }];
   return [...(gas ? [gas] : []), ...(freeAir > 0 || dissolvedAir > 0 ? [bubbles] : [])];
 }
 

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
+import { shaftPlaceField } from './closing-schema.js';
 import { countField, nameField } from './plain-field.js';
 import { cornerSchema, wantedSchema } from './plan-schema.js';
-import { quantityField } from './quantity-field.js';
 import { record } from './record.js';
 
 /** A build as the file has it: parts by name. */
@@ -16,12 +16,9 @@ export const buildSchema = record(
       countField(100, { description: 'How many shocks are built like this.', default: 1, examples: [2] }),
     ),
     'close-at': z.optional(
-      quantityField({
-        dimension: 'length',
-        from: '0 mm',
-        to: '200 mm',
-        example: '12 mm',
-        description: 'How far the shaft is pushed in as the cap or the bleed is closed',
+      shaftPlaceField({
+        description:
+          'How far the shaft is pushed in as the cap or the bleed is closed, where it is not as "closing" of the shock says (0 mm to 200 mm).',
       }),
     ),
     corner: z.optional(cornerSchema),

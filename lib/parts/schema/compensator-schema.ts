@@ -1,28 +1,27 @@
 import * as z from 'zod/mini';
-import type { Compensator } from '../../gas/compensator.js';
+import type { CompensatorKind, CompensatorPart } from '../shock-part.js';
 import { choiceField, numberField } from './plain-field.js';
 import { quantityField } from './quantity-field.js';
 import { record } from './record.js';
 import { report } from './schema-issue.js';
 
 const kinds = ['air-pocket', 'bladder', 'vented-bladder', 'foam', 'emulsion', 'none'] as const;
-type Kind = (typeof kinds)[number];
-type Key = 'volume' | 'stiffness' | 'gas-fraction';
+const someKeys = ['volume', 'stiffness', 'gas-fraction', 'side'] as const;
 
-/** Which keys a kind needs, and which it may have besides. */
-const keysOf: Readonly<Record<Kind, { readonly needs: readonly Key[]; readonly takes: readonly Key[] }>> = {
-  'air-pocket': { needs: ['volume'], takes: [] },
-  bladder: { needs: ['volume'], takes: ['stiffness'] },
-  'vented-bladder': { needs: ['volume', 'stiffness'], takes: [] },
-  foam: { needs: ['volume', 'gas-fraction'], takes: ['stiffness'] },
-  emulsion: { needs: ['gas-fraction'], takes: [] },
-  none: { needs: [], takes: [] },
+/** Which of these keys mean something for a kind. */
+const keysOf: Readonly<Record<CompensatorKind, readonly (typeof someKeys)[number][]>> = {
+  'air-pocket': ['volume', 'side'],
+  bladder: ['volume', 'stiffness', 'side'],
+  'vented-bladder': ['volume', 'stiffness', 'side'],
+  foam: ['volume', 'stiffness', 'gas-fraction', 'side'],
+  emulsion: ['gas-fraction'],
+  none: [],
 };
 
 const shape = {
   kind: choiceField(kinds, {
     description:
-      'air-pocket: air under the cap. bladder: a rubber cup or diaphragm with sealed air behind it; vented-bladder: with a hole in the cap. foam: a closed-cell insert. emulsion: air in the oil. none: nothing, so that the shaft locks.',
+      'air-pocket: air under the cap. bladder: a rubber cup or diaphragm with sealed air behind it; vented-bladder: with a hole in the cap. foam: a closed-cell insert. emulsion: air beaten into the oil. none: a cap with a bleed screw and nothing under it.',
   }),
   volume: z.optional(
     quantityField({
@@ -48,45 +47,51 @@ const shape = {
       { description: 'Part of the foam, or of oil and air together, that is gas.', examples: [0.85] },
     ),
   ),
+  side: z.optional(
+    choiceField(['blind-side', 'shaft-side'], {
+      description: 'Side of the piston on which it sits; by default the blind side, under the cap.',
+    }),
+  ),
+  exponent: z.optional(
+    numberField(
+      { from: 1, to: 1.4 },
+      {
+        description:
+          'Polytropic exponent of a stroke: 1 slow, at constant temperature; 1.4 fast, air that sheds no heat. By default that of a pocket of this size.',
+        examples: [1.3],
+      },
+    ),
+  ),
+  'air-release-pressure': z.optional(
+    quantityField({
+      dimension: 'pressure',
+      from: '0 bar',
+      to: '0.2 bar',
+      example: '0.1 bar',
+      description:
+        'Absolute pressure at which air comes out of the oil; by default 0, the most any oil holds',
+    }),
+  ),
 };
 
 /** What makes room for the shaft. */
 export const compensatorSchema = z.pipe(
   record(shape, { description: 'What makes room for the shaft that goes in.' }),
-  z.transform((entry, payload): Compensator => {
-    const { needs, takes } = keysOf[entry.kind];
-    for (const key of ['volume', 'stiffness', 'gas-fraction'] as const) {
-      if (entry[key] === undefined && needs.includes(key))
-        report(payload, [], `needs "${key}" where the kind is ${entry.kind}`);
-      if (entry[key] !== undefined && ![...needs, ...takes].includes(key))
+  z.transform((entry, payload): CompensatorPart => {
+    for (const key of someKeys) {
+      if (entry[key] !== undefined && !keysOf[entry.kind].includes(key))
         report(payload, [key], `has no meaning where the kind is ${entry.kind}`);
     }
-    if (entry.kind === 'vented-bladder' && entry.stiffness === 0)
-      report(payload, ['stiffness'], 'must be greater than 0 kPa/ml for a vented bladder, got 0 kPa/ml');
-    return compensatorOf(entry);
+    const { kind, volume, stiffness, side, exponent } = entry;
+    const { 'gas-fraction': gasFraction, 'air-release-pressure': airReleasePressure } = entry;
+    return {
+      kind,
+      ...(volume === undefined ? {} : { volume }),
+      ...(stiffness === undefined ? {} : { stiffness }),
+      ...(gasFraction === undefined ? {} : { gasFraction }),
+      ...(side === undefined ? {} : { side }),
+      ...(exponent === undefined ? {} : { exponent }),
+      ...(airReleasePressure === undefined ? {} : { airReleasePressure }),
+    };
   }),
 );
-
-function compensatorOf(entry: {
-  readonly kind: Kind;
-  readonly volume?: number | undefined;
-  readonly stiffness?: number | undefined;
-  readonly 'gas-fraction'?: number | undefined;
-}): Compensator {
-  // A key that is needed and missing has been reported; what stands in for it is never seen.
-  const { kind, volume = 0, stiffness = 0, 'gas-fraction': gasFraction = 0 } = entry;
-  switch (kind) {
-    case 'air-pocket':
-      return { kind, volume };
-    case 'bladder':
-      return { kind, volume, stiffness, vented: false };
-    case 'vented-bladder':
-      return { kind: 'bladder', volume, stiffness, vented: true };
-    case 'foam':
-      return { kind, volume, gasFraction, stiffness };
-    case 'emulsion':
-      return { kind, gasFraction };
-    default:
-      return { kind };
-  }
-}

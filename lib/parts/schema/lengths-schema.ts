@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { formatQuantity } from '../../units/index.js';
-import type { ShockInside, ShockPartLengths } from '../parts.js';
+import type { ShockInside, ShockPartLengths } from '../shock-part.js';
 import { quantityField } from './quantity-field.js';
 import { record } from './record.js';
 import { report } from './schema-issue.js';

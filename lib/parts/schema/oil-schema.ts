@@ -1,8 +1,9 @@
 import * as z from 'zod/mini';
+import { formatQuantity } from '../../units/index.js';
 import type { OilPart, Price } from '../parts.js';
 import { mustBe, wrongKind } from '../source/wording.js';
 import { fieldHelp } from './field-help.js';
-import { isFinding, viscosityDefinition } from './oil-viscosity.js';
+import { isFinding, siliconeSheetTemperature, viscosityDefinition } from './oil-viscosity.js';
 import { choiceField, nameField, numberField } from './plain-field.js';
 import { quantityField } from './quantity-field.js';
 import { list, record } from './record.js';
@@ -23,6 +24,14 @@ const temperature = quantityField({
   to: '200 °C',
   example: '25 °C',
   description: 'Temperature at which the viscosity was measured',
+});
+
+const labelTemperature = quantityField({
+  dimension: 'temperature',
+  from: '-40 °C',
+  to: '200 °C',
+  example: '25 °C',
+  description: 'Temperature at which the viscosity was measured; by default 25 °C for silicone',
 });
 
 const price = z.pipe(
@@ -61,7 +70,7 @@ const oilShape = {
     description: 'What the oil is made of: it decides density, expansion, and the change with temperature.',
   }),
   viscosity: z.optional(viscosity),
-  at: z.optional(temperature),
+  at: z.optional(labelTemperature),
   'viscosity-index': z.optional(
     numberField(
       { from: -100, to: 500 },
@@ -112,17 +121,19 @@ const oilShape = {
   bottle: z.optional(bottle),
 };
 
+const oilRecord = record(oilShape, {
+  description: 'An oil and one way to know its viscosity.',
+  oneOf: [
+    { required: ['viscosity'] },
+    { required: ['points'] },
+    { required: ['iso-grade'] },
+    { required: ['trade-weight'] },
+  ],
+});
+
 /** An oil, as its owner knows it. */
 export const oilSchema = z.pipe(
-  record(oilShape, {
-    description: 'An oil and one way to know its viscosity.',
-    oneOf: [
-      { required: ['viscosity', 'at'] },
-      { required: ['points'] },
-      { required: ['iso-grade'] },
-      { required: ['trade-weight'] },
-    ],
-  }),
+  oilRecord,
   z.transform((oil, payload): OilPart => {
     const { base, bottle, density, name, 'shear-thinning': thinning } = oil;
     const viscosity = viscosityDefinition(oil);
@@ -139,9 +150,26 @@ export const oilSchema = z.pipe(
         ...(thinning === undefined ? {} : { shearThinning: thinning }),
       },
       ...(bottle === undefined ? {} : { bottle: soldAs(bottle) }),
+      ...assumedTemperature(oil),
     };
   }),
 );
+
+/** What is said of a viscosity without a temperature. */
+function assumedTemperature({
+  name,
+  viscosity,
+  at,
+}: z.output<typeof oilRecord>): Pick<OilPart, 'assumptions'> {
+  if (viscosity === undefined || at !== undefined) return {};
+  const written = formatQuantity(viscosity, 'kinematicViscosity', 'cSt', 6);
+  const warm = formatQuantity(siliconeSheetTemperature, 'temperature', '°C', 3);
+  return {
+    assumptions: [
+      `The ${written} of ${name} are taken at ${warm}, as data sheets of silicone oil state them: the parts file gives no temperature.`,
+    ],
+  };
+}
 
 function soldAs({ volume, price }: z.output<typeof bottle>): NonNullable<OilPart['bottle']> {
   return price === undefined ? { volume } : { volume, price };

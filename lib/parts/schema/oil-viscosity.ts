@@ -19,6 +19,9 @@ export interface ViscosityEntry {
 
 type Result = ViscosityDefinition | Finding;
 
+/** Temperature at which data sheets of silicone oil state its viscosity [K], 25 °C: common practice of the trade, no source. */
+export const siliconeSheetTemperature = 298.15;
+
 const ways = ['viscosity', 'points', 'iso-grade', 'trade-weight'] as const;
 
 /** The one way in which an entry gives its viscosity, or what is wrong with it. */
@@ -76,9 +79,9 @@ function strayKey(oil: ViscosityEntry, way: (typeof ways)[number]): string | und
 function fromOnePoint(oil: ViscosityEntry): Result {
   if (oil.viscosity === undefined)
     return fault('is missing; write the viscosity, for example "350 cSt"', 'viscosity');
-  if (oil.at === undefined)
-    return fault('is missing; write the temperature of the viscosity, for example "25 °C"', 'at');
-  const point = fluidPoint(oil.at, oil.viscosity);
+  if (oil.at === undefined && oil.base !== 'silicone')
+    return fault('is missing; write the temperature of the viscosity, for example "40 °C"', 'at');
+  const point = fluidPoint(oil.at ?? siliconeSheetTemperature, oil.viscosity);
   const viscosityIndex = oil['viscosity-index'];
   const coefficient = oil['viscosity-temperature-coefficient'];
   if (viscosityIndex !== undefined && coefficient !== undefined)

@@ -54,13 +54,22 @@ export const daySchema: z.ZodMiniType<DayReading> = record(
   { description: 'Oil temperature at a time of the day; times rise.' },
 );
 
+/** A shock timed with a stopwatch, its build by name. */
+export type TimedEntry = Omit<TimedShockPart, 'build'> & { readonly build?: string | undefined };
+
 /** A shock timed with a stopwatch. */
-export const timedSchema: z.ZodMiniType<TimedShockPart> = record(
+export const timedSchema: z.ZodMiniType<TimedEntry> = record(
   {
     name: nameField({
       description: 'Name of the shock, for example where it sits.',
       examples: ['front left'],
     }),
+    build: z.optional(
+      nameField({
+        description:
+          'Name of the build under "builds" that it is one of; may be left out where there is one build.',
+      }),
+    ),
     times: list(
       quantityField({
         dimension: 'time',

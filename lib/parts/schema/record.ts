@@ -5,15 +5,21 @@ import { type FieldHelp, fieldHelp } from './field-help.js';
 /** The most entries a list may have. */
 const mostEntries = 1000;
 
-/** A group of keys, none of them unknown. */
-export function record<Shape extends z.core.$ZodLooseShape>(shape: Shape, help: FieldHelp) {
+/** A group of keys, none of them unknown; `moved` says of keys that were once accepted where they went. */
+export function record<Shape extends z.core.$ZodLooseShape>(
+  shape: Shape,
+  help: FieldHelp,
+  moved: Readonly<Record<string, string>> = {},
+) {
   const known = Object.keys(shape).filter((key) => !key.startsWith('$'));
   const wanted = `keys and values (${known.slice(0, 3).join(', ')}${known.length > 3 ? ', …' : ''})`;
   return z
     .strictObject(shape, {
       error: (issue) =>
         issue.code === 'unrecognized_keys'
-          ? issue.keys.map((key) => unknownKey(key, known)).join('\n')
+          ? issue.keys
+              .map((key) => (Object.hasOwn(moved, key) && moved[key]) || unknownKey(key, known))
+              .join('\n')
           : wrongKind(issue.input, wanted),
     })
     .register(fieldHelp, help);

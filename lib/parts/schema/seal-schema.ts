@@ -1,13 +1,10 @@
 import * as z from 'zod/mini';
-import type { SealFriction } from '../../damper/seal-friction.js';
 import { frictionFromScale } from '../../fill/friction/seal-measurement.js';
+import { breakawayRatio, givenSeal, guessedSeal } from '../assembly/seal-interval.js';
+import type { SealInterval } from '../shock-part.js';
 import { quantityField } from './quantity-field.js';
 import { record } from './record.js';
 import { report } from './schema-issue.js';
-
-/** A guess until it is measured: two soft O-rings wet with silicone, 0.5 N each, half as much again at breakaway. */
-const defaultMovingFriction = 1;
-const breakawayRatio = 1.5;
 
 const force = (from: string, example: string, description: string) =>
   quantityField({ dimension: 'force', from, to: '50 N', example, description });
@@ -27,12 +24,12 @@ export const sealSchema = z.pipe(
   record(
     {
       'moving-friction': z.optional(
-        force('0 N', '0.8 N', 'Friction of the shaft seals while moving; by default 1 N, a guess'),
+        force('0 N', '0.3 N', 'Friction of the shaft seals while moving; by default 0.1 N to 1 N, a guess'),
       ),
       'breakaway-friction': z.optional(
         force(
           '0 N',
-          '1.2 N',
+          '0.45 N',
           'Friction to overcome after rest; by default 1.5 times the moving friction, a guess',
         ),
       ),
@@ -40,23 +37,18 @@ export const sealSchema = z.pipe(
     },
     { description: 'Friction of the shaft seals: measure it, since no law predicts it for small rings.' },
   ),
-  z.transform((entry, payload): SealFriction => {
+  z.transform((entry, payload): SealInterval => {
     const { scale, 'moving-friction': given, 'breakaway-friction': breakaway } = entry;
     if (scale !== undefined && given !== undefined)
       report(payload, ['moving-friction'], 'must be left out where "scale" measures it');
     if (scale !== undefined && scale['letting-out'] > scale['pushing-in']) {
       report(payload, ['scale', 'letting-out'], 'must be at most the reading while pushing in');
-      return { kineticForce: 0, breakawayForce: 0 };
+      return guessedSeal;
     }
     const measured =
       scale === undefined ? undefined : frictionFromScale(scale['pushing-in'], scale['letting-out']).friction;
-    const kineticForce = measured ?? given ?? defaultMovingFriction;
-    return { kineticForce, breakawayForce: breakaway ?? breakawayRatio * kineticForce };
+    const kineticForce =
+      measured ?? given ?? (breakaway === undefined ? undefined : breakaway / breakawayRatio);
+    return kineticForce === undefined ? guessedSeal : givenSeal(kineticForce, breakaway);
   }),
 );
-
-/** Friction where the file says nothing of the seals. */
-export const guessedSeal: SealFriction = {
-  kineticForce: defaultMovingFriction,
-  breakawayForce: breakawayRatio * defaultMovingFriction,
-};

@@ -1,0 +1,226 @@
+import { type Damper, requireDamper, shaftArea } from '../../damper/damper.js';
+import { typicalSiliconeAirSolubility } from '../../fill/air/typical-oil.js';
+import { fluidRoom } from '../../fill/chamber/chamber.js';
+import { type ClosedShock, type Closing, closeShock } from '../../fill/chamber/closed-shock.js';
+import { petroleumAirSolubility } from '../../fluid/air/air-solubility.js';
+import { oilDensity } from '../../fluid/oil/density.js';
+import { createOil, type Oil } from '../../fluid/oil/oil.js';
+import { compensatorVolume } from '../../gas/compensator.js';
+import { formatQuantity } from '../../units/index.js';
+import type { Build } from '../parts.js';
+import type { CompensatorKind, SealInterval, ShockPart } from '../shock-part.js';
+import { assumedInside, guessedRoom, measuredInside } from './chamber-of.js';
+import {
+  bubbleShare,
+  type ClosingHabit,
+  closingHabit,
+  guessedBenchTemperature,
+  usualAmbientPressure,
+} from './closing-habit.js';
+import { compensatorOf } from './compensator-of.js';
+import { gasFractionOf, gasStatement } from './gas-statement.js';
+import { ShockFault } from './shock-fault.js';
+import { millilitres } from './words.js';
+
+/**
+ * What a page may say of a fill instead of the parts file.
+ *
+ * @public
+ */
+export interface FillChoices {
+  /** Temperature of oil and gas as it is closed [K]. */
+  readonly temperature?: number;
+  /** How far the shaft is pushed in as it is closed [m]. */
+  readonly closeAt?: number;
+  /** Air left in the oil as bubbles [m³]. */
+  readonly freeAir?: number;
+}
+
+/**
+ * What the parts file says of a shock, as against what was taken for granted.
+ *
+ * @public
+ */
+export interface KnownOfShock {
+  /** How much gas makes room. */
+  readonly gas: boolean;
+  /** The sizes inside the body. */
+  readonly inside: boolean;
+  /** The oil that stays. */
+  readonly oilVolume: boolean;
+  /** Where it was closed. */
+  readonly closing: boolean;
+  /** Friction of the seals. */
+  readonly seal: boolean;
+}
+
+/**
+ * A build filled and closed: one damper and one fill with one gas.
+ *
+ * @public
+ */
+export interface AssembledShock {
+  /** The damper; its gas is that of `closed`, its seals are the typical ones. */
+  readonly damper: Damper;
+  /** The fill. */
+  readonly closed: ClosedShock;
+  readonly seal: SealInterval;
+  /** Where it was closed, and whether that is a habit. */
+  readonly habit: ClosingHabit;
+  readonly known: KnownOfShock;
+  /** What was taken for granted, sentences with numbers for a person to read. */
+  readonly assumptions: readonly string[];
+}
+
+/**
+ * Fills and closes a build of a parts file: everything that force, cavitation, filling, static push and heat ask, from one gas.
+ *
+ * Where the file does not say how much gas, oil and friction there are, stated assumptions stand in; see {@link AssembledShock.known}.
+ *
+ * @param build - shock, piston, oil and closing position of the parts file, in SI
+ * @param choices - temperature [K], closing position [m] and free air [m³] that go before those of the file
+ * @throws ShockFault where statements of the file contradict each other; InputError where the parts do not fit, the gas makes no room for the
+ * shaft, or a choice is outside its range
+ * @public
+ */
+export function assembleShock(
+  build: Pick<Build, 'shock' | 'piston' | 'oil' | 'closeAt'>,
+  choices: FillChoices = {},
+): AssembledShock {
+  const { shock, piston } = build;
+  const oil = createOil(build.oil.definition);
+  const kind = shock.compensator?.kind ?? 'air-pocket';
+  const habit = closingHabit(shock, kind, choices.closeAt ?? build.closeAt);
+  const { position } = habit;
+  const measured = measuredInside(shock, piston);
+  const room = measured === undefined ? undefined : fluidRoom(measured.chamber, position);
+  const oilSaid = oilStated(shock);
+  const likelyRoom = room ?? roomFor(oilSaid, shock, kind) ?? guessedRoom(shock, piston, position);
+  const air = bubblesIn(shock, kind, choices, oilSaid ?? likelyRoom - (shock.compensator?.volume ?? 0));
+  const facts = { shock, kind, shaftArea: shaftArea(shock), position, room, likelyRoom, oil: oilSaid };
+  const gas = gasStatement({ ...facts, freeAir: air.volume });
+  const inside =
+    measured ??
+    assumedInside(shock, piston, {
+      position,
+      oil: oilSaid,
+      gas: gas.volume,
+      freeAir: air.volume,
+      underCap: kind !== 'emulsion' && shock.closing?.drawnOff === undefined,
+    });
+  const finalRoom = fluidRoom(inside.chamber, position);
+  const { compensator, assumptions: made } = compensatorOf(shock, kind, gas.volume, finalRoom);
+  const oilVolume = finalRoom - compensatorVolume(compensator, finalRoom) - air.volume;
+  const closing = closingOf(shock, choices, { position, freeAir: air.volume }, oil, Math.max(oilVolume, 0));
+  const closed = closeShock(inside.chamber, compensator, closing);
+  const damper = damperWith(build, closed);
+  requireDamper(damper);
+  return {
+    damper,
+    closed,
+    seal: shock.seal,
+    habit,
+    known: {
+      gas: gas.known,
+      inside: measured !== undefined,
+      oilVolume: oilSaid !== undefined || (measured !== undefined && gas.known),
+      closing: !habit.assumed,
+      seal: shock.seal.measured,
+    },
+    assumptions: [
+      ...(build.oil.assumptions ?? []),
+      ...(shock.compensator === undefined
+        ? ['What makes room for the shaft is not given: an air pocket under the cap is assumed.']
+        : []),
+      ...gas.assumptions,
+      ...made,
+      ...inside.assumptions,
+      ...(habit.assumed ? [`How it was closed is not given: ${habit.words} is assumed.`] : []),
+      ...warmthAssumed(shock, choices),
+      ...air.assumptions,
+      `The oil holds ${millilitres(closing.dissolvedAir ?? 0)} of air dissolved, as after standing open (data sheets, from memory); it comes out only while a shock stands.`,
+      ...sealAssumed(shock.seal),
+    ],
+  };
+}
+
+function damperWith({ shock, piston }: Pick<Build, 'shock' | 'piston'>, { gas }: ClosedShock): Damper {
+  const { bore, shaftDiameter, stroke, seal } = shock;
+  return { bore, shaftDiameter, stroke, piston: piston.piston, gas, seal: seal.typical };
+}
+
+/** Oil that the file says stays, from its own key or from the syringe. */
+function oilStated({ oilVolume, closing }: ShockPart): number | undefined {
+  const syringe = closing?.poured === undefined ? undefined : closing.poured - (closing.drawnOff ?? 0);
+  if (oilVolume === undefined || syringe === undefined) return oilVolume ?? syringe;
+  if (Math.abs(syringe - oilVolume) <= Math.max(0.1e-6, 0.05 * oilVolume)) return oilVolume;
+  throw new ShockFault(
+    ['oil-volume'],
+    oilVolume,
+    `says ${millilitres(oilVolume)}, but "closing" pours ${millilitres(syringe)} that stay: one of them is wrong`,
+  );
+}
+
+/** Room that oil and the air beaten into it take together. */
+function roomFor(oil: number | undefined, shock: ShockPart, kind: CompensatorKind): number | undefined {
+  if (oil === undefined || kind !== 'emulsion') return oil;
+  return oil / (1 - gasFractionOf(shock, kind));
+}
+
+/** Air left in the oil as bubbles: said, or a guess. */
+function bubblesIn(
+  { closing }: ShockPart,
+  kind: CompensatorKind,
+  choices: FillChoices,
+  oil: number,
+): { readonly volume: number; readonly assumptions: readonly string[] } {
+  const said = choices.freeAir ?? closing?.freeAir;
+  if (said !== undefined) return { volume: said, assumptions: [] };
+  // Its air is what makes room.
+  if (kind === 'emulsion') return { volume: 0, assumptions: [] };
+  const share = bubbleShare(closing?.bleeds);
+  const volume = share * Math.max(oil, 0);
+  const sentence = `Air left in the oil as bubbles is not given: ${millilitres(volume)}, ${Number((100 * share).toPrecision(2))} % of the oil, is a guess.`;
+  return { volume, assumptions: [sentence] };
+}
+
+function closingOf(
+  { closing, compensator }: ShockPart,
+  choices: FillChoices,
+  now: Pick<Closing, 'position' | 'freeAir'>,
+  oil: Oil,
+  oilVolume: number,
+): Closing {
+  const temperature = choices.temperature ?? closing?.temperature ?? guessedBenchTemperature;
+  const { exponent, airReleasePressure } = compensator ?? {};
+  return {
+    ...now,
+    temperature,
+    ambientPressure: closing?.ambientPressure ?? usualAmbientPressure,
+    dissolvedAir: airSolubility(oil, temperature) * oilVolume,
+    oilDensity: oilDensity(oil.base, temperature, oil.densityAt15Celsius),
+    ...(exponent === undefined ? {} : { polytropicExponent: exponent }),
+    ...(airReleasePressure === undefined ? {} : { airReleasePressure }),
+  };
+}
+
+/** Volume of air that a volume of oil dissolves; the law for petroleum is asked at the ends of its range beyond them. */
+function airSolubility({ base, densityAt15Celsius }: Oil, temperature: number): number {
+  if (base === 'silicone') return typicalSiliconeAirSolubility;
+  const warm = Math.min(Math.max(temperature, 233.15), 473.15);
+  return petroleumAirSolubility(warm, Math.min(Math.max(densityAt15Celsius, 800), 950));
+}
+
+function warmthAssumed({ closing }: ShockPart, choices: FillChoices): readonly string[] {
+  if ((choices.temperature ?? closing?.temperature) !== undefined) return [];
+  const warm = formatQuantity(guessedBenchTemperature, 'temperature', '°C', 3);
+  return [`The temperature at which it was closed is not given: ${warm} is a guess.`];
+}
+
+function sealAssumed({ low, high, typical, measured }: SealInterval): readonly string[] {
+  if (measured) return [];
+  const newtons = (force: number) => formatQuantity(force, 'force', 'N', 2);
+  return [
+    `Friction of the seals is not given: ${newtons(low.kineticForce)} to ${newtons(high.kineticForce)}, typically ${newtons(typical.kineticForce)}, while moving, and half as much again after rest, is a guess (common practice, no source).`,
+  ];
+}
