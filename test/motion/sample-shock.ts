@@ -1,5 +1,5 @@
 import { damperModel } from '../../lib/damper/damper-model.js';
-import type { GasLayout } from '../../lib/damper/gas.js';
+import { type GasLayout, sealedGas } from '../../lib/gas/gas.js';
 import { movingShock } from '../../lib/motion/shock/bind-moving-shock.js';
 import type { MovingShock } from '../../lib/motion/shock/moving-shock.js';
 
@@ -25,14 +25,14 @@ export function sampleShock(change: SampleChange = {}): MovingShock {
       holes: [{ count: 2, diameter: 0.0017 }],
       eccentricity: 0,
     },
-    gas: {
+    gas: sealedGas({
       volume: 9e-7,
       pressure: 101_325,
       polytropicExponent: 1.4,
       ambientPressure: 101_325,
       airReleasePressure: releasePressure,
       layout,
-    },
+    }),
     seal: change.seal ?? { kineticForce: 0.18, breakawayForce: 0.27 },
   };
   const model = damperModel(damper, {

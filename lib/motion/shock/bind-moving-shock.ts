@@ -1,7 +1,7 @@
 import { requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
 import type { DamperModel } from '../../damper/damper-model.js';
-import { compressedGasPressure } from '../../damper/gas.js';
 import { sealFrictionForce } from '../../damper/seal-friction.js';
+import { gasPressure } from '../../gas/gas-state.js';
 import { requireMovingShock } from './check-shock.js';
 import type { MovingShock } from './moving-shock.js';
 import { pistonPassage } from './piston-passage.js';
@@ -33,40 +33,38 @@ export interface OilInMotion {
  * @public
  */
 export function movingShock(model: DamperModel, oil: OilInMotion): MovingShock {
-  const { damper, fluid, pistonFlow, shaftArea, blindShare, dampingArea, skirtDrag } = model;
-  const { gas } = damper;
+  const { damper, fluid, pistonArea, pistonFlow, rimDrag, shaftArea } = model;
+  const { layout, ambientPressure, airReleasePressure } = damper.gas;
+  const atExtension = gasPressure(model.gas, 0);
   requirePositive(oil.volume, 'oil.volume', 'm³');
   requirePositive(oil.farVolume, 'oil.farVolume', 'm³');
   requirePositive(oil.bulkModulus, 'oil.bulkModulus', 'Pa');
   const airFraction = oil.airFraction ?? 0;
   requireNotNegative(airFraction, 'oil.airFraction', '');
   requireWithin(airFraction, 0, 0.999, 'oil.airFraction', '');
-  const mixed = gas.layout === 'emulsion';
+  const mixed = layout === 'emulsion';
   const shock: MovingShock = {
     ...pistonPassage(pistonFlow, damper.bore, fluid),
-    pistonArea: dampingArea + blindShare * shaftArea,
+    pistonArea,
     shaftArea,
     stroke: damper.stroke,
-    rimDrag: (speed) => pistonFlow.dragViscosityRatio(speed) * skirtDrag * speed,
+    rimDrag: (speed) => pistonFlow.dragViscosityRatio(speed) * rimDrag * speed,
     sealForce: (speed) => sealFrictionForce(damper.seal, speed),
     oil: {
       volume: oil.volume,
-      referencePressure: gas.pressure,
+      referencePressure: atExtension,
       bulkModulus: oil.bulkModulus,
-      airFraction: mixed ? Math.min(0.999, airFraction + gas.volume / oil.volume) : airFraction,
-      airExponent: mixed ? gas.polytropicExponent : (oil.airExponent ?? 1),
+      airFraction: mixed ? Math.min(0.999, airFraction + model.gas.capacity / oil.volume) : airFraction,
+      airExponent: mixed ? model.gas.polytropicExponent : (oil.airExponent ?? 1),
     },
-    layout: mixed ? 'mixed' : (gas.layout ?? 'blind-side') === 'shaft-side' ? 'shaft-side' : 'blind-side',
+    layout: mixed ? 'mixed' : layout,
     gas: {
-      pressure: (volume) =>
-        volume < 0
-          ? gas.pressure * (gas.volume / (gas.volume - volume)) ** gas.polytropicExponent
-          : compressedGasPressure(gas, volume),
-      capacity: gas.volume,
+      pressure: (volume) => gasPressure(model.gas, volume),
+      capacity: model.gas.capacity,
     },
     farVolume: oil.farVolume,
-    ambientPressure: gas.ambientPressure,
-    releasePressure: gas.airReleasePressure ?? 0,
+    ambientPressure,
+    releasePressure: airReleasePressure,
   };
   requireMovingShock(shock);
   return shock;

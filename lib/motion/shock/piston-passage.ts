@@ -1,4 +1,4 @@
-import { jetMomentum } from '../../damper/oil-force.js';
+import { jetMomentum } from '../../damper/jet-recoil.js';
 import type { PistonFlow } from '../../flow/piston/parallel-flow.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import { holeInertance } from './left-out.js';
