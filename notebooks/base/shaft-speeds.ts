@@ -1,0 +1,79 @@
+import { damperModel } from '../../lib/damper/damper-model.js';
+import { fastestRebound, landingShaftSpeed } from '../../lib/damper/driven-speed.js';
+import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
+import { createOil } from '../../lib/fluid/oil/oil.js';
+import { quantity } from '../../lib/page/parameters/parameters.js';
+import { assembleShock } from '../../lib/parts/assembly/assembled-shock.js';
+import type { Build, Parts } from '../../lib/parts/parts.js';
+import { benchTemperature } from './day.js';
+import { speed } from './quantities.js';
+
+/** Drop height of the landing that gives the fast speed [m]: wheels a hand's width off the ground. */
+export const dropHeight = 0.1;
+
+/** Shaft travel for each wheel travel where the file does not say it: a guess, arms of small cars give 0.6 to 0.8 (common practice, no source). */
+export const guessedMotionRatio = 0.7;
+
+/** Speed out where the file names no spring [m/s]: a guess. */
+const guessedRebound = 0.3;
+
+/** Three shaft speeds that happen to a build [m/s], the same on every page. */
+export interface ShaftSpeeds {
+  /** Roll and pitch: a tenth of the middle one. */
+  readonly slow: number;
+  /** As fast as spring and gas can drive the shaft out from all the way in. */
+  readonly middle: number;
+  /** The touch of a landing from {@link dropHeight}. */
+  readonly fast: number;
+}
+
+/**
+ * Fastest rebound that spring and gas of a build can drive [m/s, positive], from all the way in and with the spring just holding at full extension; `undefined` where the file
+ * names no spring.
+ */
+export function fastestReboundOf(build: Build, temperature: number): number | undefined {
+  if (build.spring === undefined) return undefined;
+  const { damper } = assembleShock(build);
+  const model = damperModel(damper, fluidAt(createOil(build.oil.definition), temperature));
+  // A shock that is too warm to go all the way in rebounds from a little further out.
+  const room = (0.999 * model.gas.capacity) / model.shaftArea;
+  const position = Math.min(damper.stroke, room);
+  return -fastestRebound(model, { force: build.spring.rate * position, position });
+}
+
+/** The three speeds of a build, rounded as a reader would choose them. */
+export function shaftSpeedsOf(build: Build | undefined, temperature: number): ShaftSpeeds {
+  const rebound = (build && fastestReboundOf(build, temperature)) ?? guessedRebound;
+  const landing = landingShaftSpeed(dropHeight, build?.corner?.motionRatio ?? guessedMotionRatio);
+  const rounded = (value: number, step: number) => Math.max(step, Number((Math.round(value / step) * step).toPrecision(6)));
+  const middle = rounded(rebound, 0.01);
+  return { slow: rounded(middle / 10, 0.005), middle, fast: Math.max(rounded(landing, 0.05), 2 * middle) };
+}
+
+const ofFile = (parts: Parts): ShaftSpeeds => {
+  const [build] = parts.builds;
+  return shaftSpeedsOf(build, build?.wanted?.temperature ?? benchTemperature);
+};
+
+/** The controls of the three speeds: one declaration for every page. They begin at the speeds of the file's first build. */
+export const slowSpeed = quantity({
+  ...speed,
+  label: 'Slow',
+  help: 'A slow shaft speed: roll and pitch.',
+  default: 30,
+  inFile: (parts) => ofFile(parts).slow,
+});
+export const middleSpeed = quantity({
+  ...speed,
+  label: 'Middle',
+  help: 'A middle shaft speed: as fast as the spring of the first build drives it out.',
+  default: 300,
+  inFile: (parts) => ofFile(parts).middle,
+});
+export const fastSpeed = quantity({
+  ...speed,
+  label: 'Fast',
+  help: 'A fast shaft speed: the touch of a landing from 10 cm. No spring drives a shock out so fast.',
+  default: 1000,
+  inFile: (parts) => ofFile(parts).fast,
+});
