@@ -45,7 +45,8 @@ export function fastestReboundOf(build: Build, temperature: number): number | un
 export function shaftSpeedsOf(build: Build | undefined, temperature: number): ShaftSpeeds {
   const rebound = (build && fastestReboundOf(build, temperature)) ?? guessedRebound;
   const landing = landingShaftSpeed(dropHeight, build?.corner?.motionRatio ?? guessedMotionRatio);
-  const rounded = (value: number, step: number) => Math.max(step, Number((Math.round(value / step) * step).toPrecision(6)));
+  const rounded = (value: number, step: number) =>
+    Math.max(step, Number((Math.round(value / step) * step).toPrecision(6)));
   const middle = rounded(rebound, 0.01);
   return { slow: rounded(middle / 10, 0.005), middle, fast: Math.max(rounded(landing, 0.05), 2 * middle) };
 }

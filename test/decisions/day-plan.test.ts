@@ -1,4 +1,4 @@
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import { type DayProblem, dayPlan } from '../../lib/decisions/day/day-plan.js';
 import { fillState } from '../../lib/decisions/day/fill-choice.js';
@@ -9,8 +9,6 @@ import { finish } from '../../lib/decisions/search/search.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
 import { shockWith, silicone } from './demo.js';
-
-vi.setConfig({ testTimeout: 60_000 });
 
 const damper = shockWith(4, 1.2e-3);
 const bottles = [250, 350, 500].map((viscosity) => ({

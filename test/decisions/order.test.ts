@@ -1,4 +1,4 @@
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import { type Bottle, fillName, fillState } from '../../lib/decisions/day/fill-choice.js';
 import { dampingMismatch } from '../../lib/decisions/match/damping-mismatch.js';
@@ -11,8 +11,6 @@ import { blendViscosity } from '../../lib/fluid/blend/blend.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
 import { bottles, problem } from './order-case.js';
-
-vi.setConfig({ testTimeout: 60_000 });
 
 /** Whether a set of bottles serves everything, worked out fill by fill without the windows and masks of the plan. */
 function serves(question: OrderProblem, set: readonly number[]): boolean {

@@ -1,29 +1,29 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
-import { type Browser, type BrowserContextOptions, chromium, type Locator, type Page } from 'playwright-core';
+import { buffer } from 'node:stream/consumers';
+import { pathToFileURL } from 'node:url';
+import {
+  type Browser,
+  type BrowserContextOptions,
+  chromium,
+  type Download,
+  type Locator,
+  type Page,
+} from 'playwright-core';
+import { inject } from 'vitest';
 import { runCommand } from '../../lib/runner/run-command.js';
-import { toolRuns } from '../project/tools.js';
 
-const executablePath = '/usr/bin/chromium';
-const flags = [
-  'headless',
-  'no-sandbox',
-  'disable-gpu',
-  'disable-quic',
-  'no-first-run',
-  'disable-background-networking',
-  'disable-component-update',
-  'disable-sync',
-];
+/** Where the browser that all tests share listens; empty where there is none. */
+const address = inject('browserAddress');
 
 /** Whether the browser is there, and what a skipped test says. */
-export const hasChromium = toolRuns(executablePath, ['--version']);
-export const skipReason = hasChromium ? '' : ` (skipped: no ${executablePath})`;
+export const hasChromium = address !== '';
+export const skipReason = hasChromium ? '' : ' (skipped: no Chromium)';
 
-export function launch(): Promise<Browser> {
-  return chromium.launch({ executablePath, args: flags.map((flag) => `--${flag}`) });
+/** A session in the shared browser; closing it closes its own pages only. */
+export function connect(): Promise<Browser> {
+  return chromium.connect(address);
 }
 
 /** A page under watch: what it asked for and complained of. */
@@ -45,7 +45,7 @@ export async function open(
     ...options,
   });
   const page = await context.newPage();
-  page.setDefaultTimeout(20_000);
+  page.setDefaultTimeout(150_000);
   const requests: string[] = [];
   const lines: string[] = [];
   page.on('request', (request) => requests.push(request.url()));
@@ -66,6 +66,11 @@ export async function open(
       return requests.filter(outside);
     },
   };
+}
+
+/** What a page hands over as a download; the file itself is kept by the browser. */
+export async function content(download: Download): Promise<Buffer> {
+  return buffer(await download.createReadStream());
 }
 
 /** The text of an element, its spaces that do not break as plain ones. */
@@ -100,7 +105,3 @@ export async function rendered(name: string, notebookFolder: string, demoParts: 
     remove: () => rmSync(folder, { recursive: true, force: true }),
   };
 }
-
-export const testNotebooks = fileURLToPath(new URL('./notebooks', import.meta.url));
-export const realNotebooks = fileURLToPath(new URL('../../notebooks', import.meta.url));
-export const demoParts = path.join(realNotebooks, 'demo-parts.yaml');

@@ -1,10 +1,8 @@
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { registeredTransforms } from '../../lib/live/pictures/vega-transforms.js';
 import { chartSpecs } from '../../lib/plot/vega/chart-specs.js';
 import { runtimeSpecs } from '../../lib/plot/vega/runtime-specs.js';
 import { sampleFigures } from '../plot/sample-figures.js';
-
-vi.setConfig({ testTimeout: 60_000 });
 
 /** Types of all operators in a compiled specification, wherever they stand in it. */
 function operatorTypes(part: unknown): readonly string[] {

@@ -1,4 +1,4 @@
-import { spawnSync } from 'node:child_process';
+import { execFileSync } from 'node:child_process';
 import { describe, expect, test } from 'vitest';
 import { dissolutionTime } from '../../lib/fill/air/bubble-dissolution.js';
 import { dragIncrease } from '../../lib/fill/air/bubble-drag.js';
@@ -6,6 +6,7 @@ import { bubbleRise, hadamardRybczynskiSpeed, stokesSpeed } from '../../lib/fill
 import { wallFactor } from '../../lib/fill/air/bubble-wall.js';
 import { type ClosedShock, closeShock } from '../../lib/fill/chamber/closed-shock.js';
 import { conditionAtClosing, pressureInside } from '../../lib/fill/chamber/pressure-inside.js';
+import { toolRuns } from '../project/tools.js';
 import checks from './fill-checks.json' with { type: 'json' };
 import { input, type PublishedRow, relativeError } from './published-rows.js';
 
@@ -147,13 +148,15 @@ from fluids.drag import v_terminal
 cases = [(2*r, 970.0, 970.0*nu) for r in (1e-4, 5e-4, 1e-3) for nu in (1e-5, 1e-4, 3.5e-4)]
 print(json.dumps([[D/2, mu/rho, v_terminal(D=D, rhop=2*rho, rho=rho, mu=mu, Method='Clift')] for D, rho, mu in cases]))
 `;
-const python = spawnSync('/usr/bin/python3', ['-c', program], { encoding: 'utf8' });
+const available = toolRuns('/usr/bin/python3', ['-c', 'import fluids']);
 
 describe('rigid bubbles against the Python library fluids (standard drag curve)', () => {
-  test.skipIf(python.status !== 0)(
+  test.skipIf(!available)(
     'terminal speed within 5 %, the stated distance of Schiller-Naumann (skipped where /usr/bin/python3 has no fluids)',
     () => {
-      const cases = JSON.parse(python.stdout) as readonly (readonly [number, number, number])[];
+      const cases = JSON.parse(
+        execFileSync('/usr/bin/python3', ['-c', program], { encoding: 'utf8' }),
+      ) as readonly (readonly [number, number, number])[];
       expect(cases).toHaveLength(9);
       for (const [radius, kinematicViscosity, speed] of cases) {
         const fluid = { density: 970, kinematicViscosity };

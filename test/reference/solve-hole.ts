@@ -31,7 +31,9 @@ export interface ReferenceSolution {
   readonly cells: number;
 }
 
-export const haveFreeFem = spawnSync('FreeFem++', ['-?'], { stdio: 'ignore' }).error === undefined;
+/** Whether the solver is there; under CI its absence is a fault, and the tests that need it run and fail. */
+export const haveFreeFem =
+  process.env['CI'] === 'true' || spawnSync('FreeFem++', ['-?'], { stdio: 'ignore' }).error === undefined;
 
 const script = fileURLToPath(new URL('hole.edp', import.meta.url));
 

@@ -1,9 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
-import { describe, expect, it, vi } from 'vitest';
-
-// Loading Vega, fonts and compilers takes seconds on a busy machine.
-vi.setConfig({ testTimeout: 60_000 });
+import { describe, expect, it } from 'vitest';
 
 const entry = (name: string): string => fileURLToPath(new URL(`../../lib/${name}/index.ts`, import.meta.url));
 

@@ -4,7 +4,7 @@ import { startDecisionWorkers } from '../../lib/workers/index.js';
 import { problem } from './order-case.js';
 
 describe('order plan with worker threads', () => {
-  it('gives the same plan with worker threads', { timeout: 60_000 }, async () => {
+  it('gives the same plan with worker threads', async () => {
     const workers = startDecisionWorkers(2);
     try {
       const question = problem({});
@@ -14,9 +14,7 @@ describe('order plan with worker threads', () => {
     }
   });
 
-  it('ends the solver in its thread when asked to, and the threads work on', {
-    timeout: 60_000,
-  }, async () => {
+  it('ends the solver in its thread when asked to, and the threads work on', async () => {
     const workers = startDecisionWorkers(1);
     try {
       const question = problem({});

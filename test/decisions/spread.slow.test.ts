@@ -93,9 +93,7 @@ describe('spread of the force', () => {
     expect(low).toBeCloseTo(0.05 * 0.9, 4);
   });
 
-  it('the shares agree with the variance of each tolerance alone, where the force is all but linear', {
-    timeout: 60_000,
-  }, () => {
+  it('the shares agree with the variance of each tolerance alone, where the force is all but linear', () => {
     const variance = (tolerances: TolerancedBuild['tolerances']): number => {
       const drawing = { count: 2048, seed: 2, sampling: 'low-discrepancy' } as const;
       return (finish(forceSpread({ ...build, tolerances }, drawing))[1]?.standardDeviation ?? 0) ** 2;
@@ -109,7 +107,7 @@ describe('spread of the force', () => {
     }
   });
 
-  it('shares add up to 1 and the drill leads', { timeout: 60_000 }, () => {
+  it('shares add up to 1 and the drill leads', () => {
     for (const shares of finish(toleranceShares(build, 2048, 1))) {
       const sum = shares.reduce((total, { first }) => total + first, 0);
       expect(Math.abs(sum - 1)).toBeLessThan(0.02);
@@ -137,7 +135,7 @@ describe('workers', () => {
   const two = startDecisionWorkers(2);
   afterAll(() => Promise.all([one.close(), two.close()]));
 
-  it('give the result without workers, whatever their number', { timeout: 60_000 }, async () => {
+  it('give the result without workers, whatever their number', async () => {
     const drawing = { count: 10_000, seed: 7, sampling: 'random' } as const;
     const spread = finish(forceSpread(build, drawing));
     const shares = finish(toleranceShares(build, 5000, 7));
@@ -149,7 +147,7 @@ describe('workers', () => {
     }
   });
 
-  it('tell how far they are and stop when asked to', { timeout: 60_000 }, async () => {
+  it('tell how far they are and stop when asked to', async () => {
     const seen: number[] = [];
     const drawing = { count: 16_384, seed: 7, sampling: 'low-discrepancy' } as const;
     await two.forceSpread(build, drawing, { onProgress: (done) => seen.push(done) });

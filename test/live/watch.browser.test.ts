@@ -4,11 +4,10 @@ import { get, type IncomingMessage } from 'node:http';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { afterAll, beforeAll, describe, expect, it, onTestFinished, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, onTestFinished } from 'vitest';
 import { type Watch, watchNotebook } from '../../lib/runner/watch/watch.js';
-import { demoParts, hasChromium, launch, plain, skipReason, testNotebooks } from './chromium.js';
-
-vi.setConfig({ testTimeout: 60_000, hookTimeout: 120_000 });
+import { connect, hasChromium, plain, skipReason } from './chromium.js';
+import { demoParts, testNotebooks } from './notebook-folders.js';
 
 const lib = fileURLToPath(new URL('../../lib/', import.meta.url));
 const source = readFileSync(path.join(testNotebooks, 'all-controls.ts'), 'utf8').replaceAll(
@@ -57,16 +56,16 @@ describe('a page under watch', () => {
     });
 
   it.skipIf(!hasChromium)(`follows each save and says what is wrong${skipReason}`, async () => {
-    const browser = await launch();
+    const browser = await connect();
     onTestFinished(() => browser.close());
     const page = await browser.newPage();
     await page.goto(watching.address);
     const main = () => plain(page.locator('main'));
-    await expect.poll(main, { timeout: 20_000 }).toContain('two 1.7 at 60 % gives 6.00 N');
+    await expect.poll(main).toContain('two 1.7 at 60 % gives 6.00 N');
     expect(await page.locator('#line svg path').count()).toBeGreaterThan(3);
     const saved = async (file: string, text: string, shown: string): Promise<void> => {
       writeFileSync(file, text);
-      await expect.poll(main, { timeout: 20_000 }).toContain(shown);
+      await expect.poll(main).toContain(shown);
     };
     await saved(notebook, source.replace('gives', 'yields'), 'two 1.7 at 60 % yields 6.00 N');
     const parts = readFileSync(demoParts, 'utf8');

@@ -5,16 +5,15 @@ import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { inflateRawSync } from 'node:zlib';
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { optionName } from '../../lib/page/parameters/parameter-text.js';
 import { listNotebooks } from '../../lib/runner/build/notebook-list.js';
 import { runCommand } from '../../lib/runner/run-command.js';
 import { draftHtml } from '../../lib/runner/watch/draft-html.js';
-import { demoParts, hasChromium, launch, open, realNotebooks, skipReason } from './chromium.js';
+import { connect, hasChromium, open, skipReason } from './chromium.js';
 import { moveEachControl } from './each-control.js';
 import { closeDisclosures, measure, violations } from './in-page.js';
-
-vi.setConfig({ testTimeout: 60_000, hookTimeout: 300_000 });
+import { demoParts, realNotebooks } from './notebook-folders.js';
 
 const notebooks = await listNotebooks(realNotebooks);
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -60,7 +59,7 @@ describe.skipIf(!hasChromium)(`each notebook with the demo parts, in a browser${
       printError: (line) => said.push(line),
     });
     expect(said).toEqual([]);
-    browser = await launch();
+    browser = await connect();
   });
 
   afterAll(async () => {

@@ -35,9 +35,7 @@ const all = {
 
 describe('decision notebooks on the demo parts', () => {
   for (const [name, notebook] of Object.entries(all)) {
-    it(`${name}: one figure right after the answer, all checks passed, the same page twice`, {
-      timeout: 60_000,
-    }, () => {
+    it(`${name}: one figure right after the answer, all checks passed, the same page twice`, () => {
       const page = pageOf(notebook);
       expect(notebook.name).toBe(name);
       expect(page.answer).toMatch(/\d/u);
@@ -49,7 +47,7 @@ describe('decision notebooks on the demo parts', () => {
       expect(pageOf(notebook)).toEqual(page);
     });
 
-    it(`${name}: runs where there is no Node`, { timeout: 60_000 }, async () => {
+    it(`${name}: runs where there is no Node`, async () => {
       const entry = fileURLToPath(new URL(`../../notebooks/${name}.ts`, import.meta.url));
       const { outputFiles, warnings } = await build({
         entryPoints: [entry],

@@ -3,11 +3,8 @@ import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Resvg } from '@resvg/resvg-js';
-import { afterAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { contents, removeFolders, run } from './sample-run.js';
-
-// Loading Vega, fonts and compilers takes seconds on a busy machine.
-vi.setConfig({ testTimeout: 60_000 });
 
 afterAll(removeFolders);
 

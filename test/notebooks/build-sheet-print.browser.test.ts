@@ -1,15 +1,12 @@
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { chromium } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { readParts } from '../../lib/parts/index.js';
 import { renderNotebook } from '../../lib/runner/build/render-notebook.js';
 import { notebook } from '../../notebooks/build-sheet.js';
-
-const browserPath = process.env['CHROMIUM'] ?? '/usr/bin/chromium';
-const flags = ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--no-first-run'];
+import { connect, hasChromium, skipReason } from '../live/chromium.js';
 
 /** A4 less the margins of a sheet, in CSS px: 210 − 2 · 13 mm and 297 − 2 · 11 mm, 96 px an inch. */
 const paper = { width: Math.floor((184 / 25.4) * 96), height: Math.floor((275 / 25.4) * 96) };
@@ -18,10 +15,10 @@ const text = readFileSync(new URL('../../notebooks/demo-parts.yaml', import.meta
 const parts = readParts(text);
 const facts = { version: '0', notices: [], programs: new Map() };
 
-describe.skipIf(!existsSync(browserPath))('a sheet on paper (skipped where there is no Chromium)', () => {
-  it('takes one page of A4, whatever the build', { timeout: 120_000 }, async () => {
+describe.skipIf(!hasChromium)(`a sheet on paper${skipReason}`, () => {
+  it('takes one page of A4, whatever the build', async () => {
     const folder = mkdtempSync(join(tmpdir(), 'dashpot-sheet-'));
-    const browser = await chromium.launch({ executablePath: browserPath, args: flags });
+    const browser = await connect();
     try {
       const page = await browser.newPage({ viewport: { width: paper.width, height: paper.height } });
       await page.emulateMedia({ media: 'print' });

@@ -1,11 +1,9 @@
 import fc from 'fast-check';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { cutOf, type NeededSets, needsOf, serves, withCut } from '../../lib/decisions/order/order-cuts.js';
 import { smallestSetByProgram } from '../../lib/decisions/order/order-program.js';
 import { smallestSetByTrying } from '../../lib/decisions/order/smallest-order.js';
 import { finish } from '../../lib/decisions/search/search.js';
-
-vi.setConfig({ testTimeout: 60_000 });
 
 const count = 7;
 const bottle = fc.integer({ min: 0, max: count - 1 });

@@ -1,21 +1,18 @@
-import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { PartsFileError, readParts } from '../../lib/parts/index.js';
 import {
-  demoParts,
+  connect,
+  content,
   hasChromium,
-  launch,
   open,
   plain,
   type Rendered,
   rendered,
   skipReason,
-  testNotebooks,
   type Watched,
 } from './chromium.js';
-
-vi.setConfig({ testTimeout: 60_000, hookTimeout: 120_000 });
+import { demoParts, testNotebooks } from './notebook-folders.js';
 
 const oils = (entries: string): string => `dashpot: 1
 about: Invented.
@@ -36,7 +33,7 @@ describe.skipIf(!hasChromium)(`the reader's own parts in a live page${skipReason
 
   beforeAll(async () => {
     built = await rendered('all-controls', testNotebooks, demoParts);
-    browser = await launch();
+    browser = await connect();
     watched = await open(browser, built.address);
     ({ page } = watched);
     await page.locator('.parts summary').click();
@@ -62,7 +59,7 @@ describe.skipIf(!hasChromium)(`the reader's own parts in a live page${skipReason
       page.waitForEvent('download'),
       page.getByRole('button', { name: 'Save parts file' }).click(),
     ]);
-    return readFileSync(await download.path(), 'utf8');
+    return (await content(download)).toString();
   };
   const quiet = () => expect([watched.requests, watched.lines]).toEqual([[], []]);
 
@@ -143,7 +140,7 @@ describe.skipIf(!hasChromium)(`the reader's own parts in a live page${skipReason
       page.getByRole('button', { name: 'Save parts file' }).click(),
     ]);
     expect(download.suggestedFilename()).toBe('mine.yaml');
-    const saved = readFileSync(await download.path(), 'utf8');
+    const saved = (await content(download)).toString();
     expect(saved).toBe(`# my notes\n${oils(oil('thin')).replace('"thin"', '"thinner"')}`);
   });
 

@@ -1,19 +1,16 @@
-import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import {
-  demoParts,
+  connect,
+  content,
   hasChromium,
-  launch,
   open,
   plain,
   type Rendered,
   rendered,
   skipReason,
-  testNotebooks,
 } from './chromium.js';
-
-vi.setConfig({ testTimeout: 60_000, hookTimeout: 120_000 });
+import { demoParts, testNotebooks } from './notebook-folders.js';
 
 describe.skipIf(!hasChromium)(`a live page in a browser${skipReason}`, () => {
   let browser: Browser;
@@ -21,7 +18,7 @@ describe.skipIf(!hasChromium)(`a live page in a browser${skipReason}`, () => {
 
   beforeAll(async () => {
     built = await rendered('all-controls', testNotebooks, demoParts);
-    browser = await launch();
+    browser = await connect();
   });
 
   afterAll(async () => {
@@ -141,7 +138,7 @@ describe.skipIf(!hasChromium)(`a live page in a browser${skipReason}`, () => {
         page.waitForEvent('download'),
         page.getByRole('button', { name }).click(),
       ]);
-      return readFileSync(await download.path());
+      return content(download);
     };
     const svg = (await saved('Save SVG, line')).toString();
     expect(svg).toMatch(/^<svg /u);

@@ -34,7 +34,7 @@ beforeAll(() => {
   const tarball = readdirSync(project).find((name) => name.endsWith('.tgz')) ?? '';
   writeFileSync(join(project, 'package.json'), '{ "name": "consumer", "private": true, "type": "module" }');
   run('npm', ['install', '--silent', '--no-audit', '--no-fund', '--prefer-offline', `./${tarball}`], project);
-}, 240_000);
+});
 
 afterAll(() => {
   if (project !== '') rmSync(project, { recursive: true });
@@ -90,5 +90,5 @@ describe('the packed tarball in an empty project', () => {
         stdio: 'pipe',
       }),
     ).not.toThrow();
-  }, 60_000);
+  });
 });

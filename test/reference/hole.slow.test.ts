@@ -8,12 +8,10 @@ import { haveFreeFem, solveHole } from './solve-hole.js';
 const meshFactor = 3;
 const meshError = 0.003;
 
-const solving = { skip: !haveFreeFem && process.env['CI'] !== 'true', timeout: 300_000 };
-
-describe.skipIf(solving.skip)(
+describe.skipIf(!haveFreeFem)(
   'own numerical reference (skipped without FreeFem++, Debian package freefem++)',
   () => {
-    test('a sharp hole gives the rows of the fine mesh again, and the law its 1 %', solving, () => {
+    test('a sharp hole gives the rows of the fine mesh again, and the law its 1 %', () => {
       // L/d 1, hole over bore diameter 0.2: Eu to the face and force over area, mesh factor 1.
       const fine = new Map([
         [0.1, [1016.674, 1010.268]],
@@ -43,7 +41,7 @@ describe.skipIf(solving.skip)(
       }
     });
 
-    test('a tapered hole not solved before, both ways', solving, () => {
+    test('a tapered hole not solved before, both ways', () => {
       const shape = { kind: 'conical', shaftSideDiameter: 1.2 } as const;
       const wall = holeWall(1, 1.5, shape);
       for (const turned of [false, true]) {
@@ -62,31 +60,27 @@ describe.skipIf(solving.skip)(
       }
     });
 
-    test(
-      'a Carreau oil: within 6 % of the law that takes the viscosity at the tube wall',
-      solving,
-      async () => {
-        const { thinningResistance } = await import('../../lib/flow/hole/thinning-hole.js');
-        const thinning = { kind: 'carreau-yasuda', time: 0.2, exponent: 0.6, bend: 2, floor: 0 } as const;
-        const rows = solveHole({
-          wall: [
-            [0, 0.5],
-            [2, 0.5],
-          ],
-          boreRadius: 2.5,
-          reynoldsNumbers: [1, 20],
-          meshFactor,
-          thinning: { exponent: thinning.exponent, time: thinning.time },
-        });
-        expect(rows).toHaveLength(2);
-        for (const { reynoldsNumber, eulerFace } of rows) {
-          const bind = (fluid: { density: number; kinematicViscosity: number }) =>
-            sharpHoleLaw.resistance({ diameter: 1, length: 2 }, fluid);
-          const fluid = { density: 2, kinematicViscosity: 1 / reynoldsNumber };
-          const law = thinningResistance(bind, 1, fluid, thinning).pressureDrop(1);
-          expect(Math.abs(law / eulerFace - 1)).toBeLessThan(0.06);
-        }
-      },
-    );
+    test('a Carreau oil: within 6 % of the law that takes the viscosity at the tube wall', async () => {
+      const { thinningResistance } = await import('../../lib/flow/hole/thinning-hole.js');
+      const thinning = { kind: 'carreau-yasuda', time: 0.2, exponent: 0.6, bend: 2, floor: 0 } as const;
+      const rows = solveHole({
+        wall: [
+          [0, 0.5],
+          [2, 0.5],
+        ],
+        boreRadius: 2.5,
+        reynoldsNumbers: [1, 20],
+        meshFactor,
+        thinning: { exponent: thinning.exponent, time: thinning.time },
+      });
+      expect(rows).toHaveLength(2);
+      for (const { reynoldsNumber, eulerFace } of rows) {
+        const bind = (fluid: { density: number; kinematicViscosity: number }) =>
+          sharpHoleLaw.resistance({ diameter: 1, length: 2 }, fluid);
+        const fluid = { density: 2, kinematicViscosity: 1 / reynoldsNumber };
+        const law = thinningResistance(bind, 1, fluid, thinning).pressureDrop(1);
+        expect(Math.abs(law / eulerFace - 1)).toBeLessThan(0.06);
+      }
+    });
   },
 );

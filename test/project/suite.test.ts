@@ -1,0 +1,21 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { expect, test } from 'vitest';
+
+const folder = fileURLToPath(new URL('..', import.meta.url));
+
+/** What needs a browser, a solver, a package manager or threads. */
+const slow =
+  /playwright-core|live\/chromium\.js|\.\/chromium\.js|solve-hole\.js|startDecisionWorkers|runCommand|'npm'/u;
+
+const own = 'project/suite.test.ts';
+
+const quickTests = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter(
+  (name) => /\.test\.ts$/u.test(name) && !/\.(?:slow|browser)\.test\.ts$/u.test(name) && name !== own,
+);
+
+test('the quick tests are most of the tests', () => expect(quickTests.length).toBeGreaterThan(70));
+
+test.each(quickTests)('%s starts nothing slow', (name) => {
+  expect(readFileSync(`${folder}/${name}`, 'utf8')).not.toMatch(slow);
+});
