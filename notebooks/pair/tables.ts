@@ -1,25 +1,26 @@
-import type { ShockPair } from '../../lib/decisions/pair/pairs.js';
 import type { TableBlock } from '../../lib/page/blocks/plain-blocks.js';
 import { percent } from '../base/wording.js';
+import { type TimedGroup, timesDiffer } from './groups.js';
+import { likely } from './words.js';
 
-/** Every two of the shocks, the most likely alike first. */
-export function pairTable(pairs: readonly ShockPair[], limit: number): TableBlock {
+/** Every two shocks of one build, the most likely alike first. */
+export function pairTable({ build, pairs }: TimedGroup, place: number, limit: number): TableBlock {
   return {
     kind: 'table',
-    id: 'pairs',
-    title: 'Every two of them',
+    id: `pairs-${place + 1}`,
+    title: `Every two of ${build.name}`,
     table: {
       columns: [
         { label: 'Pair', unit: '' },
-        { label: 'Differ by', unit: '%', dimension: 'ratio', digits: 2 },
-        { label: `Likely to differ by more than ${percent(limit)}`, unit: '' },
+        { label: 'Times differ by', unit: '%', dimension: 'ratio', digits: 3 },
+        { label: `Likely to damp more than ${percent(limit)} apart`, unit: '' },
       ],
       rows: pairs
         .slice(0, 15)
-        .map(({ first, second, ratio, unlikeProbability }) => [
-          `${first} and ${second}`,
-          Math.abs(ratio - 1),
-          unlikeProbability < 0.005 ? 'under 1 %' : percent(unlikeProbability),
+        .map((pair) => [
+          `${pair.first} and ${pair.second}`,
+          timesDiffer(pair),
+          likely(pair.unlikeProbability),
         ]),
     },
   };
