@@ -23,3 +23,6 @@ export function clock(time: number): string {
   const minutes = Math.round(time / 60);
   return `${String(Math.floor(minutes / 60)).padStart(2, '0')}:${String(minutes % 60).padStart(2, '0')}`;
 }
+
+/** `7.9 %`, two digits, where whole percent are too coarse. */
+export const finePercent = (part: number): string => `${Number((100 * part).toPrecision(2))} %`;

@@ -1,8 +1,7 @@
 import type { Figure } from '../../lib/plot/chart/figure.js';
 import { dotChart } from '../../lib/plot/figure/dot-chart.js';
-import { percent } from '../base/wording.js';
+import { finePercent, percent } from '../base/wording.js';
 import type { TimedGroup } from './groups.js';
-import { finePercent } from './words.js';
 
 /** Time of each shock of one build over the mean of all, with two standard uncertainties either way. */
 export function timesFigure({ build, shocks }: TimedGroup, place: number, limit: number): Figure {

@@ -1,10 +1,7 @@
 import type { Pairing, ShockPair } from '../../lib/decisions/pair/pairs.js';
 import { formatQuantity } from '../../lib/units/index.js';
-import { listed, percent } from '../base/wording.js';
+import { finePercent, listed, percent } from '../base/wording.js';
 import { sealSpread, type TimedGroup, type Timing, timesDiffer } from './groups.js';
-
-/** `7.9 %`, two digits, so that a small limit can be judged. */
-export const finePercent = (part: number): string => `${Number((100 * part).toPrecision(2))} %`;
 
 /** Likelihood, in words where it is next to nothing or next to all. */
 export function likely(probability: number): string {

@@ -1,47 +1,65 @@
-import type { ForceSpread, ToleranceShare } from '../../lib/decisions/spread/force-spread.js';
-import type { TolerancedBuild, ToleranceName } from '../../lib/decisions/spread/toleranced-build.js';
+import type { ToleranceName } from '../../lib/decisions/spread/toleranced-build.js';
 import type { TableBlock } from '../../lib/page/blocks/plain-blocks.js';
 import { formatQuantity } from '../../lib/units/index.js';
 import { percent } from '../base/wording.js';
-import { capital, plainName } from './wording.js';
+import { type Cause, halfWidth, type TwoSpreads } from './two-spreads.js';
+import { answerPlace, capital, motionText, plainName } from './wording.js';
 
-/** The spread at each speed. */
-export function spreadTable(spreads: readonly ForceSpread[]): TableBlock {
-  const force = { unit: 'N', dimension: 'force' } as const;
+/** Left against right and all against the plan, at each speed. */
+export function spreadTable({ pairs, shared, together }: TwoSpreads): TableBlock {
+  const part = { unit: '%', dimension: 'ratio', digits: 2 } as const;
   return {
     kind: 'table',
     id: 'spread',
-    title: 'Rebound force over all builds',
+    title: 'How far apart, at each speed',
     table: {
       columns: [
-        { label: 'Shaft speed', unit: 'mm/s', dimension: 'speed' },
-        { label: 'One in 20 below', ...force },
-        { label: 'Half below', ...force },
-        { label: 'One in 20 above', ...force },
-        { label: 'Standard deviation', unit: '%', dimension: 'ratio', digits: 2 },
+        { label: 'Motion', unit: '' },
+        { label: 'Left and right, half of pairs below', ...part },
+        { label: 'Left and right, 9 of 10 below', ...part },
+        { label: 'All together off by (±, 9 of 10)', ...part },
+        { label: 'Force, one in 20 below', unit: 'N', dimension: 'force' },
+        { label: 'Force, half below', unit: 'N', dimension: 'force' },
+        { label: 'Force, one in 20 above', unit: 'N', dimension: 'force' },
       ],
-      rows: spreads.map(({ speed, low, median, high, mean, standardDeviation }) => [
-        -speed,
-        -high,
-        -median,
-        -low,
-        standardDeviation / Math.abs(mean),
-      ]),
+      rows: together.map(({ speed, low, median, high }, place) => {
+        const [least, most] = [Math.abs(low), Math.abs(high)].sort((a, b) => a - b);
+        const ofShared = shared?.spreads[place];
+        return [
+          motionText(speed),
+          pairs[place]?.median ?? 0,
+          pairs[place]?.high ?? 0,
+          ofShared === undefined ? 0 : halfWidth(ofShared),
+          least ?? 0,
+          Math.abs(median),
+          most ?? 0,
+        ];
+      }),
     },
+    note: 'The forces hold everything that may be off at once.',
   };
 }
 
-function halfWidthText(name: ToleranceName, { tolerances }: TolerancedBuild): string {
-  const deviation = tolerances[name];
-  const halfWidth = deviation?.kind === 'uniform' ? deviation.halfWidth : 0;
-  if (name === 'viscosity') return `± ${percent(halfWidth)}`;
-  if (name === 'temperature') return `± ${halfWidth} K`;
-  if (name === 'gasVolume') return `± ${formatQuantity(halfWidth, 'volume', 'ml', 2)}`;
-  return `± ${formatQuantity(halfWidth, 'length', 'mm', 2)}`;
+function halfWidthText(name: ToleranceName, { build }: Cause): string {
+  const deviation = build.tolerances[name];
+  const off = deviation?.kind === 'uniform' ? deviation.halfWidth : 0;
+  if (name === 'viscosity') return `± ${percent(off)}`;
+  if (name === 'temperature') return `± ${off} K`;
+  if (name === 'gasVolume') return `± ${formatQuantity(off, 'volume', 'ml', 2)}`;
+  return `± ${formatQuantity(off, 'length', 'mm', 2)}`;
 }
 
 /** What was let off by how much, and what it does. */
-export function toleranceTable(build: TolerancedBuild, shares: readonly ToleranceShare[]): TableBlock {
+export function toleranceTable({ own, shared }: TwoSpreads): TableBlock {
+  const rows = (cause: Cause | undefined, of: string) =>
+    [...(cause?.shares[answerPlace] ?? [])]
+      .sort((a, b) => b.total - a.total)
+      .map(({ name, total }) => [
+        capital(plainName(name)),
+        of,
+        cause === undefined ? '' : halfWidthText(name, cause),
+        Math.max(0, total),
+      ]);
   return {
     kind: 'table',
     id: 'tolerances',
@@ -49,12 +67,11 @@ export function toleranceTable(build: TolerancedBuild, shares: readonly Toleranc
     table: {
       columns: [
         { label: 'Size', unit: '' },
+        { label: 'Sets apart', unit: '' },
         { label: 'Off by up to', unit: '' },
-        { label: 'Share of the spread', unit: '%', dimension: 'ratio', digits: 2 },
+        { label: 'Share of that spread', unit: '%', dimension: 'ratio', digits: 2 },
       ],
-      rows: [...shares]
-        .sort((a, b) => b.total - a.total)
-        .map(({ name, total }) => [capital(plainName(name)), halfWidthText(name, build), Math.max(0, total)]),
+      rows: [...rows(own, 'left and right'), ...rows(shared, 'all from the plan')],
     },
   };
 }

@@ -1,0 +1,99 @@
+import { finish } from '../../lib/decisions/search/search.js';
+import {
+  drawnForces,
+  type ForceSpread,
+  forceSpread,
+  type ToleranceShare,
+  toleranceShares,
+} from '../../lib/decisions/spread/force-spread.js';
+import type {
+  TolerancedBuild,
+  ToleranceName,
+  Tolerances,
+} from '../../lib/decisions/spread/toleranced-build.js';
+
+/** Builds drawn, and base points of the shares: enough for two digits. */
+export const drawn = 2048;
+export const points = 256;
+
+/** What all four shocks of a car share: one bottle, one day. Everything else each shock has for itself. */
+const sharedNames: ReadonlySet<ToleranceName> = new Set(['viscosity', 'temperature']);
+
+/** How far left and right are apart at one speed, by the slower over the quicker. */
+export interface PairSpread {
+  readonly speed: number;
+  /** Difference, as a part, that half of all pairs stay below, and nine of ten. */
+  readonly median: number;
+  readonly high: number;
+}
+
+/** Spread from one kind of cause, with the share of each size; undefined where nothing of the kind is off. */
+export interface Cause {
+  readonly build: TolerancedBuild;
+  readonly spreads: readonly ForceSpread[];
+  readonly shares: readonly (readonly ToleranceShare[])[];
+}
+
+/** What differs from shock to shock, what all share, and both together. */
+export interface TwoSpreads {
+  readonly own: Cause | undefined;
+  readonly shared: Cause | undefined;
+  readonly together: readonly ForceSpread[];
+  /** At each speed; empty where nothing differs from shock to shock. */
+  readonly pairs: readonly PairSpread[];
+}
+
+function only(tolerances: Tolerances, wanted: (name: ToleranceName) => boolean): Tolerances {
+  return Object.fromEntries(
+    Object.entries(tolerances).filter(([name]) => wanted(name as ToleranceName)),
+  ) as Tolerances;
+}
+
+function causeOf(build: TolerancedBuild, seed: number): Cause | undefined {
+  if (Object.keys(build.tolerances).length === 0) return undefined;
+  return {
+    build,
+    spreads: finish(forceSpread(build, { count: drawn, seed, sampling: 'low-discrepancy' })),
+    shares: finish(toleranceShares(build, points, seed)),
+  };
+}
+
+/** Spreads of a build, parted into what differs from shock to shock and what all shocks of the car share. */
+export function twoSpreads(build: TolerancedBuild, seed: number): TwoSpreads {
+  const { tolerances } = build;
+  const own = { ...build, tolerances: only(tolerances, (name) => !sharedNames.has(name)) };
+  const shared = { ...build, tolerances: only(tolerances, (name) => sharedNames.has(name)) };
+  const ownCause = causeOf(own, seed);
+  return {
+    own: ownCause,
+    shared: causeOf(shared, seed),
+    together: finish(forceSpread(build, { count: drawn, seed, sampling: 'low-discrepancy' })),
+    pairs: ownCause === undefined ? [] : pairSpreads(own, seed),
+  };
+}
+
+/** Left against right: two builds drawn by chance, each with sizes of its own. */
+function pairSpreads(own: TolerancedBuild, seed: number): readonly PairSpread[] {
+  const draw = (from: number) =>
+    drawnForces(own, { count: 2 * drawn, seed, sampling: 'random' }, from, from + drawn);
+  const [left, right] = [draw(0), draw(drawn)];
+  const outputs = own.speeds.length;
+  return own.speeds.map((speed, place) => {
+    const apart = Array.from({ length: drawn }, (_, index) => {
+      const ratio = (left[index * outputs + place] ?? 1) / (right[index * outputs + place] ?? 1);
+      return Math.max(ratio, 1 / ratio) - 1;
+    }).sort((a, b) => a - b);
+    const below = (part: number): number => apart[Math.floor(part * (drawn - 1))] ?? Number.NaN;
+    return { speed, median: below(0.5), high: below(0.9) };
+  });
+}
+
+/** The size with the largest share at one speed. */
+export function largestCause(cause: Cause | undefined, place: number): ToleranceShare | undefined {
+  return [...(cause?.shares[place] ?? [])].sort((a, b) => b.total - a.total)[0];
+}
+
+/** Half of the width between which nine of ten builds lie, over the median. */
+export function halfWidth({ low, median, high }: ForceSpread): number {
+  return Math.abs((high - low) / median / 2);
+}
