@@ -1,6 +1,6 @@
 import { requireFinite, requirePositive, requireWithin } from '../base/checks.js';
 import { standardGravity } from '../base/constants.js';
-import { bracketedRoot } from '../numeric/root-finding.js';
+import { rootAbove } from '../numeric/root-finding.js';
 import { requirePosition } from './damper.js';
 import { damperForce } from './damper-force.js';
 import type { DamperModel } from './damper-model.js';
@@ -26,14 +26,13 @@ export function fastestRebound(
   const { force, position } = driving;
   requireFinite(force, 'force', 'N');
   requirePosition(position, model.damper.stroke);
-  // What is left to accelerate the shaft outward at a speed of that size.
-  const surplus = (size: number): number => damperForce(model, { speed: -size, position }).force + force;
+  // What holds the shaft back at a speed of that size, less what drives it.
+  const excess = (size: number): number => -damperForce(model, { speed: -size, position }).force - force;
   const { gasForce } = damperForce(model, { speed: 0, position });
   const drive = force + gasForce;
   if (drive <= model.damper.seal.kineticForce) return 0;
-  let size = drive / creepingDampingCoefficient(model);
-  while (surplus(size) > 0 && size < fastestSearched) size *= 2;
-  return -bracketedRoot(surplus, 0, size, 'fastest rebound').root;
+  const start = drive / creepingDampingCoefficient(model);
+  return -rootAbove(excess, start, fastestSearched, 'fastest rebound').root;
 }
 
 /**

@@ -1,6 +1,6 @@
 import { requirePositive, requireWithin } from '../base/checks.js';
 import { InputError } from '../base/input-error.js';
-import { bracketedRoot } from '../numeric/root-finding.js';
+import { rootAbove } from '../numeric/root-finding.js';
 import type { Gas } from './gas.js';
 import { type RestingRoom, roomPressure, volumeGivenUp } from './gas-room.js';
 
@@ -137,10 +137,8 @@ export function rootFromZero(excess: (logarithm: number) => number, what: string
   const start = excess(0);
   if (Math.abs(start) <= Number.EPSILON / 2) return 0;
   const direction = start < 0 ? 1 : -1;
-  let reach = 1;
-  while (reach < widestSearch && excess(direction * reach) * direction < 0) reach *= 2;
-  const nearer = reach === 1 ? 0 : (direction * reach) / 2;
-  return bracketedRoot(excess, nearer, direction * reach, what).root;
+  const rising = (reach: number): number => direction * excess(direction * reach);
+  return direction * rootAbove(rising, 1, widestSearch, what).root;
 }
 
 /** Throws where no gas is left. The whole gas itself is refused too: an ideal gas would need infinite pressure. */

@@ -64,3 +64,24 @@ export function bracketedRoot(f: (x: number) => number, low: number, high: numbe
   }
   throw new ConvergenceError(what, low, high);
 }
+
+/**
+ * Root above 0 of a rising function whose size is known roughly: the bracket is doubled from a first guess.
+ *
+ * @param f - the function, not above 0 at 0; any unit
+ * @param start - first upper end of the bracket, above 0
+ * @param limit - no upper end is taken above twice this
+ * @param what - name used in the error
+ * @throws ConvergenceError where the function stays below 0 up to the limit, or after 200 steps
+ */
+export function rootAbove(f: (x: number) => number, start: number, limit: number, what: string): Root {
+  let low = 0;
+  let high = start;
+  // Written so that a NaN ends the search too.
+  while (!(f(high) >= 0)) {
+    if (!(high < limit)) throw new ConvergenceError(what, start, high);
+    low = high;
+    high *= 2;
+  }
+  return bracketedRoot(f, low, high, what);
+}

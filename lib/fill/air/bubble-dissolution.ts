@@ -1,4 +1,5 @@
 import { requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
+import { simpson } from '../../numeric/quadrature.js';
 
 /**
  * A bubble in oil that can take up air.
@@ -47,13 +48,7 @@ export function dissolutionTime(bubble: DissolvingBubble): number {
   // dt = (R² + 2τR/3) dR / (D L ((1 − f) R + τ)): no pole, since the numerator vanishes with R.
   const slowness = (r: number): number =>
     r === 0 ? 0 : (r * r + (2 / 3) * tension * r) / ((1 - saturation) * r + tension);
-  const step = radius / intervals;
-  let sum = 0;
-  for (let i = 0; i <= intervals; i++) {
-    const weight = i === 0 || i === intervals ? 1 : i % 2 === 1 ? 4 : 2;
-    sum += weight * slowness(i * step);
-  }
-  return (sum * step) / 3 / (diffusivity * airSolubility);
+  return simpson(slowness, 0, radius, intervals) / (diffusivity * airSolubility);
 }
 
 /**

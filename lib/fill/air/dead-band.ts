@@ -2,6 +2,7 @@ import { requirePositive, requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
 import type { DamperModel } from '../../damper/damper-model.js';
 import { type AiryOil, compressAiryOil } from '../../fluid/air/air-in-oil.js';
+import { simpson } from '../../numeric/quadrature.js';
 
 /**
  * Oil with air on the side of the piston that its gas does not hold: the shaft side where the gas is on the blind side, and the
@@ -64,13 +65,7 @@ export function deadBand(
     const swept = dampingArea - pistonFlow.flow(drop) / speed;
     return (side.volume * relativeVolume) / bulkModulus / swept;
   };
-  const step = (share * steady) / intervals;
-  let sum = 0;
-  for (let i = 0; i <= intervals; i++) {
-    const weight = i === 0 || i === intervals ? 1 : i % 2 === 1 ? 4 : 2;
-    sum += weight * travelPerDrop(i * step);
-  }
-  return Math.abs((sum * step) / 3);
+  return Math.abs(simpson(travelPerDrop, 0, share * steady, intervals));
 }
 
 /** Which way the pressure goes on the side away from the gas, for a pressure drop in the sense of compression. */

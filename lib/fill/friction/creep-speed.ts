@@ -3,7 +3,8 @@ import { InputError } from '../../base/input-error.js';
 import { damperForce } from '../../damper/damper-force.js';
 import type { DamperModel } from '../../damper/damper-model.js';
 import { creepingDampingCoefficient } from '../../damper/force-point.js';
-import { bracketedRoot, ConvergenceError } from '../../numeric/root-finding.js';
+import { simpson } from '../../numeric/quadrature.js';
+import { rootAbove } from '../../numeric/root-finding.js';
 import type { ClosedShock } from '../chamber/closed-shock.js';
 import { conditionAtClosing, type FillCondition } from '../chamber/pressure-inside.js';
 import { staticForce } from '../chamber/static-force.js';
@@ -29,14 +30,9 @@ export function creepSpeed(model: DamperModel, force: number): number {
   const outward = force > 0 ? -1 : 1;
   const excess = (speed: number): number =>
     Math.abs(damperForce(model, { speed: outward * speed, position: 0 }).dampingForce) - net;
-  const slowest = net / creepingDampingCoefficient(model);
-  let fastest = slowest;
-  while (excess(fastest) < 0) {
-    // Inward the oil tears at some force, and no speed makes more.
-    if (fastest > fastestSearched) throw new ConvergenceError('creep speed', slowest, fastest);
-    fastest *= 2;
-  }
-  return -outward * bracketedRoot(excess, 0, fastest, 'creep speed').root;
+  // The slowest it can be. Inward the oil tears at some force, and no speed makes more.
+  const start = net / creepingDampingCoefficient(model);
+  return -outward * rootAbove(excess, start, fastestSearched, 'creep speed').root;
 }
 
 /**
@@ -74,10 +70,7 @@ export function pullOutTime(
 ): number {
   requireWithin(hung.from, 0, shock.chamber.stroke, 'from', 'm');
   requireWithin(hung.to, 0, hung.from, 'to', 'm');
-  const step = (hung.from - hung.to) / intervals;
-  let sum = 0;
-  for (let i = 0; i <= intervals; i++) {
-    const position = hung.to + i * step;
+  const slowness = (position: number): number => {
     const gas = staticForce(shock, position, condition);
     const speed = creepSpeed(model, hung.pull + gas);
     if (speed <= 0) {
@@ -88,8 +81,7 @@ export function pullOutTime(
         accepted: `more than ${model.damper.seal.kineticForce - gas}, or the shaft stops at ${position} m`,
       });
     }
-    const weight = i === 0 || i === intervals ? 1 : i % 2 === 1 ? 4 : 2;
-    sum += weight / speed;
-  }
-  return (sum * step) / 3;
+    return 1 / speed;
+  };
+  return simpson(slowness, hung.to, hung.from, intervals);
 }

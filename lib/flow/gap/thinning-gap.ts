@@ -1,6 +1,6 @@
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import { localExponent, type ShearThinning, viscosityRatio } from '../../fluid/shear/thinning-viscosity.js';
-import { bracketedRoot } from '../../numeric/root-finding.js';
+import { rootAbove } from '../../numeric/root-finding.js';
 import { type AnnularGap, annularGapConductance, gapHeight } from './annular-gap.js';
 
 /**
@@ -23,9 +23,7 @@ export function thinningGapFlow(
     const stress = stressPerDrop * Math.abs(drop);
     const low = stress / viscosity;
     const excess = (rate: number) => viscosity * viscosityRatio(thinning, rate) * rate - stress;
-    let high = 2 * low;
-    while (excess(high) < 0) high *= 2;
-    const rate = excess(low) >= 0 ? low : bracketedRoot(excess, low, high, 'wall shear rate in the gap').root;
+    const rate = rootAbove(excess, low, Number.MAX_VALUE, 'wall shear rate in the gap').root;
     const n = localExponent(thinning, rate);
     return (atRest * drop * (rate / low) * 3 * n) / (2 * n + 1);
   };

@@ -1,6 +1,6 @@
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import { localExponent, type ShearThinning, viscosityRatio } from '../../fluid/shear/thinning-viscosity.js';
-import { bracketedRoot } from '../../numeric/root-finding.js';
+import { rootAbove } from '../../numeric/root-finding.js';
 import type { HoleResistance } from './hole-law.js';
 
 /**
@@ -66,12 +66,11 @@ export function thinningResistance(
   };
   const meanSpeed = (drop: number): number => {
     if (drop === 0) return 0;
+    const size = Math.abs(drop);
+    const excess = (speed: number): number => pressureDrop(speed) - size;
     // The oil at rest is the thickest, so its speed is low, but where it is far beyond the range of its law.
-    let low = 0.9 * atRest.meanSpeed(drop);
-    while (Math.abs(pressureDrop(low)) > Math.abs(drop)) low /= 2;
-    let high = 2 * low;
-    while (Math.abs(pressureDrop(high)) < Math.abs(drop)) high *= 2;
-    return bracketedRoot((speed) => pressureDrop(speed) - drop, low, high, 'speed of a thinning oil').root;
+    const start = 0.9 * atRest.meanSpeed(size);
+    return Math.sign(drop) * rootAbove(excess, start, Number.MAX_VALUE, 'speed of a thinning oil').root;
   };
   return { pressureDrop, slope, meanSpeed, creepingSlope: atRest.creepingSlope };
 }

@@ -1,0 +1,23 @@
+import { describe, expect, test } from 'vitest';
+import { ConvergenceError, rootAbove } from '../../lib/numeric/root-finding.js';
+
+describe('the root above 0 of a rising function', () => {
+  test.each([1e-9, 0.5, 1, 1.4, 7, 1e6])('is found from a first guess of %d', (start) => {
+    expect(rootAbove((x) => x * x - 2, start, 1e9, 'root').root).toBeCloseTo(Math.SQRT2, 14);
+  });
+
+  test('is the first guess where that is it', () => {
+    expect(rootAbove((x) => x - 3, 3, 10, 'root')).toMatchObject({ root: 3, iterations: 0 });
+  });
+
+  test('is refused where the function stays below 0 up to the limit, or is no number', () => {
+    const seen: number[] = [];
+    const low = (x: number): number => {
+      seen.push(x);
+      return -1;
+    };
+    expect(() => rootAbove(low, 1, 8, 'speed')).toThrow(new ConvergenceError('speed', 1, 8));
+    expect(seen).toEqual([1, 2, 4, 8]);
+    expect(() => rootAbove(() => Number.NaN, 1, 8, 'speed')).toThrow(ConvergenceError);
+  });
+});
