@@ -17,7 +17,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   damper: ['base', 'numeric', 'fluid', 'flow', 'gas'],
   fill: ['base', 'numeric', 'fluid', 'flow', 'gas', 'damper'],
   motion: physics,
-  measure: [...physics, 'motion'],
+  measure: [...physics, 'units', 'motion'],
   decisions: [...physics, 'motion', 'measure'],
   parts: [...physics, 'units', 'motion', 'measure', 'decisions'],
   plot: ['base', 'units'],
@@ -30,7 +30,8 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
 
 /** Packages that code of a layer may import; a browser must be able to run all but the runner. */
 const mayUse: Readonly<Record<string, readonly string[]>> = {
-  numeric: ['pure-rand/generator/xoroshiro128plus'],
+  numeric: ['pure-rand/generator/xoroshiro128plus', 'ml-matrix', 'jstat'],
+  measure: ['ml-matrix', 'd3-dsv'],
   parts: ['yaml', 'zod', 'zod/mini', 'fastest-levenshtein', 'd3-dsv'],
   plot: ['vega', 'vega-lite', 'vega-interpreter', 'simplify-js', 'dequal/lite'],
   live: [
@@ -52,11 +53,12 @@ const anyPackage = ['runner', 'decisions', 'workers'];
  * room gets its place here.
  */
 const rooms: Readonly<Record<string, readonly string[]>> = {
-  numeric: ['integrator'],
+  numeric: ['integrator', 'least-squares', 'sampling'],
   fluid: ['viscosity', 'shear', 'air', 'oil', 'blend'],
   flow: ['geometry', 'hole', 'gap', 'valve', 'piston'],
   fill: ['length', 'air', 'chamber', 'friction'],
   motion: ['input', 'shock', 'bench', 'corner', 'heat'],
+  measure: ['statistics', 'model', 'reading', 'oil', 'dyno', 'fit', 'answer'],
   decisions: ['search', 'spread', 'match', 'design', 'day', 'order', 'pair'],
   parts: ['source', 'assembly', 'schema'],
   plot: ['chart', 'drawing', 'vega', 'figure'],
@@ -66,7 +68,7 @@ const rooms: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Rooms that may import the files beside them: single functions in `numeric`; types of the parts file, which should get a room, in `parts`. */
-const besideBelow = ['numeric/integrator', 'parts/assembly', 'parts/schema'];
+const besideBelow = ['numeric/integrator', 'numeric/sampling', 'parts/assembly', 'parts/schema'];
 
 interface Import {
   readonly file: string;

@@ -1,0 +1,91 @@
+import { InputError } from '../../base/input-error.js';
+import { type Damper, shaftArea } from '../../damper/damper.js';
+import { damperForce } from '../../damper/damper-force.js';
+import { damperModel } from '../../damper/damper-model.js';
+import { gasPressure } from '../../damper/gas.js';
+import { oilDensity } from '../../fluid/oil/density.js';
+import type { Oil } from '../../fluid/oil/oil.js';
+import { viscosityAt } from '../../fluid/viscosity/viscosity-line.js';
+import type { ShockLaw } from './shock-law.js';
+import { exactInstruments, type MeasuredState, type ShockState } from './shock-state.js';
+
+/** Temperature at which viscosity and density are stated [K]. */
+const reference = 298.15;
+
+function firstHole({ piston }: Damper): number {
+  const diameter = piston.holes[0]?.diameter;
+  if (diameter === undefined)
+    throw new InputError({ field: 'piston.holes', value: 0, accepted: '1 or more groups' });
+  return diameter;
+}
+
+/** The damper with its holes, gap and gas pressure as a state has them. */
+function damperOf(damper: Damper, state: ShockState): Damper {
+  const larger = state.holeDiameter - firstHole(damper);
+  const holes = damper.piston.holes.map((group) => ({ ...group, diameter: group.diameter + larger }));
+  return {
+    ...damper,
+    piston: { ...damper.piston, diameter: damper.bore - 2 * state.gap, holes },
+    gas: { ...damper.gas, pressure: state.gasPressure },
+  };
+}
+
+/**
+ * The library's damper as a law that readings can be fitted with.
+ *
+ * Viscosity and density follow the line of the stated oil, moved to the state's values at 25 °C; all holes are larger or smaller by as much as those
+ * of the first group. Friction is the moving one, and the gas keeps its temperature, as it does in the slow movement of a measurement.
+ *
+ * @param damper - the shock as drilled and measured
+ * @param oil - its oil as labelled
+ * @returns the law; where a state fits no damper (a hole below 0) the law throws what the damper model throws
+ * @throws InputError for a piston without holes
+ * @public
+ */
+export function damperLaw(damper: Damper, oil: Oil): ShockLaw {
+  firstHole(damper);
+  const viscosityAtReference = viscosityAt(oil.typical, reference);
+  const densityAtReference = oilDensity(oil.base, reference, oil.densityAt15Celsius);
+  const area = shaftArea(damper);
+  return (state) => {
+    const shock = damperOf(damper, state);
+    const slowGas = { ...shock.gas, polytropicExponent: 1 };
+    return {
+      friction: state.friction,
+      gasForce: (position) => area * (gasPressure(slowGas, area * position) - slowGas.ambientPressure),
+      at: (temperature) => {
+        const ratio = viscosityAt(oil.typical, temperature) / viscosityAtReference;
+        const kinematicViscosity = state.kinematicViscosity * ratio ** state.temperatureSlope;
+        const density =
+          (state.density * oilDensity(oil.base, temperature, oil.densityAt15Celsius)) / densityAtReference;
+        const model = damperModel(shock, { kinematicViscosity, density });
+        return {
+          kinematicViscosity,
+          density,
+          dampingForce: (speed, position) => damperForce(model, { speed, position }).dampingForce,
+        };
+      },
+    };
+  };
+}
+
+/**
+ * The state of a damper as stated, to begin a fit at.
+ *
+ * @param damper - the shock as drilled and measured
+ * @param oil - its oil as labelled
+ * @throws InputError for a piston without holes
+ * @public
+ */
+export function statedState(damper: Damper, oil: Oil): MeasuredState {
+  return {
+    kinematicViscosity: viscosityAt(oil.typical, reference),
+    temperatureSlope: 1,
+    density: oilDensity(oil.base, reference, oil.densityAt15Celsius),
+    holeDiameter: firstHole(damper),
+    gap: (damper.bore - damper.piston.diameter) / 2,
+    friction: damper.seal.kineticForce,
+    gasPressure: damper.gas.pressure,
+    ...exactInstruments,
+  };
+}

@@ -1,0 +1,104 @@
+import { standardGravity } from '../../base/constants.js';
+import { gaussLegendre, type Quadrature } from '../../numeric/gauss-legendre.js';
+import type { SteadyShock, WarmShock } from './shock-law.js';
+
+/**
+ * A weight that moves the shaft over a stretch of stroke.
+ *
+ * @public
+ */
+export interface Drop {
+  /** Mass that hangs on the shaft or stands on it, with shaft and rod end [kg], above 0. */
+  readonly mass: number;
+  /** Temperature of the oil by the thermometer [K], above 0. */
+  readonly temperature: number;
+  /** Where the timing begins [m from full extension]. */
+  readonly from: number;
+  /** Where it ends [m from full extension]: below `from` where the weight pulls the shaft out, above where it pushes it in. */
+  readonly to: number;
+}
+
+/** Five places hold the time to 1e-9 where the net force changes by less than a factor 2 along the stretch. */
+const stretchRule = gaussLegendre(5);
+
+/** Step of the logarithm after which the next one, smaller by the error of the secant, would be lost in rounding. */
+const smallestStep = 1e-7;
+
+/** A speed and force that belong together, in logarithms, with the slope of the damping curve there. */
+interface CurvePoint {
+  readonly logSpeed: number;
+  readonly logForce: number;
+  readonly slope: number;
+}
+
+/**
+ * Where on the damping curve a force is reached, by secants in logarithms, since damping grows with a power of the speed between 1 and 2.
+ *
+ * @param from - a point near by
+ * @returns the point; not a number where no speed damps as much
+ */
+function pointAtForce(
+  warm: WarmShock,
+  force: number,
+  position: number,
+  sign: number,
+  from: CurvePoint,
+): CurvePoint {
+  const logForce = Math.log(force);
+  const excess = (logSpeed: number): number =>
+    Math.log(Math.abs(warm.dampingForce(sign * Math.exp(logSpeed), position))) - logForce;
+  let slope = from.slope;
+  let here = from.logSpeed + (logForce - from.logForce) / slope;
+  let excessHere = excess(here);
+  for (let iteration = 0; iteration < 60; iteration++) {
+    const step = excessHere / slope;
+    const next = here - step;
+    if (Math.abs(step) < smallestStep) return { logSpeed: next, logForce, slope };
+    const excessNext = excess(next);
+    const secant = (excessNext - excessHere) / (next - here);
+    // Rounding may leave no slope, or a wrong one, next to the root.
+    if (secant > 0.5 && secant < 3) slope = secant;
+    [here, excessHere] = [next, excessNext];
+    if (!(Math.abs(here) < farthest)) break;
+  }
+  return { logSpeed: Number.NaN, logForce, slope };
+}
+
+/** Logarithm of a speed beyond which none is looked for. */
+const farthest = Math.log(1e6);
+
+/** Force that is left for the damping [N] where a weight moves the shaft: weight and gas less friction. */
+export function netForce(shock: SteadyShock, { mass, from, to }: Drop, position: number): number {
+  const gas = shock.gasForce(position);
+  return mass * standardGravity + (to < from ? gas : -gas) - shock.friction;
+}
+
+/**
+ * Time that a weight takes to move the shaft over a stretch, as if it had its final speed everywhere: `t = ∫ dx / v(x)`, with
+ * `damping(v) = m g ± gas(x) − F`.
+ *
+ * The first millimetres, where the weight gathers speed, are to be left out of the stretch.
+ *
+ * @param shock - the shock
+ * @param drop - mass [kg], oil temperature [K], stretch [m]
+ * @param rule - rule of the integral
+ * @returns the time [s]; infinite where the weight does not overcome friction and gas, not a number where it tears the oil
+ * @public
+ */
+export function dropTime(shock: SteadyShock, drop: Drop, rule: Quadrature = stretchRule): number {
+  const { from, to } = drop;
+  const warm = shock.at(drop.temperature);
+  const sign = to < from ? -1 : 1;
+  const startSpeed = 0.01;
+  const startForce = Math.abs(warm.dampingForce(sign * startSpeed, from));
+  let point: CurvePoint = { logSpeed: Math.log(startSpeed), logForce: Math.log(startForce), slope: 1 };
+  let time = 0;
+  for (let index = 0; index < rule.places.length; index++) {
+    const position = from + (to - from) * (rule.places[index] ?? 0);
+    const force = netForce(shock, drop, position);
+    if (!(force > 0)) return Number.POSITIVE_INFINITY;
+    point = pointAtForce(warm, force, position, sign, point);
+    time += (rule.weights[index] ?? 0) * Math.exp(-point.logSpeed);
+  }
+  return Math.abs(to - from) * time;
+}

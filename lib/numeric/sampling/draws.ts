@@ -1,0 +1,120 @@
+/**
+ * Draws from a distribution, each with a weight.
+ *
+ * @public
+ */
+export interface Draws {
+  /** Number of coordinates of a draw. */
+  readonly dimensions: number;
+  /** All draws, one after the other. */
+  readonly values: Float64Array;
+  /** Weight of each draw; together 1. */
+  readonly weights: Float64Array;
+  /** How many independent draws of equal weight would say as much. */
+  readonly effective: number;
+}
+
+/**
+ * Mean, spread and quantiles of one number over draws.
+ *
+ * @public
+ */
+export interface Spread {
+  readonly mean: number;
+  readonly standardDeviation: number;
+  /** Quantiles in the order asked for. */
+  readonly quantiles: readonly number[];
+}
+
+/** One coordinate of all draws. */
+export function coordinate(draws: Draws, index: number): Float64Array {
+  const values = new Float64Array(draws.weights.length);
+  for (let draw = 0; draw < values.length; draw++)
+    values[draw] = draws.values[draw * draws.dimensions + index] ?? 0;
+  return values;
+}
+
+/** A number of each draw, in rising order, with the weight up to and half of each. */
+interface Ranked {
+  readonly values: Float64Array;
+  readonly middles: Float64Array;
+}
+
+function ranked(values: Float64Array, weights: Float64Array): Ranked {
+  const order = Uint32Array.from(values, (_, index) => index).sort(
+    (first, second) => (values[first] ?? 0) - (values[second] ?? 0),
+  );
+  const sorted = Float64Array.from(order, (index) => values[index] ?? 0);
+  const middles = new Float64Array(values.length);
+  let below = 0;
+  order.forEach((index, place) => {
+    const weight = weights[index] ?? 0;
+    middles[place] = below + weight / 2;
+    below += weight;
+  });
+  return { values: sorted, middles };
+}
+
+/** Value below which a share of the weight lies, on a line between the draws. */
+function rankedQuantile({ values, middles }: Ranked, probability: number): number {
+  let [low, high] = [0, middles.length - 1];
+  if (probability <= (middles[low] ?? 0)) return values[low] ?? 0;
+  if (probability >= (middles[high] ?? 0)) return values[high] ?? 0;
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if ((middles[middle] ?? 0) <= probability) low = middle;
+    else high = middle;
+  }
+  const [left, right] = [middles[low] ?? 0, middles[high] ?? 0];
+  const share = right > left ? (probability - left) / (right - left) : 0;
+  return (values[low] ?? 0) + share * ((values[high] ?? 0) - (values[low] ?? 0));
+}
+
+/**
+ * Mean, standard deviation and quantiles of a number over weighted draws.
+ *
+ * @param values - the number at each draw
+ * @param weights - weight of each draw, together 1
+ * @param probabilities - of the quantiles, between 0 and 1
+ * @public
+ */
+export function spreadOf(
+  values: Float64Array,
+  weights: Float64Array,
+  probabilities: readonly number[],
+): Spread {
+  let mean = 0;
+  for (let index = 0; index < values.length; index++) mean += (weights[index] ?? 0) * (values[index] ?? 0);
+  let variance = 0;
+  for (let index = 0; index < values.length; index++) {
+    variance += (weights[index] ?? 0) * ((values[index] ?? 0) - mean) ** 2;
+  }
+  const order = ranked(values, weights);
+  const quantiles = probabilities.map((probability) => rankedQuantile(order, probability));
+  return { mean, standardDeviation: Math.sqrt(variance), quantiles };
+}
+
+/**
+ * Shortest interval that holds a share of the weight.
+ *
+ * @param values - the number at each draw
+ * @param weights - weight of each draw, together 1
+ * @param share - above 0 and below 1
+ * @see JCGM 101:2008 (GUM Supplement 1), 5.3.4 and 7.7.4
+ * @public
+ */
+export function shortestInterval(
+  values: Float64Array,
+  weights: Float64Array,
+  share: number,
+): readonly [number, number] {
+  const order = ranked(values, weights);
+  const steps = 1000;
+  let best: readonly [number, number] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  for (let step = 0; step <= steps; step++) {
+    const below = ((1 - share) * step) / steps;
+    const [low, high] = [rankedQuantile(order, below), rankedQuantile(order, below + share)];
+    if (high - low < best[1] - best[0]) best = [low, high];
+  }
+  return best;
+}
