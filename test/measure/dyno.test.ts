@@ -18,7 +18,7 @@ const speeds = [0.02, 0.05, 0.1, 0.2, 0.3, -0.02, -0.05, -0.1, -0.2, -0.3];
 /** Force of the true shock on a sensor [N]. */
 const forceAt = (speed: number, position = 0.014): number =>
   stated.at(295.45).dampingForce(speed, position) +
-  stated.gasForce(position) +
+  stated.at(295.45).gasForce(position) +
   Math.sign(speed) * stated.friction;
 
 const speedFile = (row: (speed: number, force: number) => string, header: string): string =>

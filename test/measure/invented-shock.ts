@@ -19,8 +19,6 @@ export const inventedLaw: ShockLaw = (state) => {
   const holeArea = holes * (Math.PI / 4) * d * d;
   return {
     friction: state.friction,
-    gasForce: (position) =>
-      shaftArea * (state.gasPressure / (1 - (shaftArea * position) / gasVolume) - 101_325),
     at: (temperature) => {
       const density = density25 * Math.exp(-expansion * (temperature - 298.15));
       const kinematicViscosity =
@@ -45,7 +43,9 @@ export const inventedLaw: ShockLaw = (state) => {
         }
         return Math.sign(speed) * (area * drop + drag * Math.abs(speed));
       };
-      return { kinematicViscosity, density, dampingForce };
+      const gasForce = (position: number): number =>
+        shaftArea * (state.gasPressure / (1 - (shaftArea * position) / gasVolume) - 101_325);
+      return { kinematicViscosity, density, dampingForce, gasForce };
     },
   };
 };
@@ -117,8 +117,10 @@ export function readingOfRow(row: RowObservation, value: number): Reading {
     const stretch = { from: 0.025, to: 0.003 };
     return { kind, mass: row.mass ?? 0, times: [value], timing, uncertainty, temperature, ...stretch };
   }
-  if (kind === 'scaleIn') return { kind: 'scale', position, moving: 'in', force: value, uncertainty };
-  if (kind === 'scaleOut') return { kind: 'scale', position, moving: 'out', force: value, uncertainty };
+  if (kind === 'scaleIn')
+    return { kind: 'scale', position, moving: 'in', temperature, force: value, uncertainty };
+  if (kind === 'scaleOut')
+    return { kind: 'scale', position, moving: 'out', temperature, force: value, uncertainty };
   if (kind === 'ball') {
     return {
       kind: 'viscosity',

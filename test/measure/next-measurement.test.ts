@@ -209,8 +209,12 @@ describe('closed forms of optimal designs', () => {
     let problem: MeasuredShockProblem = {
       law: ({ kinematicViscosity, density }) => ({
         friction: 0,
-        gasForce: () => 0,
-        at: () => ({ kinematicViscosity, density, dampingForce: (x) => kinematicViscosity + density * x }),
+        at: () => ({
+          gasForce: () => 0,
+          kinematicViscosity,
+          density,
+          dampingForce: (x) => kinematicViscosity + density * x,
+        }),
       }),
       known: { ...stateOfRow({}), ...exactInstruments, kinematicViscosity: 1, density: 1 },
       unknowns,

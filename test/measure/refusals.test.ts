@@ -60,7 +60,7 @@ const speeds = [0.05, 0.1, 0.2, 0.3, -0.05, -0.1, -0.2, -0.3];
 const forces = speeds.map(
   (speed) =>
     stated.at(295.15).dampingForce(speed, 0.014) +
-    stated.gasForce(0.014) +
+    stated.at(295.15).gasForce(0.014) +
     Math.sign(speed) * stated.friction,
 );
 const steps = Array.from({ length: 30 }, (_, index) => 0.005 * index);
@@ -171,6 +171,7 @@ describe('what a refusal says', () => {
       kind: 'scale',
       position: 0.01,
       moving: 'in',
+      temperature: 295,
       force: Number.NaN,
       uncertainty: 0.02,
     };

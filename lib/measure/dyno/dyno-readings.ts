@@ -72,7 +72,7 @@ function samplesOf(record: DynoRecord, setup: DynoSetup): readonly Sample[] {
 /** Throws where the columns cannot be what their header says, judged by the shock as stated. */
 function requireLikely(samples: readonly Sample[], stated: SteadyShock, temperature: number): void {
   const warm = stated.at(temperature);
-  const net = samples.map(({ force, position }) => force - stated.gasForce(position));
+  const net = samples.map(({ force, position }) => force - warm.gasForce(position));
   const backward = samples.filter(({ speed }, index) => speed * (net[index] ?? 0) < 0).length;
   if (backward > mostBackward * samples.length) {
     throw new InputError({

@@ -1,3 +1,5 @@
+import { InputError } from '../../base/input-error.js';
+import { ConvergenceError } from '../../numeric/root-finding.js';
 import { netForce } from '../model/drop-time.js';
 import type { ShockLaw } from '../model/shock-law.js';
 import type { MeasuredState } from '../model/shock-state.js';
@@ -46,10 +48,22 @@ function movableFriction(law: ShockLaw, known: MeasuredState, readings: readonly
 /** Checks the unknowns and binds law, readings and priors. */
 export function bindProblem({ law, known, unknowns, readings }: MeasuredShockProblem): BoundProblem {
   requireUnknowns(unknowns);
+  const begun = { ...known, friction: Math.min(known.friction, movableFriction(law, known, readings)) };
   const data = readings.flatMap(dataOf);
   const prediction = predictionOf(law, readings);
   const stateOf = (parameters: readonly number[]): MeasuredState => stateAt(known, unknowns, parameters);
-  const predicted = (parameters: readonly number[]): Float64Array => prediction(stateOf(parameters));
+  // What the law does not have where the search begins is told to the caller; what it does not have further on, to the search.
+  prediction(begun);
+  const predicted = (parameters: readonly number[]): Float64Array => {
+    try {
+      return prediction(stateOf(parameters));
+    } catch (error) {
+      if (error instanceof InputError || error instanceof ConvergenceError) {
+        return new Float64Array(readings.length).fill(Number.NaN);
+      }
+      throw error;
+    }
+  };
   const priors = unknowns.flatMap(({ prior }, index) => (prior === undefined ? [] : [{ index, ...prior }]));
   const residuals = (parameters: readonly number[]): Float64Array => {
     const values = predicted(parameters);
@@ -62,7 +76,6 @@ export function bindProblem({ law, known, unknowns, readings }: MeasuredShockPro
     });
     return result;
   };
-  const begun = { ...known, friction: Math.min(known.friction, movableFriction(law, known, readings)) };
   const start = unknowns.map((unknown) => parameterOf(unknown, begun[unknown.quantity]));
   return {
     data,

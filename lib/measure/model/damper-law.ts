@@ -1,11 +1,12 @@
 import { InputError } from '../../base/input-error.js';
-import { type Damper, shaftArea } from '../../damper/damper.js';
+import type { Damper } from '../../damper/damper.js';
 import { damperForce } from '../../damper/damper-force.js';
-import { damperModel } from '../../damper/damper-model.js';
-import { gasPressure } from '../../damper/gas.js';
+import { bindDamper, damperModel } from '../../damper/damper-model.js';
 import { oilDensity } from '../../fluid/oil/density.js';
+import { fluidAt } from '../../fluid/oil/fluid-at.js';
 import type { Oil } from '../../fluid/oil/oil.js';
 import { viscosityAt } from '../../fluid/viscosity/viscosity-line.js';
+import { bindGas, gasPressure } from '../../gas/gas-state.js';
 import type { ShockLaw } from './shock-law.js';
 import { exactInstruments, type MeasuredState, type ShockState } from './shock-state.js';
 
@@ -26,7 +27,7 @@ function damperOf(damper: Damper, state: ShockState): Damper {
   return {
     ...damper,
     piston: { ...damper.piston, diameter: damper.bore - 2 * state.gap, holes },
-    gas: { ...damper.gas, pressure: state.gasPressure },
+    gas: { ...damper.gas, closing: { ...damper.gas.closing, pressure: state.gasPressure } },
   };
 }
 
@@ -43,30 +44,39 @@ function damperOf(damper: Damper, state: ShockState): Damper {
  * @public
  */
 export function damperLaw(damper: Damper, oil: Oil): ShockLaw {
-  firstHole(damper);
   const viscosityAtReference = viscosityAt(oil.typical, reference);
   const densityAtReference = oilDensity(oil.base, reference, oil.densityAt15Celsius);
-  const area = shaftArea(damper);
+  firstHole(damper);
+  // Checked once as stated; what a fit tries is near to it.
+  damperModel(damper, fluidAt(oil, reference));
   return (state) => {
     const shock = damperOf(damper, state);
-    const slowGas = { ...shock.gas, polytropicExponent: 1 };
     return {
       friction: state.friction,
-      gasForce: (position) => area * (gasPressure(slowGas, area * position) - slowGas.ambientPressure),
       at: (temperature) => {
-        const ratio = viscosityAt(oil.typical, temperature) / viscosityAtReference;
+        const stated = fluidAt(oil, temperature);
+        const ratio = stated.kinematicViscosity / viscosityAtReference;
         const kinematicViscosity = state.kinematicViscosity * ratio ** state.temperatureSlope;
-        const density =
-          (state.density * oilDensity(oil.base, temperature, oil.densityAt15Celsius)) / densityAtReference;
-        const model = damperModel(shock, { kinematicViscosity, density });
+        const density = (state.density * stated.density) / densityAtReference;
+        const model = bindDamper(shock, { ...stated, kinematicViscosity, density });
+        const { gas, shaftArea } = model;
+        // Moved slowly, the gas keeps its temperature.
+        const slow = bindGas(shock.gas, temperature, expansionOf(shock, density), 1);
         return {
           kinematicViscosity,
           density,
           dampingForce: (speed, position) => damperForce(model, { speed, position }).dampingForce,
+          gasForce: (position) =>
+            shaftArea * (gasPressure(slow, shaftArea * position) - gas.gas.ambientPressure),
         };
       },
     };
   };
+}
+
+/** Oil volume over that at closing. */
+function expansionOf({ gas }: Damper, density: number): number {
+  return gas.closing.oilDensity === undefined ? 1 : gas.closing.oilDensity / density;
 }
 
 /**
@@ -85,7 +95,7 @@ export function statedState(damper: Damper, oil: Oil): MeasuredState {
     holeDiameter: firstHole(damper),
     gap: (damper.bore - damper.piston.diameter) / 2,
     friction: damper.seal.kineticForce,
-    gasPressure: damper.gas.pressure,
+    gasPressure: damper.gas.closing.pressure,
     ...exactInstruments,
   };
 }

@@ -68,8 +68,12 @@ function pointAtForce(
 const farthest = Math.log(1e6);
 
 /** Force that is left for the damping [N] where a weight moves the shaft: weight and gas less friction. */
-export function netForce(shock: SteadyShock, { mass, from, to }: Drop, position: number): number {
-  const gas = shock.gasForce(position);
+export function netForce(shock: SteadyShock, drop: Drop, position: number): number {
+  return netForceOf(shock, shock.at(drop.temperature), drop, position);
+}
+
+function netForceOf(shock: SteadyShock, warm: WarmShock, { mass, from, to }: Drop, position: number): number {
+  const gas = warm.gasForce(position);
   return mass * standardGravity + (to < from ? gas : -gas) - shock.friction;
 }
 
@@ -95,7 +99,7 @@ export function dropTime(shock: SteadyShock, drop: Drop, rule: Quadrature = stre
   let time = 0;
   for (let index = 0; index < rule.places.length; index++) {
     const position = from + (to - from) * (rule.places[index] ?? 0);
-    const force = netForce(shock, drop, position);
+    const force = netForceOf(shock, warm, drop, position);
     if (!(force > 0)) return Number.POSITIVE_INFINITY;
     point = pointAtForce(warm, force, position, sign, point);
     time += (rule.weights[index] ?? 0) * Math.exp(-point.logSpeed);

@@ -12,6 +12,8 @@ export interface WarmShock {
   readonly density: number;
   /** Damping force [N] at a shaft speed [m/s], compression positive, and a position [m]: odd in the speed, or nearly. */
   readonly dampingForce: (speed: number, position: number) => number;
+  /** Push of the gas on the shaft [N] at a position [m], moved slowly; positive pushes it out. */
+  readonly gasForce: (position: number) => number;
 }
 
 /**
@@ -22,8 +24,6 @@ export interface WarmShock {
 export interface SteadyShock {
   /** Friction of the seals while moving [N], against the movement. */
   readonly friction: number;
-  /** Push of the gas on the shaft [N] at a position [m]; positive pushes it out. */
-  readonly gasForce: (position: number) => number;
   /** The shock at an oil temperature [K]. */
   readonly at: (temperature: number) => WarmShock;
 }

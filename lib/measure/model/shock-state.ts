@@ -16,7 +16,7 @@ export interface ShockState {
   readonly gap: number;
   /** Friction of the seals while the shaft moves [N]. */
   readonly friction: number;
-  /** Absolute gas pressure at full extension [Pa], above 0. */
+  /** Absolute gas pressure when the shock was closed [Pa], above 0; that at full extension for a pocket stated so. */
   readonly gasPressure: number;
 }
 
@@ -51,22 +51,6 @@ export interface MeasuredState extends ShockState, InstrumentState {}
  * @public
  */
 export type Quantity = keyof MeasuredState;
-
-/** SI unit of each quantity, for errors. */
-export const quantityUnits: Readonly<Record<Quantity, string>> = {
-  kinematicViscosity: 'm²/s',
-  temperatureSlope: '',
-  density: 'kg/m³',
-  holeDiameter: 'm',
-  gap: 'm',
-  friction: 'N',
-  gasPressure: 'Pa',
-  handDelay: 's',
-  thermometerError: 'K',
-  scaleZero: 'N',
-  sensorZero: 'N',
-  sensorDrift: 'N/s',
-};
 
 /**
  * Instruments without error.

@@ -19,19 +19,21 @@ function shown(shock: SteadyShock, state: MeasuredState, reading: Reading): numb
     case 'drop':
       return dropTime(shock, { ...reading, temperature: warmer(reading.temperature) });
     case 'scale':
-      return shock.gasForce(reading.position) + (reading.moving === 'in' ? shock.friction : -shock.friction);
+      return (
+        shock.at(warmer(reading.temperature)).gasForce(reading.position) +
+        (reading.moving === 'in' ? shock.friction : -shock.friction)
+      );
     case 'viscosity':
       return Math.log(shock.at(warmer(reading.temperature)).kinematicViscosity);
     case 'hole':
       return state.holeDiameter;
     case 'density':
       return shock.at(warmer(reading.temperature)).density;
-    case 'force':
-      return (
-        shock.at(warmer(reading.temperature)).dampingForce(reading.speed, reading.position) +
-        shock.gasForce(reading.position) +
-        Math.sign(reading.speed) * shock.friction
-      );
+    case 'force': {
+      const warm = shock.at(warmer(reading.temperature));
+      const { speed, position } = reading;
+      return warm.dampingForce(speed, position) + warm.gasForce(position) + Math.sign(speed) * shock.friction;
+    }
   }
 }
 
@@ -80,7 +82,7 @@ function sameAnswer(reading: Reading): string {
     const { mass, temperature, from, to } = reading;
     return `drop ${mass} ${temperature} ${from} ${to}`;
   }
-  if (reading.kind === 'scale') return `scale ${reading.position} ${reading.moving}`;
+  if (reading.kind === 'scale') return `scale ${reading.position} ${reading.moving} ${reading.temperature}`;
   return JSON.stringify(reading);
 }
 

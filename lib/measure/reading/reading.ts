@@ -38,6 +38,8 @@ export interface ScaleReading {
   readonly position: number;
   /** Whether the shaft is pushed in or let out. */
   readonly moving: 'in' | 'out';
+  /** Temperature of shock and air by the thermometer [K], above 0. */
+  readonly temperature: number;
   /** What the scale shows [N]; negative where the shaft has to be pulled. */
   readonly force: number;
   /** Standard uncertainty [N], above 0. */

@@ -26,7 +26,13 @@ export interface Spread {
   readonly quantiles: readonly number[];
 }
 
-/** One coordinate of all draws. */
+/**
+ * One coordinate of all draws.
+ *
+ * @param draws - the draws
+ * @param index - of the coordinate, from 0
+ * @public
+ */
 export function coordinate(draws: Draws, index: number): Float64Array {
   const values = new Float64Array(draws.weights.length);
   for (let draw = 0; draw < values.length; draw++)
