@@ -119,7 +119,7 @@ export function strokeEquation(
 /** The refusal of a shock whose gas has no room left on the way. */
 export function lockedOil(shock: MovingShock, time: number, travel: number, room: number): InputError {
   const { gas, shaftArea, stroke } = shock;
-  const missing = shaftArea * (stroke - travel);
+  const missing = shaftArea * Math.max(0, stroke - travel);
   return new InputError({
     field: 'gas.capacity',
     value: gas.capacity,
@@ -127,5 +127,15 @@ export function lockedOil(shock: MovingShock, time: number, travel: number, room
     accepted:
       `more: the oil locks at ${time} s and a travel of ${travel} m, where shaft and cavity take ` +
       `${shaftArea * travel + room}; the rest of the travel needs another ${missing}, in`,
+  });
+}
+
+/** The refusal of a shock whose piston comes to the end of a chamber. */
+export function emptyChamber({ farVolume }: MovingShock, time: number, travel: number): InputError {
+  return new InputError({
+    field: 'farVolume',
+    value: farVolume,
+    unit: 'm³',
+    accepted: `more, or the stops stiffer: a chamber runs out of oil at ${time} s and a travel of ${travel} m; in`,
   });
 }

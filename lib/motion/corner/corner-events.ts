@@ -1,5 +1,5 @@
 import type { Event } from '../../numeric/integrator/events.js';
-import { lockedOil } from '../bench/stroke-equation.js';
+import { emptyChamber, lockedOil } from '../bench/stroke-equation.js';
 import { turnTorn } from '../shock/torn-oil.js';
 import { contactEvents, type Pressing } from './contact.js';
 import { type BoundCorner, unknown } from './corner-equation.js';
@@ -44,6 +44,13 @@ export function cornerEvents(bound: BoundCorner, history: CornerHistory): readon
       throw lockedOil(shock, time, travelOf(state), state[unknown.room] as number);
     },
   };
+  const empty: Event = {
+    value: (_time, state) => chambers.oilLeft(travelOf(state), state[unknown.room] as number),
+    direction: () => -1,
+    happens: (time, state) => {
+      throw emptyChamber(shock, time, travelOf(state));
+    },
+  };
   const onGround: Pressing = (time, state) => {
     ground.look(time);
     return {
@@ -58,6 +65,7 @@ export function cornerEvents(bound: BoundCorner, history: CornerHistory): readon
   const onDroop: Pressing = (_time, state) => ({ depth: -travelOf(state), speed: -speedOf(state) });
   const events: Event[] = [
     cavity,
+    empty,
     ...contactEvents(modes.tyre, onGround, {
       touches: (time) => history.touchDowns.push(time),
       leaves: (time) => history.liftOffs.push(time),

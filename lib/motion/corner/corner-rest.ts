@@ -21,7 +21,9 @@ function standingForce(shock: MovingShock, chambers: Chambers, corner: Corner, t
 /** Travel at which the corner stands still under a load at the shock [N]: 0 in free fall. */
 export function travelAtLoad(shock: MovingShock, chambers: Chambers, corner: Corner, load: number): number {
   const excess = (travel: number) => standingForce(shock, chambers, corner, travel) - load;
-  const least = -Math.min((0.3 * shock.farVolume) / Math.abs(chambers.farArea), 0.2 * shock.stroke);
+  // So far out that neither chamber runs dry.
+  const leaving = shock.layout === 'shaft-side' ? shock.oil.volume - shock.farVolume : shock.farVolume;
+  const least = -Math.min((0.3 * leaving) / Math.abs(chambers.farArea), 0.2 * shock.stroke);
   if (excess(least) > 0 || excess(shock.stroke) < 0) {
     throw new InputError({
       field: 'springRate',

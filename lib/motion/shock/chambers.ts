@@ -28,11 +28,16 @@ export interface Chambers {
   readonly cavity: (travel: number, room: number) => number;
   /** Gas volume that could still be given up [m³]; infinite where mixed. */
   readonly gasRoomLeft: (travel: number, room: number) => number;
+  /** Volume by which the smaller chamber is still larger than a thin layer of oil [m³]: below 0 the piston has met its end. */
+  readonly oilLeft: (travel: number, room: number) => number;
 }
 
 export function emptyLook(): ChamberLook {
   return { near: 0, far: 0, nearByRoom: 0, nearByTravel: 0, farByRoom: 0, farByTravel: 0 };
 }
+
+/** Least oil of a chamber, over that of the far one at full extension. */
+const thinLayer = 0.01;
 
 /** How close to its capacity a gas is asked for its pressure. */
 const fullShare = 1 - 1e-12;
@@ -118,6 +123,8 @@ export function bindChambers(shock: MovingShock): Chambers {
         ? Number.NEGATIVE_INFINITY
         : room - (volume - room) * (tornExpansion - 1);
     },
+    oilLeft: (travel, room) =>
+      Math.min(farVolume + farArea * travel, nearOil(travel, room)) - thinLayer * farVolume,
     gasRoomLeft: (travel, room) =>
       layout === 'mixed' ? Number.POSITIVE_INFINITY : gas.capacity - shaftArea * travel - room,
   };
