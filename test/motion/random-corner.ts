@@ -1,5 +1,6 @@
 import { InputError } from '../../lib/base/input-error.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
+import { sealedGas } from '../../lib/gas/gas.js';
 import type { Corner } from '../../lib/motion/corner/corner.js';
 import type { CornerOutcome } from '../../lib/motion/corner/corner-outcome.js';
 import type { CornerEvent } from '../../lib/motion/corner/ground.js';
@@ -55,14 +56,14 @@ export function runRandomCorner(next: Next, duration: number): CornerOutcome {
         holes: [{ count: Math.floor(within(next, 1, 9)), diameter: within(next, 0.0008, 0.0019) }],
         eccentricity: within(next, 0, 0.9),
       },
-      gas: {
+      gas: sealedGas({
         volume: gasVolume,
         pressure: decades(next, 6e4, 4e5),
         polytropicExponent: within(next, 1, 1.4),
         ambientPressure: 101_325,
         layout,
         airReleasePressure: emulsion ? 0 : pick(next, [0, 0, 5000, 20_000]),
-      },
+      }),
       seal: { kineticForce: kinetic, breakawayForce: kinetic * within(next, 1, 2) },
     },
     { density: within(next, 930, 980), kinematicViscosity: decades(next, 5e-5, 3e-3) },

@@ -1,4 +1,4 @@
-import { damperModel } from '../../lib/damper/damper-model.js';
+import { type DamperModel, damperModel } from '../../lib/damper/damper-model.js';
 import { type GasLayout, sealedGas } from '../../lib/gas/gas.js';
 import { movingShock } from '../../lib/motion/shock/bind-moving-shock.js';
 import type { MovingShock } from '../../lib/motion/shock/moving-shock.js';
@@ -8,13 +8,15 @@ export interface SampleChange {
   readonly airFraction?: number;
   readonly releasePressure?: number;
   readonly layout?: GasLayout;
+  readonly farVolume?: number;
+  readonly oilVolume?: number;
   readonly seal?: { readonly kineticForce: number; readonly breakawayForce: number };
   readonly kinematicViscosity?: number;
 }
 
-/** The shock of the reference trajectories: two sharp holes of 1.7 mm, oil of 380 mm²/s, 0.9 ml of air behind the piston. Invented. */
-export function sampleShock(change: SampleChange = {}): MovingShock {
-  const { airFraction = 0, releasePressure = 0, layout = 'blind-side' } = change;
+/** The damper of the reference trajectories: two sharp holes of 1.7 mm, oil of 380 mm²/s, 0.9 ml of air behind the piston. Invented. */
+export function sampleModel(change: SampleChange = {}): DamperModel {
+  const { releasePressure = 0, layout = 'blind-side', seal, kinematicViscosity = 3.8e-4 } = change;
   const damper = {
     bore: 0.012,
     shaftDiameter: 0.003,
@@ -33,12 +35,13 @@ export function sampleShock(change: SampleChange = {}): MovingShock {
       airReleasePressure: releasePressure,
       layout,
     }),
-    seal: change.seal ?? { kineticForce: 0.18, breakawayForce: 0.27 },
+    seal: seal ?? { kineticForce: 0.18, breakawayForce: 0.27 },
   };
-  const model = damperModel(damper, {
-    density: 970,
-    kinematicViscosity: change.kinematicViscosity ?? 3.8e-4,
-  });
-  const oil = { volume: 3.2e-6, farVolume: 4e-7, bulkModulus: 9e8, airFraction };
-  return movingShock(model, oil);
+  return damperModel(damper, { density: 970, kinematicViscosity });
+}
+
+/** The same shock as motion moves it. */
+export function sampleShock(change: SampleChange = {}): MovingShock {
+  const { airFraction = 0, farVolume = 4e-7, oilVolume = 3.2e-6 } = change;
+  return movingShock(sampleModel(change), { volume: oilVolume, farVolume, bulkModulus: 9e8, airFraction });
 }
