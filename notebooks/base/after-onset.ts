@@ -1,0 +1,75 @@
+import { cavitationOnset } from '../../lib/damper/cavitation-onset.js';
+import { damperForce } from '../../lib/damper/damper-force.js';
+import type { DamperModel } from '../../lib/damper/damper-model.js';
+import { forcesAlongTravel } from '../../lib/damper/force-after-travel.js';
+import type { DamperForce } from '../../lib/damper/force-point.js';
+
+/** Travel of the inner line of every picture beyond the onset [m]. */
+const usualTravel = 4e-3;
+
+/** A shaft is not followed closer to where it locks, as a part of the way to there. */
+const nearestLock = 0.999;
+
+/** Where a stroke begins, how far the picture follows it, and how much of it is left [m]. */
+export interface Stroke {
+  readonly position: number;
+  readonly travel: number;
+  readonly rest: number;
+}
+
+/** A stroke at a speed: inward from fully out, as a landing begins, outward from all the way in. */
+export function strokeOf({ damper, gas, shaftArea }: DamperModel, speed: number): Stroke {
+  // Warm oil may leave the gas too little room for the last of the stroke.
+  const end = Math.min(damper.stroke, (nearestLock * gas.capacity) / shaftArea);
+  return { position: speed > 0 ? 0 : end, travel: Math.min(usualTravel, end / 2), rest: end };
+}
+
+/** Forces of a stroke at one speed: at its start, after the travel that pages name, at its end. */
+export interface StrokeForces {
+  readonly start: DamperForce;
+  readonly afterTravel: DamperForce;
+  readonly end: DamperForce;
+  /** Whether a cavity opens on the way. */
+  readonly cavitates: boolean;
+}
+
+export function strokeForces(
+  model: DamperModel,
+  speed: number,
+  stroke = strokeOf(model, speed),
+): StrokeForces {
+  const { position, travel, rest } = stroke;
+  const [start, afterTravel, end] = forcesAlongTravel(model, { speed, position }, [0, travel, rest]);
+  if (start === undefined || afterTravel === undefined || end === undefined)
+    throw new RangeError('three forces were asked for');
+  return {
+    start,
+    afterTravel,
+    end,
+    cavitates: [start, afterTravel, end].some(({ cavitating }) => cavitating),
+  };
+}
+
+/** Damping of a stroke [N]: that of whole oil below the onset, beyond it that after the travel, with the band from the start to the end of the stroke. */
+export interface DampingSpan {
+  readonly damping: number;
+  readonly low?: number;
+  readonly high?: number;
+}
+
+export function dampingSpan(model: DamperModel, speed: number): DampingSpan {
+  if (speed === 0) return { damping: 0 };
+  const { damper } = model;
+  if (!mayCavitate(model, speed))
+    return { damping: damperForce(model, { speed, position: damper.stroke / 2 }).dampingForce };
+  const { start, afterTravel, end, cavitates } = strokeForces(model, speed);
+  if (!cavitates) return { damping: afterTravel.dampingForce };
+  const forces = [start.dampingForce, afterTravel.dampingForce, end.dampingForce];
+  return { damping: afterTravel.dampingForce, low: Math.min(...forces), high: Math.max(...forces) };
+}
+
+/** Whether the speed is beyond the onset where the gas is weakest, with the shaft fully out. */
+function mayCavitate(model: DamperModel, speed: number): boolean {
+  const onset = cavitationOnset(model, speed > 0 ? 'compression' : 'rebound', 0);
+  return onset !== undefined && Math.abs(speed) > Math.abs(onset.speed);
+}

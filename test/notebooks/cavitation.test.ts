@@ -1,0 +1,261 @@
+import { describe, expect, it, vi } from 'vitest';
+import { damperForce } from '../../lib/damper/damper-force.js';
+import { type DamperModel, damperModel } from '../../lib/damper/damper-model.js';
+import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
+import { createOil } from '../../lib/fluid/oil/oil.js';
+import { gasPressure } from '../../lib/gas/gas-state.js';
+import { pagePassed } from '../../lib/page/index.js';
+import { assembleShock, type Parts } from '../../lib/parts/index.js';
+import { notebook } from '../../notebooks/cavitation.js';
+import { changedFile, files, fileTexts, numbersIn, pageOf, rowOf, wordsOf } from './answers.js';
+
+vi.setConfig({ testTimeout: 60_000 });
+
+/** The first build at the temperature of its wish, or at 20 °C. */
+function modelOf({ builds }: Parts, temperature?: number): DamperModel {
+  const [build] = builds;
+  if (build === undefined) throw new Error('no build');
+  const oil = createOil(build.oil.definition);
+  return damperModel(
+    assembleShock(build).damper,
+    fluidAt(oil, temperature ?? build.wanted?.temperature ?? 293.15),
+  );
+}
+
+/** A root of a rising function by halving, 60 times. */
+function halved(rising: (x: number) => number, low: number, high: number): number {
+  let [from, to] = [low, high];
+  for (let turn = 0; turn < 60; turn++) {
+    const middle = (from + to) / 2;
+    if (rising(middle) < 0) from = middle;
+    else to = middle;
+  }
+  return (from + to) / 2;
+}
+
+/** Brute force, from the force of whole oil and the pressure of the gas alone: the speed at which nothing is left behind the piston. */
+function bruteOnset(model: DamperModel, position: number, release = 0): { speed: number; damping: number } {
+  const gas = gasPressure(model.gas, model.shaftArea * position);
+  const at = (speed: number) => damperForce(model, { speed, position });
+  const speed = halved((v) => at(v).pressureDrop - (gas - release), 0, 20);
+  return { speed, damping: at(speed).dampingForce };
+}
+
+/** Brute force: travel in steps of a thousandth, each solved for the cavity at its end by halving; what passes the piston from the whole-oil pressure drop, by halving too. */
+function bruteDamping(model: DamperModel, speed: number, travel: number): number {
+  const { dampingArea: area, shaftArea, gas, rimDrag } = model;
+  const drops = Array.from({ length: 400 }, (_, i) => {
+    // A cavity that drains while the shaft goes in passes more than whole oil does.
+    const v = (2 * speed * (i + 1)) / 400;
+    return { v, force: damperForce(model, { speed: v, position: 0 }) };
+  });
+  // What passes at a pressure drop, as the shaft speed of whole oil that has it: straight lines between 400 places.
+  const passes = (drop: number): number => {
+    const above = drops.findIndex(({ force }) => force.pressureDrop >= drop);
+    if (above < 0) throw new Error('beyond the places');
+    const [low, high] = [drops[above - 1], drops[above]];
+    const from = { v: low?.v ?? 0, drop: low?.force.pressureDrop ?? 0 };
+    return (
+      from.v +
+      (((high?.v ?? 0) - from.v) * (drop - from.drop)) / ((high?.force.pressureDrop ?? 1) - from.drop)
+    );
+  };
+  const count = 1000;
+  const step = travel / count;
+  let cavity = 0;
+  for (let i = 1; i <= count; i++) {
+    const pressure = (volume: number) => gasPressure(gas, shaftArea * i * step + volume);
+    const grown = (volume: number) => volume - cavity - step * area * (1 - passes(pressure(volume)) / speed);
+    cavity = halved(grown, 0, Math.min(cavity + step * area, 0.9999 * gas.capacity - shaftArea * i * step));
+  }
+  const v = passes(gasPressure(gas, shaftArea * travel + cavity));
+  const { dampingForce } = damperForce(model, { speed: v, position: 0 });
+  return dampingForce + rimDrag * (speed - v);
+}
+
+const answer =
+  /^Pushed in from fully out, .* begins to cavitate at ([\d.]+) mm\/s.*, where its oil damps with ([\d.]+) N.*; held at ([\d.]+) mm\/s, the damping is ([\d.]+) N at the start, ([\d.]+) N after 4 mm and ([\d.]+) N at the end of the stroke\.$/u;
+
+describe('where cavitation begins', () => {
+  it.each(Object.entries(files))(
+    '%s: onset and forces of the stroke are those of brute force',
+    (_, parts) => {
+      const page = pageOf(notebook, parts);
+      const model = modelOf(parts);
+      const [speed = 0, damping = 0, fast = 0, start = 0, after = 0, end = 0] = numbersIn(
+        page.answer,
+        answer,
+      );
+      const brute = bruteOnset(model, 0);
+      expect(speed / 1e3 / brute.speed).toBeCloseTo(1, 2);
+      expect(damping / brute.damping).toBeCloseTo(1, 2);
+      // Pressure times area by hand; recoil of the jets and drag on the rim are the rest.
+      const byHand = (model.pistonArea - model.shaftArea) * gasPressure(model.gas, 0);
+      expect(Math.abs(damping / byHand - 1)).toBeLessThan(0.07);
+      expect(fast).toBe(1000);
+      expect(start / (brute.damping + model.rimDrag * (1 - brute.speed))).toBeCloseTo(1, 2);
+      expect(Math.abs(after / bruteDamping(model, 1, 4e-3) - 1)).toBeLessThan(0.01);
+      expect(Math.abs(end / bruteDamping(model, 1, model.damper.stroke) - 1)).toBeLessThan(0.01);
+      expect(pagePassed(page)).toBe(true);
+      expect(JSON.stringify(page)).not.toMatch(/NaN|Infinity|undefined/u);
+    },
+  );
+
+  it.each(Object.entries(files))(
+    '%s: half way in, and with air that leaves the oil at 0.2 bar',
+    (_, parts) => {
+      const model = modelOf(parts);
+      const words = wordsOf(pageOf(notebook, parts));
+      const half = numbersIn(words, /Half way in .*? begins at ([\d.]+) mm\/s and ([\d.]+) N/u);
+      const middle = bruteOnset(model, model.damper.stroke / 2);
+      expect((half[0] ?? 0) / 1e3 / middle.speed).toBeCloseTo(1, 2);
+      expect((half[1] ?? 0) / middle.damping).toBeCloseTo(1, 2);
+      expect(middle.speed).toBeGreaterThan(bruteOnset(model, 0).speed);
+      const early = numbersIn(
+        words,
+        /as early as 0\.2 bar .*?: then it begins at ([\d.]+) mm\/s and ([\d.]+) N/u,
+      );
+      const released = bruteOnset(model, 0, 2e4);
+      expect((early[0] ?? 0) / 1e3 / released.speed).toBeCloseTo(1, 2);
+      expect((early[1] ?? 0) / released.damping).toBeCloseTo(1, 2);
+    },
+  );
+
+  it('the demo build, worked out by hand', () => {
+    // Gap 0.03 mm: piston area to its middle π/4 · (11.97 mm)² = 112.5 mm², less the shaft of 7.07 mm²: 105.5 mm². At 1.013 bar: 10.69 N.
+    const [, damping = 0] = numbersIn(pageOf(notebook, files.demo).answer, answer);
+    expect(Math.abs(damping / 10.69 - 1)).toBeLessThan(0.02);
+  });
+});
+
+describe('what moves it', () => {
+  it.each(Object.entries(files))('%s: every row goes the way that physics says', (_, parts) => {
+    const page = pageOf(notebook, parts);
+    const row = (name: string) =>
+      rowOf(page, 'what-moves-it', name) as readonly [number, number, number, number];
+    const own = row('as it is');
+    const [out, half, inside] = ['fully out', 'half way in', 'fully in'].map((where) =>
+      row(`closed ${where}`),
+    );
+    // The less gas is left when the shaft is out, the earlier and the weaker.
+    for (const column of [0, 1] as const) {
+      expect(out?.[column]).toBeGreaterThan(half?.[column] ?? 0);
+      expect(half?.[column]).toBeGreaterThan(inside?.[column] ?? 0);
+    }
+    const pressed = row('twice the gas pressure');
+    expect(pressed[1] / own[1]).toBeCloseTo(2, 1);
+    const thick = row('oil twice as thick');
+    // Thicker oil: earlier, about as hard there, and harder with travel.
+    expect(thick[0]).toBeLessThan(0.75 * own[0]);
+    expect(Math.abs(thick[1] / own[1] - 1)).toBeLessThan(0.04);
+    expect(thick[2]).toBeGreaterThan(1.1 * own[2]);
+    expect(thick[3]).toBeGreaterThan(1.25 * own[3]);
+    const roomy = row('twice as much gas');
+    expect(Math.abs(roomy[1] / own[1] - 1)).toBeLessThan(0.01);
+    expect(roomy[2]).toBeLessThan(own[2]);
+    const wide = row('bore 1 mm wider, same holes');
+    expect(wide[0]).toBeLessThan(own[0]);
+    expect(wide[1] / own[1]).toBeCloseTo((13 ** 2 - 9) / (12 ** 2 - 9), 1);
+    const loose = row('air out of the oil at 0.2 bar');
+    expect(loose[0]).toBeLessThan(own[0]);
+    expect(loose[1] / own[1]).toBeCloseTo(0.8, 1);
+  });
+
+  it('cold oil begins earlier, at a lower force, and the temperatures are those of the day', () => {
+    const page = pageOf(notebook, files.twoCars);
+    const cold = rowOf(page, 'what-moves-it', 'at 4 °C');
+    const hot = rowOf(page, 'what-moves-it', 'at 34 °C');
+    const brute = [
+      bruteOnset(modelOf(files.twoCars, 277.15), 0),
+      bruteOnset(modelOf(files.twoCars, 307.15), 0),
+    ];
+    expect(Number(cold[0]) / (brute[0]?.speed ?? 0)).toBeCloseTo(1, 3);
+    expect(Number(hot[1]) / (brute[1]?.damping ?? 0)).toBeCloseTo(1, 3);
+    expect(Number(cold[0])).toBeLessThan(Number(hot[0]));
+    expect(Number(cold[1])).toBeLessThan(Number(hot[1]));
+  });
+
+  it('says what the habit costs', () => {
+    for (const parts of Object.values(files)) {
+      const words = wordsOf(pageOf(notebook, parts));
+      const [inside = 0, out = 0, less = 0] = numbersIn(
+        words,
+        /Closed with the shaft fully in, .* begins at [\d.]+ mm\/s and ([\d.]+) N instead of the [\d.]+ mm\/s and ([\d.]+) N of a shock closed fully out: (\d+) % less force/u,
+      );
+      const [build] = parts.builds;
+      if (build === undefined) throw new Error('no build');
+      const fluid = fluidAt(createOil(build.oil.definition), build.wanted?.temperature ?? 293.15);
+      const closed = (closeAt: number) =>
+        bruteOnset(damperModel(assembleShock(build, { closeAt }).damper, fluid), 0).damping;
+      expect(inside / closed(build.shock.stroke)).toBeCloseTo(1, 2);
+      expect(out / closed(0)).toBeCloseTo(1, 2);
+      expect(less).toBe(Math.round(100 * (1 - closed(build.shock.stroke) / closed(0))));
+    }
+  });
+});
+
+describe('other kinds of shock', () => {
+  it('a cap with nothing under it, closed fully in, begins at a fraction, and that is a guess', () => {
+    const page = pageOf(notebook, files.twoCars, { build: 'buggy rear' });
+    const [speed = 0, damping = 0] = numbersIn(page.answer, answer);
+    expect(speed).toBeLessThan(40);
+    expect(damping).toBeLessThan(2);
+    expect(page.answer).toContain('if the gas inside is as much as guessed');
+    // The label of the oil leaves viscosity open: thin oil begins later.
+    const [low = 0, high = 0] = numbersIn(
+      page.answer,
+      /\(([\d.]+) mm\/s to ([\d.]+) mm\/s by what the label/u,
+    );
+    expect(low).toBeLessThan(speed);
+    expect(high).toBeGreaterThan(speed);
+    expect(wordsOf(page)).toContain('0.2 bar (common practice, no source): then it begins at any speed');
+    expect(pagePassed(page)).toBe(true);
+  });
+
+  it('an emulsion has no onset, and its low side tends to half the gas pressure', () => {
+    const parts = changedFile(
+      fileTexts.twoCars,
+      '{ kind: air-pocket, volume: 0.55 ml }',
+      '{ kind: emulsion, gas-fraction: 0.1 }',
+    );
+    const page = pageOf(notebook, parts);
+    expect(page.answer).toContain('cavitation has no onset');
+    const [gas = 0, low = 0, tends = 0] = numbersIn(
+      page.answer,
+      /falls from ([\d.]+) bar to ([\d.]+) bar; the faster, the nearer to ([\d.]+) bar/u,
+    );
+    expect(tends / gas).toBeCloseTo(0.5, 2);
+    // 1/p_high + 1/p_low = 2/p: with the pressure drop of the page's force.
+    const drop = damperForce(modelOf(parts), { speed: 1, position: 0 }).pressureDrop / 1e5;
+    expect(1 / low + 1 / (low + drop)).toBeCloseTo(2 / gas, 1);
+    expect(wordsOf(page)).not.toContain('What moves it');
+  });
+
+  it('with the gas on the shaft side it is rebound, and the spring may not reach it', () => {
+    const side = { from: 'volume: 0.55 ml }', to: 'volume: 0.55 ml, side: shaft-side }' };
+    const page = pageOf(notebook, changedFile(fileTexts.twoCars, side.from, side.to));
+    const [reached = 0, begins = 0] = numbersIn(
+      page.answer,
+      /^Let out from all the way in, buggy front stays free of cavitation up to (\d+) mm\/s: that begins, as it reaches fully out, at (\d+) mm\/s/u,
+    );
+    expect(begins).toBeGreaterThan(reached);
+  });
+
+  it('a slow fast speed stays free of it', () => {
+    const page = pageOf(notebook, files.demo, { fast: '100 mm/s' });
+    expect(page.answer).toMatch(
+      /^Pushed in from fully out, buggy front stays free of cavitation up to 100 mm\/s: that begins at 2\d\d mm\/s/u,
+    );
+    expect(pagePassed(page)).toBe(true);
+  });
+
+  it('never speaks of a limit', () => {
+    for (const parts of Object.values(files))
+      for (const { name } of parts.builds) {
+        const page = pageOf(notebook, parts, { build: name });
+        expect(wordsOf(page)).not.toMatch(/at most|limit|whatever the oil/u);
+        expect(wordsOf(page).match(/\btears?\b/gu)?.length ?? 0).toBeLessThanOrEqual(1);
+        expect(pagePassed(page)).toBe(true);
+      }
+  });
+});
