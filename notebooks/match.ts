@@ -13,7 +13,7 @@ import {
   decisionSources,
   feelsRight,
   labelOf,
-  shopOf,
+  shelfOf,
   softOrHard,
   wantedOf,
 } from './base/decision-cases.js';
@@ -88,7 +88,7 @@ export const notebook = defineNotebook({
     const damper = damperForAnyOil({ shock, piston, oil: build.oil });
     const density = oilDensity('silicone', values.temperature, typicalDensityAt15Celsius.silicone);
     const found = matchViscosity({ damper, density, wanted });
-    const { bottles } = shopOf(parts);
+    const { bottles } = shelfOf(parts);
     const singles = bottles
       .map((bottle, place): MatchedFill => {
         const state = fillState(bottles, { first: place, secondShare: 0 }, values.temperature);

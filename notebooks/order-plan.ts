@@ -1,24 +1,33 @@
 import { InputError } from '../lib/base/input-error.js';
-import { speedRange } from '../lib/decisions/match/speed-weights.js';
-import type { OrderPlan } from '../lib/decisions/order/order-plan.js';
+import type { OrderLine, OrderPlan } from '../lib/decisions/order/order-plan.js';
 import { orderPlan } from '../lib/decisions/order/order-plan-by-trying.js';
 import type { OrderBuild, OrderProblem } from '../lib/decisions/order/order-problem.js';
 import { finish } from '../lib/decisions/search/search.js';
-import { defineNotebook, integer, type Page, quantity, severalParts } from '../lib/page/index.js';
+import { type Block, defineNotebook, integer, type Page, quantity, severalParts } from '../lib/page/index.js';
 import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
+import { coldestOil, hottestOil } from './base/day.js';
 import {
   blendCautions,
   damperOfBuild,
   decisionSources,
   feelsRight,
-  oilInside,
-  shopOf,
+  leftOut,
+  oilPoured,
+  shelfOf,
   wantedBuilds,
   wantedOf,
 } from './base/decision-cases.js';
-import { speed, temperature } from './base/quantities.js';
-import { requireSlowBelowFast } from './base/slow-below-fast.js';
-import { celsius, listed, percent, shaftSpeed } from './base/wording.js';
+import { temperature } from './base/quantities.js';
+import {
+  countedText,
+  fastSpeed,
+  middleSpeed,
+  requireRisingSpeeds,
+  slowSpeed,
+  speedsThatCount,
+} from './base/shaft-speeds.js';
+import { celsius, listed, percent } from './base/wording.js';
+import { labelDoubts, unservedSentences } from './order-plan/doubts.js';
 import { evidence } from './order-plan/evidence.js';
 import { wantedLabelFigure } from './order-plan/figures.js';
 
@@ -35,8 +44,8 @@ export const notebook = defineNotebook({
       label: 'Builds',
       help: 'The shocks that the order is for; those with wanted damping in the parts file, where there are some.',
     }),
-    coldest: quantity({ ...temperature, label: 'Coldest', help: 'Coldest oil of the day.', default: 8 }),
-    hottest: quantity({ ...temperature, label: 'Hottest', help: 'Hottest oil of the day.', default: 38 }),
+    coldest: coldestOil,
+    hottest: hottestOil,
     right: quantity({
       ...temperature,
       label: 'Feels right at',
@@ -53,19 +62,10 @@ export const notebook = defineNotebook({
       max: 50,
       step: 1,
     }),
-    slow: quantity({
-      ...speed,
-      label: 'Slow',
-      help: 'Slow end of the shaft speeds that count.',
-      default: 50,
-    }),
-    fast: quantity({
-      ...speed,
-      label: 'Fast',
-      help: 'Fast end of the shaft speeds that count.',
-      default: 300,
-    }),
-    parts: integer({
+    slow: slowSpeed,
+    middle: middleSpeed,
+    fast: fastSpeed,
+    blend: integer({
       label: 'Parts',
       help: 'In how many parts you measure a blend; 1 for no blends.',
       default: 10,
@@ -81,40 +81,44 @@ export const notebook = defineNotebook({
     }),
   },
   run(parts, values): Page {
-    const { coldest, hottest, slow, fast, right, tolerance } = values;
+    const { coldest, hottest, right, tolerance } = values;
     if (!(coldest < hottest))
       throw new InputError({
         field: 'coldest',
         value: celsius(coldest),
         accepted: `below the hottest, ${celsius(hottest)}`,
       });
-    requireSlowBelowFast(values);
-    const { bottles, currency } = shopOf(parts);
-    const weights = speedRange(slow, fast, 3);
+    requireRisingSpeeds(values);
+    const { bottles, owned, currency } = shelfOf(parts);
+    const weights = speedsThatCount(values);
     const chosen = wantedBuilds(values.builds);
     const builds = chosen.map(
       (build): OrderBuild => ({
         name: build.name,
         damper: damperOfBuild(build),
         wanted: wantedOf(build, weights, right),
-        fillVolume: build.quantity * oilInside(build),
+        fillVolume: build.quantity * oilPoured(build),
       }),
     );
     const temperatures = Array.from({ length: 7 }, (_, index) => coldest + ((hottest - coldest) * index) / 6);
     const problem: OrderProblem = {
       bottles,
+      owned,
       builds,
       temperatures,
       tolerance,
-      parts: values.parts,
+      parts: values.blend,
       fills: values.fills,
     };
     const plan = finish(orderPlan(problem));
+    const missing = leftOut(parts, chosen);
     return {
       answer: answerOf(problem, plan, currency),
       blocks: [
         { kind: 'figure', figure: wantedLabelFigure(problem, plan) },
         ...evidence(problem, plan, currency),
+        ...said('Not served', unservedSentences(problem, plan.unserved)),
+        ...said('Sold by a label', labelDoubts(problem, plan)),
         { kind: 'heading', text: 'Before you mix and fill' },
         ...[...blendCautions, ...workCautions].map((text) => ({ kind: 'caution', text }) as const),
         {
@@ -124,8 +128,13 @@ export const notebook = defineNotebook({
               const { oil, temperature: at } = feelsRight(build, right);
               return `${build.name} is wanted as it is on ${oil.name} at ${celsius(at)}.`;
             }),
-            `Shaft speeds from ${shaftSpeed(slow)} to ${shaftSpeed(fast)}, both ways, count alike; "off by" is the typical deviation over them.`,
-            `A blend counts only where it is within the tolerance by every blending rule. Blends are measured in ${values.parts} parts by volume.`,
+            countedText(values),
+            ...(missing.length === 0 ? [] : [`Left out, since not chosen: ${listed(missing)}.`]),
+            owned.length === 0
+              ? 'No bottle is taken to be at hand; every bottle of the order is bought.'
+              : `At hand, one full bottle each, since the file lists them beside its shop: ${listed(owned.map((place) => bottles[place]?.name ?? ''))}.`,
+            'A fill counts the oil poured to the rim; what comes out again is not poured twice.',
+            `A blend counts only where it is within the tolerance by every blending rule. Blends are measured in ${values.blend} parts by volume.`,
             'Each build is filled as often at every temperature listed.',
             ...forceAssumptions,
           ],
@@ -136,21 +145,41 @@ export const notebook = defineNotebook({
   },
 });
 
-function answerOf(
-  { bottles, builds, temperatures, tolerance }: OrderProblem,
-  plan: OrderPlan,
-  currency?: string,
-): string {
+function said(title: string, items: readonly string[]): readonly Block[] {
+  return items.length === 0
+    ? []
+    : [
+        { kind: 'heading', text: title },
+        { kind: 'list', items },
+      ];
+}
+
+function answerOf(problem: OrderProblem, plan: OrderPlan, currency?: string): string {
+  const { bottles, builds, temperatures, tolerance } = problem;
   const range = `from ${celsius(temperatures[0] ?? 0)} to ${celsius(temperatures.at(-1) ?? 0)}`;
-  if (!plan.possible) {
-    const [first] = plan.unserved;
-    return `No bottle of the shop list and no blend of two keeps every build within ${percent(tolerance)} ${range}: ${first?.build} at ${celsius(first?.temperature ?? 0)} is out of reach.`;
-  }
-  const names = plan.lines.map(
-    ({ bottle, count }) => `${count > 1 ? `${count} × ` : ''}${bottles[bottle]?.name}`,
-  );
+  const [why] = unservedSentences(problem, plan.unserved);
+  if (!plan.possible)
+    return `No bottle and no blend of two keeps any build within ${percent(tolerance)} ${range}. ${why ?? ''}`;
+  const named = (lines: readonly OrderLine[], count: (line: OrderLine) => number) =>
+    listed(lines.map((line) => `${count(line) > 1 ? `${count(line)} × ` : ''}${bottles[line.bottle]?.name}`));
+  const bought = plan.lines.filter(({ count }) => count > 0);
+  const used = plan.lines.filter(({ owned }) => owned);
   const price =
     plan.price === undefined || currency === undefined ? '' : ` (${plan.price.toFixed(2)} ${currency})`;
-  const many = builds.length === 1 ? 'the shock' : `all ${builds.length} builds`;
-  return `Buy ${listed(names)}${price}: alone or blended they keep ${many} within ${percent(plan.worstMismatch)} of the wanted damping ${range}, and no smaller set of bottles stays within ${percent(tolerance)}.`;
+  const order = bought.length === 0 ? 'Buy nothing' : `Buy ${named(bought, ({ count }) => count)}${price}`;
+  const shelf =
+    used.length === 0
+      ? ''
+      : `${bought.length === 0 ? ': ' : ', and with '}${named(used, () => 1)} that you have${bought.length === 0 ? '' : ','}`;
+  const whole = builds.length === 1 ? 'the shock' : `all ${builds.length} builds`;
+  const what = plan.unserved.length === 0 ? whole : 'what can be served';
+  const subject =
+    used.length === 0
+      ? ': alone or blended they keep'
+      : bought.length === 0
+        ? ' keeps'
+        : ' alone or blended they keep';
+  const fewer = bought.length === 0 ? '' : `, and no fewer bottles stay within ${percent(tolerance)}`;
+  const rest = why === undefined ? '' : ` ${why}`;
+  return `${order}${shelf}${subject} ${what} within ${percent(plan.worstMismatch)} of the wanted damping ${range}${fewer}.${rest}`;
 }

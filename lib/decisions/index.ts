@@ -2,6 +2,7 @@ export { paretoFront } from '../numeric/pareto-front.js';
 export type { Sampling } from '../numeric/samples.js';
 export { type SobolSequence, sobolSequence } from '../numeric/sobol-sequence.js';
 export {
+  betweenReadings,
   type DayPlan,
   type DayProblem,
   type DayStep,
@@ -41,7 +42,7 @@ export {
   viscosityWindow,
 } from './match/match-viscosity.js';
 export { type SpeedWeights, speedRange, type WeightedSpeed } from './match/speed-weights.js';
-export type { FurtherBottle, OrderLine, OrderPlan, PlannedFill } from './order/order-plan.js';
+export type { FurtherBottle, OrderLine, OrderPlan, PlannedFill, UnservedFill } from './order/order-plan.js';
 export { orderPlanByProgram } from './order/order-plan-by-program.js';
 export { orderPlan } from './order/order-plan-by-trying.js';
 export type { OrderBuild, OrderProblem } from './order/order-problem.js';

@@ -140,7 +140,7 @@ export function startDecisionWorkers(count: number = availableParallelism()): De
       const messages = pieces.map((input) => ({ name: 'demands', input }) as const);
       const packed = await all(messages, partOf(control ?? {}, 0, 0.7));
       const demands = unpackedDemands(problem, packed);
-      const input = { needed: neededSets(demands), prices: pricesOf(problem) };
+      const input = { needed: neededSets(demands, problem.owned), prices: pricesOf(problem) };
       // In a thread of its own the solver ends with the thread.
       const [set] = await all([{ name: 'order', input }], partOf(control ?? {}, 0.7, 0.8));
       return finishInSlices(planOf(problem, demands, set), partOf(control ?? {}, 0.8, 1));

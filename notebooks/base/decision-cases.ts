@@ -4,11 +4,12 @@ import { damperModel } from '../../lib/damper/damper-model.js';
 import type { Bottle } from '../../lib/decisions/day/fill-choice.js';
 import { dampingOf, type WantedDamping } from '../../lib/decisions/match/damping-mismatch.js';
 import type { SpeedWeights } from '../../lib/decisions/match/speed-weights.js';
+import { oilOutOnClosing } from '../../lib/fill/chamber/oil-out.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
 import { assembleShock } from '../../lib/parts/assembly/assembled-shock.js';
 import { damperForAnyOil } from '../../lib/parts/assembly/damper-for-any-oil.js';
-import type { Build, Parts } from '../../lib/parts/parts.js';
+import type { Build, OilPart, Parts, ShopOil } from '../../lib/parts/parts.js';
 import { roundedText } from '../../lib/units/index.js';
 
 /** Temperature to which the number on a bottle of silicone oil belongs [K]. */
@@ -30,9 +31,10 @@ export function damperOfBuild(build: Build): Damper {
   return damperForAnyOil(build);
 }
 
-/** Oil that stays in one shock of a build [m³]. */
-export function oilInside(build: Pick<Build, 'shock' | 'piston' | 'oil' | 'closeAt'>): number {
-  return assembleShock(build).closed.oilVolume;
+/** Oil poured into one shock of a build for a fill [m³]: to the rim with the shaft fully out; what comes out again is not poured twice. */
+export function oilPoured(build: Pick<Build, 'shock' | 'piston' | 'oil' | 'closeAt'>): number {
+  const { closed } = assembleShock(build);
+  return oilOutOnClosing(closed.chamber, closed.compensator, closed.closing, 0).poured;
 }
 
 /** Wanted damping of a build over weighted speeds. */
@@ -44,21 +46,31 @@ export function wantedOf(build: Build, weights: SpeedWeights, otherwise: number)
   );
 }
 
-/** The shop list, or the oils of the file that have a bottle, with the currency where they share one. */
-export function shopOf(parts: Parts): { readonly bottles: readonly Bottle[]; readonly currency?: string } {
-  const sold = (parts.shop ?? parts.oils).flatMap(({ name, definition, bottle }) =>
-    bottle === undefined ? [] : [{ name, definition, bottle }],
-  );
-  if (sold.length === 0)
+/** Bottles that a plan may use. */
+export interface Shelf {
+  readonly bottles: readonly Bottle[];
+  /** Places of those at hand: oils of the file that have a bottle, where a shop list says what else could be bought. */
+  readonly owned: readonly number[];
+  /** Where all prices share one. */
+  readonly currency?: string;
+}
+
+/** What can be bought and what is at hand; without a shop list the oils of the file are what can be bought. */
+export function shelfOf({ oils, shop }: Parts): Shelf {
+  const withBottle = oils.filter(hasBottle);
+  const bought = shop ?? withBottle;
+  const atHand =
+    shop === undefined ? [] : withBottle.filter(({ name }) => !shop.some((one) => one.name === name));
+  if (bought.length + atHand.length === 0)
     throw new InputError({
       field: 'shop',
       value: 'no bottle',
       accepted: 'a list of bottles in the parts file, or oils with a bottle',
     });
-  const currencies = new Set(sold.map(({ bottle }) => bottle.price?.currency));
+  const currencies = new Set(bought.map(({ bottle }) => bottle.price?.currency));
   const [currency] = currencies;
   const shared = currencies.size === 1 ? currency : undefined;
-  const bottles = sold.map(
+  const bottles = [...bought, ...atHand].map(
     ({ name, definition, bottle }): Bottle => ({
       name,
       oil: createOil(definition),
@@ -66,7 +78,19 @@ export function shopOf(parts: Parts): { readonly bottles: readonly Bottle[]; rea
       ...(shared === undefined || bottle.price === undefined ? {} : { price: bottle.price.amount }),
     }),
   );
-  return { bottles, ...(shared === undefined ? {} : { currency: shared }) };
+  const owned = atHand.map((_, place) => bought.length + place);
+  return { bottles, owned, ...(shared === undefined ? {} : { currency: shared }) };
+}
+
+function hasBottle(oil: OilPart): oil is ShopOil {
+  return oil.bottle !== undefined;
+}
+
+/** The builds that are wanted and were not chosen, by name. */
+export function leftOut(parts: Parts, chosen: readonly Build[]): readonly string[] {
+  return wantedBuilds(parts.builds)
+    .filter(({ name }) => !chosen.some((one) => one.name === name))
+    .map(({ name }) => name);
 }
 
 /** The number that a bottle of plain silicone oil would carry: viscosity at 25 °C of one that has a viscosity at a temperature. */

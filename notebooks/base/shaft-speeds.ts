@@ -1,5 +1,7 @@
+import { InputError } from '../../lib/base/input-error.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import { fastestRebound, landingShaftSpeed } from '../../lib/damper/driven-speed.js';
+import type { SpeedWeights } from '../../lib/decisions/match/speed-weights.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
 import { quantity } from '../../lib/page/parameters/parameters.js';
@@ -7,6 +9,7 @@ import { assembleShock } from '../../lib/parts/assembly/assembled-shock.js';
 import type { Build, Parts } from '../../lib/parts/parts.js';
 import { benchTemperature } from './day.js';
 import { speed } from './quantities.js';
+import { shaftSpeed } from './wording.js';
 
 /** Drop height of the landing that gives the fast speed [m]: wheels a hand's width off the ground. */
 export const dropHeight = 0.1;
@@ -78,3 +81,27 @@ export const fastSpeed = quantity({
   default: 1000,
   inFile: (parts) => ofFile(parts).fast,
 });
+
+/** Refuses speeds that do not rise. */
+export function requireRisingSpeeds({ slow, middle, fast }: ShaftSpeeds): void {
+  for (const [field, value, above, limit] of [
+    ['slow', slow, 'middle', middle],
+    ['middle', middle, 'fast', fast],
+  ] as const) {
+    if (value < limit) continue;
+    throw new InputError({
+      field,
+      value: shaftSpeed(value),
+      accepted: `below ${above}, ${shaftSpeed(limit)}`,
+    });
+  }
+}
+
+/** The motions that a decision counts, all alike: compression at the three speeds, rebound at the two that a spring can drive. */
+export function speedsThatCount({ slow, middle, fast }: ShaftSpeeds): SpeedWeights {
+  return [slow, middle, fast, -slow, -middle].map((one) => ({ speed: one, weight: 1 }));
+}
+
+/** Those motions in words, for assumptions. */
+export const countedText = ({ slow, middle, fast }: ShaftSpeeds): string =>
+  `Compression at ${shaftSpeed(slow)}, ${shaftSpeed(middle)} and ${shaftSpeed(fast)} and rebound at ${shaftSpeed(slow)} and ${shaftSpeed(middle)} count alike; "off by" is the typical deviation over them.`;

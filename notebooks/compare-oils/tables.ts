@@ -1,6 +1,6 @@
 import type { TableBlock } from '../../lib/page/blocks/plain-blocks.js';
 import type { Cell } from '../../lib/plot/chart/table.js';
-import { oilInside } from '../base/decision-cases.js';
+import { oilPoured } from '../base/decision-cases.js';
 import { type OilCase, typicalDamping } from '../base/oil-forces.js';
 import { celsius, shaftSpeed } from '../base/wording.js';
 import type { Conditions } from './figures.js';
@@ -49,7 +49,7 @@ export function orderTable(cases: readonly OilCase[], shockCount: number): Table
         ...currencies.map((currency) => ({ label: 'Cost of a fill', unit: currency })),
       ],
       rows: cases.map(({ part, shock, piston }): readonly Cell[] => {
-        const needed = oilInside({ shock, piston, oil: part }) * shockCount;
+        const needed = oilPoured({ shock, piston, oil: part }) * shockCount;
         const { bottle } = part;
         return [
           part.name,

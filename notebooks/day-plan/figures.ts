@@ -1,14 +1,16 @@
-import type { DayPlan, DayProblem, DayStep } from '../../lib/decisions/day/day-plan.js';
+import type { DayProblem, DayStep } from '../../lib/decisions/day/day-plan.js';
 import { fillName } from '../../lib/decisions/day/fill-choice.js';
 import type { Figure } from '../../lib/plot/chart/figure.js';
 import type { LineSeries } from '../../lib/plot/chart/lines.js';
 import { lineChart } from '../../lib/plot/figure/line-chart.js';
 import { softOrHard } from '../base/decision-cases.js';
 import { celsius, clock, percent } from '../base/wording.js';
+import type { BuildDay } from './build-days.js';
 
 /** Damping over wanted damping through the day, with the plan and with nothing changed. */
-export function dayFigure(problem: DayProblem, { steps }: DayPlan): Figure {
+export function dayFigure({ build, plan, problem }: BuildDay, place: number): Figure {
   const { worthwhile } = problem;
+  const { steps } = plan;
   const ratios = steps.flatMap(({ ratio, unchangedRatio }) => [ratio, unchangedRatio]);
   const ends = [
     Math.min(0.95 / (1 + worthwhile), ...ratios),
@@ -17,9 +19,9 @@ export function dayFigure(problem: DayProblem, { steps }: DayPlan): Figure {
   const worst = steps.reduce((a, b) => (b.unchangedMismatch > a.unchangedMismatch ? b : a));
   const planned = steps.reduce((a, b) => (b.mismatch > a.mismatch ? b : a));
   return lineChart({
-    id: 'damping-through-the-day',
-    title: 'Damping through the day, as a part of what you want',
-    alt: `Left alone, the shock is ${softOrHard(worst.unchangedRatio)} at ${clock(worst.time)} (${celsius(worst.temperature)}); with the plan it is off by ${percent(planned.mismatch)} at most at the times listed; lines run on to the next change.`,
+    id: `damping-through-the-day-${place + 1}`,
+    title: `${build.name}: damping through the day, as a part of what you want`,
+    alt: `Left alone, the shock is ${softOrHard(worst.unchangedRatio)} at ${clock(worst.time)} (${celsius(worst.temperature)}); with the plan it is off by ${percent(planned.mismatch)} at most.`,
     x: { label: 'Hour of the day', unit: 'h', dimension: 'time' },
     y: {
       label: 'Damping over wanted damping',

@@ -20,13 +20,15 @@ export function orderTable({ bottles, fills }: OrderProblem, plan: GoodPlan, cur
     table: {
       columns: [
         { label: 'Bottle', unit: '' },
-        { label: 'Count', unit: '' },
+        { label: 'Buy', unit: '' },
+        { label: 'At hand', unit: '' },
         { label: 'Used', unit: 'ml', dimension: 'volume' },
         ...price,
       ],
-      rows: plan.lines.map(({ bottle, used, count }) => [
+      rows: plan.lines.map(({ bottle, used, count, owned }) => [
         bottles[bottle]?.name ?? '',
         count,
+        owned ? 1 : 0,
         used,
         ...(price.length === 0 ? [] : [count * (bottles[bottle]?.price ?? 0)]),
       ]),

@@ -65,12 +65,12 @@ describe('decision notebooks on the demo parts', () => {
   }
 
   it('a tolerance that no shelf meets is said, not hidden', () => {
-    const page = pageOf(orderPlan, { tolerance: ['2 %'], parts: ['1'] });
-    expect(page.answer).toContain('No bottle of the shop list');
+    const page = pageOf(orderPlan, { tolerance: ['2 %'], blend: ['1'] });
+    expect(page.answer).toContain('nothing serves it at');
   });
 
   it('what to fill adds up to the parts of a blend at every temperature, for each build', () => {
-    const page = pageOf(orderPlan, { parts: ['8'] });
+    const page = pageOf(orderPlan, { blend: ['8'] });
     const tables = page.blocks.flatMap((block) =>
       block.kind === 'table' && block.id.startsWith('fills-') ? [block.table] : [],
     );
@@ -80,12 +80,6 @@ describe('decision notebooks on the demo parts', () => {
       for (const row of rows)
         expect(row.slice(1, -1).reduce((sum: number, cell) => sum + Number(cell), 0)).toBe(8);
     }
-  });
-
-  it('a cold day all day needs one fill', () => {
-    const even = readParts(demo.replace(/^day:[\s\S]*?\n\n/mu, ''));
-    const values = readParameterValues(dayPlan.parameters, { coldest: ['20 °C'], hottest: ['20 °C'] }, even);
-    expect(dayPlan.run(even, values).answer).toContain('Start on shop 350 and leave it');
   });
 
   it('without timed shocks the pair page says what is missing', () => {

@@ -1,7 +1,8 @@
 import { requireFinite, requirePositive, requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
 import type { Damper } from '../../damper/damper.js';
-import { damperModel } from '../../damper/damper-model.js';
+import { bindDamper } from '../../damper/damper-model.js';
+import { boundMismatch } from '../match/bound-mismatch.js';
 import { logMismatch, requireWantedDamping, type WantedDamping } from '../match/damping-mismatch.js';
 import type { Search } from '../search/search.js';
 import { cheapestPlaces } from './day-program.js';
@@ -88,16 +89,46 @@ function requireDayProblem({ wanted, bottles, temperatures, worthwhile }: DayPro
   });
 }
 
-/** Mismatch of a fill at a temperature, the worst over the blending rules, and the mean ratio by the default rule. */
-function fillMismatch({ damper, bottles, wanted }: DayProblem, choice: FillChoice, temperature: number) {
-  const { low, typical, high, density } = fillState(bottles, choice, temperature);
-  const at = (kinematicViscosity: number) =>
-    logMismatch(damperModel(damper, { kinematicViscosity, density }), wanted);
-  const mismatch = Math.expm1(Math.max(at(low).rootMeanSquare, at(high).rootMeanSquare));
-  return { mismatch, ratio: Math.exp(at(typical).mean) };
+/** Mismatch of fills at a temperature, the worst over the blending rules; the damper is checked and bound once. */
+function mismatchOfFills({ damper, bottles, wanted, temperatures }: DayProblem) {
+  const [first] = temperatures;
+  const example = fillState(bottles, { first: 0, secondShare: 0 }, first?.temperature ?? Number.NaN);
+  const at = boundMismatch(damper, wanted, { kinematicViscosity: example.typical, density: example.density });
+  return (choice: FillChoice, temperature: number): number => {
+    const { low, high, density } = fillState(bottles, choice, temperature);
+    return Math.expm1(low === high ? at(low, density) : Math.max(at(low, density), at(high, density)));
+  };
 }
 
-type Fitted = ReturnType<typeof fillMismatch>;
+/** Mean ratio of the damping of a fill to the wanted one, by the default blending rule. */
+function meanRatio({ damper, bottles, wanted }: DayProblem, choice: FillChoice, temperature: number): number {
+  const { typical, density } = fillState(bottles, choice, temperature);
+  return Math.exp(logMismatch(bindDamper(damper, { kinematicViscosity: typical, density }), wanted).mean);
+}
+
+/**
+ * Temperatures between those listed, straight from one to the next, so that a plan holds between the readings too.
+ *
+ * @param readings - times [s] that rise, temperatures [K]
+ * @param longest - largest step of time [s], above 0
+ * @throws InputError for a step that is not above 0
+ * @public
+ */
+export function betweenReadings(
+  readings: readonly DayTemperature[],
+  longest: number,
+): readonly DayTemperature[] {
+  requirePositive(longest, 'longest', 's');
+  return readings.flatMap((reading, index): readonly DayTemperature[] => {
+    const next = readings[index + 1];
+    if (next === undefined) return [reading];
+    const steps = Math.max(1, Math.ceil((next.time - reading.time) / longest));
+    return Array.from({ length: steps }, (_, step) => ({
+      time: reading.time + (step * (next.time - reading.time)) / steps,
+      temperature: reading.temperature + (step * (next.temperature - reading.temperature)) / steps,
+    }));
+  });
+}
 
 /**
  * What to fill through a day: first as little mismatch above the worthwhile one as can be, then as few rebuilds, then as few mixed fills, then
@@ -111,9 +142,10 @@ export function* dayPlan(problem: DayProblem): Search<DayPlan> {
   requireDayProblem(problem);
   const { temperatures, worthwhile } = problem;
   const choices = fillChoices(problem.bottles, problem.parts);
-  const fitted: Fitted[][] = [];
+  const mismatchOf = mismatchOfFills(problem);
+  const fitted: number[][] = [];
   for (const [index, { temperature }] of temperatures.entries()) {
-    fitted.push(choices.map((choice) => fillMismatch(problem, choice, temperature)));
+    fitted.push(choices.map((choice) => mismatchOf(choice, temperature)));
     yield (index + 1) / temperatures.length;
   }
   const mixed = choices.map(({ second }) => second !== undefined);
@@ -125,16 +157,19 @@ export function* dayPlan(problem: DayProblem): Search<DayPlan> {
     if (choice === undefined || now === undefined || unchanged === undefined) return [];
     const before = places[index - 1];
     const rebuilt = before !== undefined && place !== before;
-    const ratioBefore = rebuilt ? fitted[index]?.[before]?.ratio : undefined;
+    const ratioOf = (fill: FillChoice | undefined) =>
+      fill === undefined ? undefined : meanRatio(problem, fill, at.temperature);
+    const ratioBefore = rebuilt ? ratioOf(choices[before]) : undefined;
     return [
       {
         ...at,
         choice,
         rebuilt,
         ...(ratioBefore === undefined ? {} : { ratioBefore }),
-        ...now,
-        unchangedRatio: unchanged.ratio,
-        unchangedMismatch: unchanged.mismatch,
+        mismatch: now,
+        ratio: meanRatio(problem, choice, at.temperature),
+        unchangedRatio: ratioOf(choices[morning]) ?? Number.NaN,
+        unchangedMismatch: unchanged,
       },
     ];
   });

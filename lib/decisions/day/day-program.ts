@@ -22,7 +22,7 @@ function isLess(a: Cost, b: Cost): boolean {
  * @param worthwhile - mismatch from which a rebuild is worth its work
  */
 export function cheapestPlaces(
-  fitted: readonly (readonly { readonly mismatch: number }[])[],
+  fitted: readonly (readonly number[])[],
   mixed: readonly boolean[],
   worthwhile: number,
 ): readonly number[] {
@@ -35,7 +35,7 @@ export function cheapestPlaces(
     }
     const origins: number[] = [];
     const before = costs;
-    costs = row.map(({ mismatch }, place) => {
+    costs = row.map((mismatch, place) => {
       const mixes = mixed[place] ? 1 : 0;
       const stay = before[place] ?? { excess: 0, rebuilds: 0, mixes, squares: 0 };
       const leave = before[cheapest];

@@ -18,31 +18,34 @@ export function* planOf(
   demands: readonly Demand[],
   set: SmallestSet | undefined,
 ): Search<OrderPlan> {
-  if (set === undefined) {
-    const unserved = demands
-      .filter(({ fills }) => fills.length === 0)
-      .map(({ build, temperature }) => ({ build: build.name, temperature }));
-    return { possible: false, unserved };
-  }
-  const bottles = new Set(set.bottles);
-  const chosen = demands.map((demand) => bestFill(demand, bottles));
+  const unserved = demands
+    .filter(({ fills }) => fills.length === 0)
+    .map(({ build, temperature }) => ({ build: build.name, temperature }));
+  if (set === undefined || unserved.length === demands.length) return { possible: false, unserved };
+  const served = demands.filter(({ fills }) => fills.length > 0);
+  const owned = problem.owned ?? [];
+  const bottles = new Set([...set.bottles, ...owned]);
+  const chosen = served.map((demand) => bestFill(demand, bottles));
   const plan = planning(problem);
-  const fills = demands.flatMap((demand, place) => {
+  const fills = served.flatMap((demand, place) => {
     const fill = chosen[place];
     return fill === undefined ? [] : [plan(demand, fill)];
   });
-  const lines = set.bottles.map((bottle) => orderLine(problem, demands, chosen, bottle));
-  const prices = lines.map(
-    ({ bottle, count }) => count * (bottleAt(problem.bottles, bottle).price ?? Number.NaN),
+  const lines = [...set.bottles, ...owned]
+    .map((bottle) => orderLine(problem, served, chosen, bottle))
+    .filter(({ owned: atHand, used }) => !atHand || used > 0);
+  const prices = lines.map(({ bottle, count }) =>
+    count === 0 ? 0 : count * (bottleAt(problem.bottles, bottle).price ?? Number.NaN),
   );
   const price = prices.reduce((sum, one) => sum + one, 0);
   return {
     possible: true,
+    unserved,
     lines,
     ...(Number.isNaN(price) ? {} : { price }),
     fills,
     ...summary(fills),
-    further: yield* furtherBottles(problem, demands, bottles, chosen, fills, plan),
+    further: yield* furtherBottles(problem, served, bottles, chosen, fills, plan),
   };
 }
 
@@ -96,8 +99,9 @@ function orderLine(
     return sum + share * each * build.fillVolume;
   }, 0);
   // A bottle is needed even if so little is used that rounding hides it; 1e-9 of a bottle is no reason for another one.
-  const count = Math.max(1, Math.ceil(used / bottleAt(problem.bottles, bottle).volume - 1e-9));
-  return { bottle, used, count };
+  const needed = Math.max(1, Math.ceil(used / bottleAt(problem.bottles, bottle).volume - 1e-9));
+  const owned = (problem.owned ?? []).includes(bottle);
+  return { bottle, used, count: owned ? needed - 1 : needed, owned };
 }
 
 function summary(fills: readonly PlannedFill[]) {

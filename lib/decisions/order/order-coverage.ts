@@ -124,15 +124,24 @@ export function* orderDemands(problem: OrderProblem): Search<readonly Demand[]> 
 
 /**
  * The least that must be covered: for each demand the bottles or pairs (the thinner first) that serve it, without pairs that hold a
- * bottle which serves alone, and without demands that another demand implies.
+ * bottle which serves alone, and without demands that another demand implies, that nothing serves, or that bottles at hand serve.
+ *
+ * @param owned - places of bottles at hand
  */
-export function neededSets(demands: readonly Demand[]): readonly (readonly (readonly number[])[])[] {
+export function neededSets(
+  demands: readonly Demand[],
+  owned: readonly number[] = [],
+): readonly (readonly (readonly number[])[])[] {
   const distinct = new Map<string, readonly (readonly number[])[]>();
   for (const { fills } of demands) {
-    const alone = new Set(fills.flatMap(({ bottles }) => (bottles.length === 1 ? bottles : [])));
-    const sets = fills
-      .map(({ bottles }) => bottles)
-      .filter((bottles) => bottles.length === 1 || !bottles.some((bottle) => alone.has(bottle)));
+    // What is at hand need not be bought: a blend with it needs the other bottle alone.
+    const bought = fills.map(({ bottles }) => bottles.filter((bottle) => !owned.includes(bottle)));
+    // Without a fill nothing serves, and with one of bottles at hand nothing is needed.
+    if (bought.length === 0 || bought.some(({ length }) => length === 0)) continue;
+    const alone = new Set(bought.flatMap((bottles) => (bottles.length === 1 ? bottles : [])));
+    const sets = bought.filter(
+      (bottles) => bottles.length === 1 || !bottles.some((bottle) => alone.has(bottle)),
+    );
     distinct.set(sets.map((set) => set.join('+')).join(' '), sets);
   }
   const keyed = [...distinct.values()].map((sets) => ({

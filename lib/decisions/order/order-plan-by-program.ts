@@ -24,6 +24,11 @@ export async function orderPlanByProgram(
   // Whoever waits for it gets its error; until then, and where nobody will, it must not count as unhandled.
   solver.catch(() => undefined);
   const demands = await finishInSlices(orderDemands(problem), partOf(control, 0, 0.7));
-  const set = await smallestSetByProgram(neededSets(demands), pricesOf(problem), control, solver);
+  const set = await smallestSetByProgram(
+    neededSets(demands, problem.owned),
+    pricesOf(problem),
+    control,
+    solver,
+  );
   return finishInSlices(planOf(problem, demands, set), partOf(control, 0.8, 1));
 }

@@ -16,6 +16,10 @@ import { smallestSetByTrying } from './smallest-order.js';
 export function* orderPlan(problem: OrderProblem): Search<OrderPlan> {
   requireOrderProblem(problem);
   const demands = yield* between(orderDemands(problem), 0, 0.7);
-  const set = yield* between(smallestSetByTrying(neededSets(demands), pricesOf(problem)), 0.7, 0.8);
+  const set = yield* between(
+    smallestSetByTrying(neededSets(demands, problem.owned), pricesOf(problem)),
+    0.7,
+    0.8,
+  );
   return yield* between(planOf(problem, demands, set), 0.8, 1);
 }

@@ -24,8 +24,10 @@ export interface OrderLine {
   readonly bottle: number;
   /** Oil used [m³]. */
   readonly used: number;
-  /** How many bottles that takes. */
+  /** How many bottles are to be bought for that; 0 where the bottle at hand does. */
   readonly count: number;
+  /** True where one bottle is at hand. */
+  readonly owned: boolean;
 }
 
 /**
@@ -43,6 +45,17 @@ export interface FurtherBottle {
 }
 
 /**
+ * A build at a temperature at which nothing serves it.
+ *
+ * @public
+ */
+export interface UnservedFill {
+  readonly build: string;
+  /** [K] */
+  readonly temperature: number;
+}
+
+/**
  * Which bottles to buy: the answer.
  *
  * @public
@@ -50,6 +63,8 @@ export interface FurtherBottle {
 export type OrderPlan =
   | {
       readonly possible: true;
+      /** What no bottle and no blend serves, and the plan leaves out. */
+      readonly unserved: readonly UnservedFill[];
       readonly lines: readonly OrderLine[];
       /** Price of the order; left out where a bottle of it has none. */
       readonly price?: number;
@@ -62,6 +77,6 @@ export type OrderPlan =
     }
   | {
       readonly possible: false;
-      /** What no bottle and no blend of the list serves. */
-      readonly unserved: readonly { readonly build: string; readonly temperature: number }[];
+      /** What no bottle and no blend of the list serves: everything. */
+      readonly unserved: readonly UnservedFill[];
     };

@@ -13,7 +13,7 @@ export interface OrderBuild {
   readonly name: string;
   readonly damper: Damper;
   readonly wanted: WantedDamping;
-  /** Oil for one fill of all shocks of this build [m³], above 0. */
+  /** Oil poured for one fill of all shocks of this build [m³], above 0. */
   readonly fillVolume: number;
 }
 
@@ -23,8 +23,10 @@ export interface OrderBuild {
  * @public
  */
 export interface OrderProblem {
-  /** The shop list. */
+  /** What can be had: the shop list, and bottles at hand. */
   readonly bottles: readonly Bottle[];
+  /** Places of bottles that are at hand, one full bottle of each; none where left out. They cost nothing and count as no bottle of the order. */
+  readonly owned?: readonly number[];
   readonly builds: readonly OrderBuild[];
   /** Oil temperatures of the range [K]. */
   readonly temperatures: readonly number[];
@@ -45,6 +47,9 @@ export function requireOrderProblem(problem: OrderProblem): void {
   bottles.forEach(({ volume, price }, index) => {
     requirePositive(volume, `bottles[${index}].volume`, 'm³');
     if (price !== undefined) requireNotNegative(price, `bottles[${index}].price`, '');
+  });
+  problem.owned?.forEach((place, index) => {
+    requireWithin(place, 0, bottles.length - 1, `owned[${index}]`, '');
   });
   builds.forEach(({ wanted, fillVolume }, index) => {
     requirePositive(fillVolume, `builds[${index}].fillVolume`, 'm³');

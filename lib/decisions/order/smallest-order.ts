@@ -19,6 +19,7 @@ export function* smallestSetByTrying(
   prices: readonly number[],
 ): Search<SmallestSet | undefined> {
   if (needed.some((sets) => sets.length === 0)) return undefined;
+  if (needed.length === 0) return { bottles: [] };
   const served = servedMasks(needed, prices.length);
   const all = (1n << BigInt(needed.length)) - 1n;
   for (let size = 1; size <= prices.length; size++) {
