@@ -30,10 +30,10 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
 
 /** Packages that code of a layer may import; a browser must be able to run all but the runner. */
 const mayUse: Readonly<Record<string, readonly string[]>> = {
-  numeric: ['pure-rand/generator/xoroshiro128plus', 'ml-matrix', 'jstat'],
+  numeric: ['vega-statistics', 'pure-rand/generator/xoroshiro128plus', 'ml-matrix', 'jstat'],
   measure: ['ml-matrix', 'd3-dsv'],
   parts: ['yaml', 'zod', 'zod/mini', 'fastest-levenshtein', 'd3-dsv'],
-  plot: ['vega', 'vega-lite', 'vega-interpreter', 'simplify-js', 'dequal/lite'],
+  plot: ['vega', 'vega-lite', 'vega-interpreter', 'd3-array', 'simplify-js', 'dequal/lite'],
   live: [
     'vega',
     'vega-view',

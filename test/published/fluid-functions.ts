@@ -244,7 +244,7 @@ export const notCovered: Readonly<Record<string, string>> = {
   d341_nu15_10_2p63: 'the same',
   d341_nu0_30_5p23: 'the same: the term C moves it by 1.2e-7, the row allows 1e-7',
   pdms10_walther_lsq_wide:
-    'the same: points down to 2 mm²/s; test/published/fluid-reference.test.ts fits the full form',
+    'the same: points down to 2 mm²/s; test/published/fluid-reference.slow.test.ts fits the full form',
   'd2270_VI_22.83_5.05':
     'by table 1; the library has the piecewise quadratics, rows d2270_VIpoly and d2270_printed',
   'd2270_VI_53.47_7.8': 'the same',

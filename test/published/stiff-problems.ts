@@ -124,6 +124,6 @@ export const stiffProblems: readonly StiffProblem[] = [
     ],
     rtol: 1e-5,
     absolute: new Array<number>(8).fill(1e-11),
-    source: `${testSet}; in outside-solvers.test.ts SciPy recomputes it`,
+    source: `${testSet}; in outside-solvers.slow.test.ts SciPy recomputes it`,
   },
 ];

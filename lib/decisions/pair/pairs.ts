@@ -1,6 +1,6 @@
 import { requireFinite, requirePositive } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
-import { normalProbability } from '../../numeric/normal-probability.js';
+import { normalProbability } from '../../numeric/normal-distribution.js';
 import { type MeasuredShock, requireMeasuredShock } from './measured-shock.js';
 
 /**

@@ -1,5 +1,5 @@
 import { requireNotNegative } from '../../base/checks.js';
-import { normalQuantile } from '../../numeric/normal-quantile.js';
+import { normalQuantile } from '../../numeric/normal-distribution.js';
 
 /**
  * How far a size may be off its stated value, in the unit of the size.

@@ -1,3 +1,4 @@
+import { extent, nice } from 'd3-array';
 import { InputError } from '../../base/input-error.js';
 import { roundedText } from '../../units/index.js';
 import { fontSize } from './layout.js';
@@ -55,21 +56,8 @@ function outOfOrder(axis: Axis, value: unknown, accepted: string): InputError {
 
 /** Widens a range until its ends are ticks: multiples of 1, 2 or 5 times a power of ten, about six steps long. */
 function roundDomain(values: readonly number[], withZero: boolean): readonly [number, number] {
-  let [low, high] = dataRange(withZero ? [0, ...values] : values);
-  // A wider range may take a longer step; three turns settle it.
-  for (let turn = 0; turn < 3; turn++) {
-    const step = tickStep((high - low) / 6);
-    low = Number((Math.floor(low / step) * step).toPrecision(6));
-    high = Number((Math.ceil(high / step) * step).toPrecision(6));
-  }
-  return [low, high];
-}
-
-/** The step that d3 takes for ticks about this far apart, so that ours and those of the axis agree. */
-function tickStep(rough: number): number {
-  const power = 10 ** Math.floor(Math.log10(rough));
-  const ratio = rough / power;
-  return power * (ratio >= Math.sqrt(50) ? 10 : ratio >= Math.sqrt(10) ? 5 : ratio >= Math.sqrt(2) ? 2 : 1);
+  const [low, high] = dataRange(withZero ? [0, ...values] : values);
+  return nice(low, high, 6);
 }
 
 /** Six digits: a last bit too many would leave the tick at an end outside. */
@@ -79,8 +67,7 @@ function rounded([low, high]: readonly [number, number]): readonly [number, numb
 
 /** Least and greatest value, or some room about a single one. */
 function dataRange(values: readonly number[]): readonly [number, number] {
-  const low = values.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
-  const high = values.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
+  const [low = Number.POSITIVE_INFINITY, high = Number.NEGATIVE_INFINITY] = extent(values);
   if (low < high) return [low, high];
   const half = low === 0 ? 1 : Math.abs(low) / 2;
   return [low - half, high + half];

@@ -1,3 +1,4 @@
+import { bin, extent, max } from 'd3-array';
 import { InputError } from '../../base/input-error.js';
 import type { Axis } from '../chart/axis.js';
 import type { Figure } from '../chart/figure.js';
@@ -33,8 +34,7 @@ const mostClasses = 30;
  */
 export function histogram(chart: Histogram): Figure {
   const { values, value, counted, rules, ...text } = chart;
-  const low = values.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
-  const high = values.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
+  const [low = 0, high = 0] = extent(values);
   if (!(low < high))
     throw new InputError({
       field: `values of figure ${chart.id}`,
@@ -42,17 +42,14 @@ export function histogram(chart: Histogram): Figure {
       accepted: '2 or more that differ',
     });
   const classes = Math.min(mostClasses, Math.ceil(2 * Math.cbrt(values.length)));
-  const width = (high - low) / classes;
-  const counts = new Array<number>(classes).fill(0);
-  for (const one of values) {
-    const place = Math.min(classes - 1, Math.floor((one - low) / width));
-    counts[place] = (counts[place] ?? 0) + 1;
-  }
-  const classesCounted = counts.map((count, place) => ({
-    from: low + place * width,
-    to: low + (place + 1) * width,
-    count,
-  }));
+  const ends = Array.from(
+    { length: classes - 1 },
+    (_, place) => low + ((place + 1) * (high - low)) / classes,
+  );
+  const classesCounted = bin()
+    .domain([low, high])
+    .thresholds(ends)(values)
+    .map(({ x0: from = low, x1: to = high, length: count }) => ({ from, to, count }));
   const outline = classesCounted.flatMap(({ from, to, count }) => [
     { x: from, y: count, low: 0, high: count },
     { x: to, y: count, low: 0, high: count },
@@ -61,7 +58,7 @@ export function histogram(chart: Histogram): Figure {
   const figure = lineChart({
     ...text,
     x: value,
-    y: { label: number, unit: '', domain: [0, roundAbove(Math.max(...counts))] },
+    y: { label: number, unit: '', domain: [0, roundAbove(max(classesCounted, ({ count }) => count) ?? 0)] },
     series: [{ name: counted, points: outline }],
     ...(rules === undefined ? {} : { rules }),
   });
