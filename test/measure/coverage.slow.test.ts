@@ -3,7 +3,7 @@ import { dampingAnswers } from '../../lib/measure/answer/damping-answer.js';
 import { exactLaw } from '../../lib/measure/answer/law-error.js';
 import { fitShock } from '../../lib/measure/fit/fit-shock.js';
 import { predictionOf } from '../../lib/measure/reading/prediction.js';
-import { normalQuantile } from '../../lib/numeric/normal-quantile.js';
+import { normalQuantile } from '../../lib/numeric/normal-distribution.js';
 import { studentQuantile } from '../../lib/numeric/quantiles.js';
 import { samplePoints } from '../../lib/numeric/samples.js';
 import checks from '../published/measure-checks.json' with { type: 'json' };

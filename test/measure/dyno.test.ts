@@ -5,7 +5,7 @@ import { readDynoFile } from '../../lib/measure/dyno/read-dyno.js';
 import { smoothStroke } from '../../lib/measure/dyno/smooth-stroke.js';
 import { fitShock } from '../../lib/measure/fit/fit-shock.js';
 import { localPolynomial } from '../../lib/numeric/least-squares/local-polynomial.js';
-import { normalQuantile } from '../../lib/numeric/normal-quantile.js';
+import { normalQuantile } from '../../lib/numeric/normal-distribution.js';
 import { samplePoints } from '../../lib/numeric/samples.js';
 import checks from '../published/measure-checks.json' with { type: 'json' };
 import { checkRow, inventedLaw, type RowValues, stateOfRow, unknownOfRow } from './invented-shock.js';

@@ -6,7 +6,7 @@ import type { Unknown } from '../../lib/measure/fit/unknown.js';
 import { exactInstruments } from '../../lib/measure/model/shock-state.js';
 import { predictionOf } from '../../lib/measure/reading/prediction.js';
 import { differenceJacobian } from '../../lib/numeric/least-squares/difference-jacobian.js';
-import { normalQuantile } from '../../lib/numeric/normal-quantile.js';
+import { normalQuantile } from '../../lib/numeric/normal-distribution.js';
 import { samplePoints } from '../../lib/numeric/samples.js';
 import checks from '../published/measure-checks.json' with { type: 'json' };
 import {

@@ -1,6 +1,6 @@
 import { Matrix } from 'ml-matrix';
 import { describe, expect, test } from 'vitest';
-import { normalQuantile } from '../../lib/numeric/normal-quantile.js';
+import { normalQuantile } from '../../lib/numeric/normal-distribution.js';
 import { studentQuantile } from '../../lib/numeric/quantiles.js';
 import { samplePoints } from '../../lib/numeric/samples.js';
 import { adaptiveMetropolis } from '../../lib/numeric/sampling/adaptive-metropolis.js';

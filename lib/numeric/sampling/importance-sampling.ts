@@ -1,5 +1,5 @@
 import { CholeskyDecomposition, type Matrix } from 'ml-matrix';
-import { normalQuantile } from '../normal-quantile.js';
+import { normalQuantile } from '../normal-distribution.js';
 import { samplePoints } from '../samples.js';
 import type { Draws } from './draws.js';
 
