@@ -2,6 +2,7 @@ import { InputError } from '../../base/input-error.js';
 import type { Damper } from '../../damper/damper.js';
 import { damperForce } from '../../damper/damper-force.js';
 import { bindDamper, damperModel } from '../../damper/damper-model.js';
+import { oilForce } from '../../damper/oil-force.js';
 import { oilDensity } from '../../fluid/oil/density.js';
 import { fluidAt } from '../../fluid/oil/fluid-at.js';
 import type { Oil } from '../../fluid/oil/oil.js';
@@ -54,20 +55,26 @@ export function damperLaw(damper: Damper, oil: Oil): ShockLaw {
     return {
       friction: state.friction,
       at: (temperature) => {
-        const stated = fluidAt(oil, temperature);
-        const ratio = stated.kinematicViscosity / viscosityAtReference;
+        const ratio = viscosityAt(oil.typical, temperature) / viscosityAtReference;
         const kinematicViscosity = state.kinematicViscosity * ratio ** state.temperatureSlope;
-        const density = (state.density * stated.density) / densityAtReference;
-        const model = bindDamper(shock, { ...stated, kinematicViscosity, density });
-        const { gas, shaftArea } = model;
+        const density =
+          (state.density * oilDensity(oil.base, temperature, oil.densityAt15Celsius)) / densityAtReference;
+        // Only a thinning oil has more to it than viscosity and density, and many draws ask for many temperatures.
+        const thinning = oil.shearThinning === undefined ? {} : fluidAt(oil, temperature);
+        const model = bindDamper(shock, { ...thinning, temperature, kinematicViscosity, density });
+        const { shaftArea } = model;
+        const { layout, ambientPressure } = shock.gas;
         // Moved slowly, the gas keeps its temperature.
         const slow = bindGas(shock.gas, temperature, expansionOf(shock, density), 1);
         return {
           kinematicViscosity,
           density,
-          dampingForce: (speed, position) => damperForce(model, { speed, position }).dampingForce,
-          gasForce: (position) =>
-            shaftArea * (gasPressure(slow, shaftArea * position) - gas.gas.ambientPressure),
+          // The gas in an emulsion adds a little that depends on the position.
+          dampingForce: (speed, position) =>
+            layout === 'emulsion'
+              ? damperForce(model, { speed, position }).dampingForce
+              : oilForce(model, speed),
+          gasForce: (position) => shaftArea * (gasPressure(slow, shaftArea * position) - ambientPressure),
         };
       },
     };
