@@ -46,7 +46,6 @@ export const libraryProblem: MeasuredShockProblem = {
     holeDiameter: 0.0013,
     gap: 25e-6,
     gasPressure: 122_000,
-    density: 970,
   }),
   readings: ownProblems.B.readings,
 };

@@ -104,7 +104,6 @@ describe("the library's damper as a law to fit", () => {
       holeDiameter: 0.0013,
       gap: 25e-6,
       gasPressure: 122_000,
-      density: stated.density,
     });
     const fit = fitShock({ law, known: stated, unknowns, readings: problemA(inputs.times, {}).readings });
     expect(fit.parameters).toHaveLength(8);

@@ -43,8 +43,6 @@ export interface StatedShock {
   readonly gap: number;
   /** Absolute gas pressure at full extension [Pa], above 0. */
   readonly gasPressure: number;
-  /** Density of the oil at 25 °C [kg/m³], above 0. */
-  readonly density: number;
 }
 
 /**
