@@ -1,11 +1,14 @@
-import { damperModel } from '../lib/damper/damper-model.js';
+import type { Damper } from '../lib/damper/damper.js';
+import { type DamperModel, damperModel } from '../lib/damper/damper-model.js';
 import { fillState } from '../lib/decisions/day/fill-choice.js';
 import { dampingMismatch } from '../lib/decisions/match/damping-mismatch.js';
 import { matchViscosity } from '../lib/decisions/match/match-viscosity.js';
-import { speedRange } from '../lib/decisions/match/speed-weights.js';
 import { oilDensity, typicalDensityAt15Celsius } from '../lib/fluid/oil/density.js';
+import { fluidAt } from '../lib/fluid/oil/fluid-at.js';
+import { createOil } from '../lib/fluid/oil/oil.js';
 import { type Block, choice, defineNotebook, onePart, type Page, quantity } from '../lib/page/index.js';
 import { damperForAnyOil } from '../lib/parts/assembly/damper-for-any-oil.js';
+import type { OilPart } from '../lib/parts/parts.js';
 import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
 import {
   blendCautions,
@@ -18,13 +21,15 @@ import {
   wantedOf,
 } from './base/decision-cases.js';
 import { requireRunsIn } from './base/piston-in-bore.js';
-import { speed, temperature } from './base/quantities.js';
-import { requireSlowBelowFast } from './base/slow-below-fast.js';
+import { temperature } from './base/quantities.js';
+import { fastSpeed, middleSpeed, requireRisingSpeeds, slowSpeed } from './base/shaft-speeds.js';
 import { celsius, percent, shaftSpeed } from './base/wording.js';
+import { exactCheck } from './match/checks.js';
 import { cornerTable, heavierText } from './match/corners.js';
 import { matchFigure, mismatchFigure } from './match/figures.js';
 import type { Match, MatchedFill } from './match/matched.js';
 import { mixed, mixText } from './match/mix.js';
+import { matterText, weightsThatMatter } from './match/speeds.js';
 import { bottleTable } from './match/tables.js';
 
 export const notebook = defineNotebook({
@@ -42,11 +47,13 @@ export const notebook = defineNotebook({
     }),
     piston: onePart({ list: 'pistons', label: 'New piston', help: 'The piston that goes in now.' }),
     shock: onePart({ list: 'shocks', label: 'New body', help: 'The body that it runs in.' }),
-    temperature: quantity({
+    now: quantity({
       ...temperature,
       label: 'Oil is now at',
       help: 'Oil temperature of the run to come.',
       default: 35,
+      inFile: ({ day }) =>
+        day === undefined ? undefined : Math.max(...day.map((reading) => reading.temperature)),
     }),
     matters: choice({
       label: 'What matters',
@@ -54,8 +61,9 @@ export const notebook = defineNotebook({
       options: ['all speeds', 'slow', 'fast'],
       default: 'all speeds',
     }),
-    slow: quantity({ ...speed, label: 'Slow', help: 'Slow end of the shaft speeds.', default: 50 }),
-    fast: quantity({ ...speed, label: 'Fast', help: 'Fast end of the shaft speeds.', default: 500 }),
+    slow: slowSpeed,
+    middle: middleSpeed,
+    fast: fastSpeed,
     needed: quantity({
       dimension: 'volume',
       unit: 'ml',
@@ -78,20 +86,17 @@ export const notebook = defineNotebook({
     }),
   },
   run(parts, values): Page {
-    const { build, piston, shock, slow, fast, right } = values;
-    requireSlowBelowFast(values);
+    const { build, piston, shock, slow, middle, right } = values;
+    requireRisingSpeeds(values);
     requireRunsIn(piston, shock);
-    const middle = Math.sqrt(slow * fast);
-    const [from, to] =
-      values.matters === 'slow' ? [slow, middle] : values.matters === 'fast' ? [middle, fast] : [slow, fast];
-    const wanted = wantedOf(build, speedRange(from, to, 5), right);
+    const wanted = wantedOf(build, weightsThatMatter(values), right);
     const damper = damperForAnyOil({ shock, piston, oil: build.oil });
-    const density = oilDensity('silicone', values.temperature, typicalDensityAt15Celsius.silicone);
+    const density = oilDensity('silicone', values.now, typicalDensityAt15Celsius.silicone);
     const found = matchViscosity({ damper, density, wanted });
     const { bottles } = shelfOf(parts);
     const singles = bottles
       .map((bottle, place): MatchedFill => {
-        const state = fillState(bottles, { first: place, secondShare: 0 }, values.temperature);
+        const state = fillState(bottles, { first: place, secondShare: 0 }, values.now);
         const model = damperModel(damper, { kinematicViscosity: state.typical, density: state.density });
         return { name: bottle.name, model, mismatch: dampingMismatch(model, wanted) };
       })
@@ -101,47 +106,39 @@ export const notebook = defineNotebook({
       model: damperModel(damper, { kinematicViscosity: found.kinematicViscosity, density }),
       mismatch: found.mismatch,
     };
-    const others = [0.9, 1.1].map((factor) => {
-      const kinematicViscosity = factor * found.kinematicViscosity;
-      return dampingMismatch(damperModel(damper, { kinematicViscosity, density }), wanted).typical;
-    });
     const match: Match = {
       build,
       wanted,
       exact,
       singles,
-      temperature: values.temperature,
+      temperature: values.now,
+      same: bindAt(damper, build.oil, values.now),
       right: feelsRight(build, right),
     };
-    const label = labelOf(found.kinematicViscosity, values.temperature);
-    const mix = mixed(bottles, found.kinematicViscosity, values.temperature, values.needed);
+    const label = labelOf(found.kinematicViscosity, values.now);
+    const mix = mixed(bottles, found.kinematicViscosity, values.now, values.needed);
     const [nearest] = singles;
-    const setting = `${piston.name} in ${shock.name} at ${celsius(values.temperature)}`;
+    const setting = `${piston.name} in ${shock.name} at ${celsius(values.now)}`;
     return {
       answer: found.atLimit
         ? `No oil makes ${setting} damp like ${build.name}: the holes alone decide. Another piston is needed.`
         : `For ${setting}, ${build.name} ${comesBack(found.mismatch.typical)} on a ${cSt(label)} silicone${nearest === undefined ? '' : `; the nearest bottle is ${nearest.name}, ${softOrHard(nearest.mismatch.meanRatio)}`}${mix === undefined ? '.' : `, and ${mix.recipe} is that oil.`}`,
       blocks: [
-        { kind: 'figure', figure: matchFigure(match, [slow, fast]) },
+        { kind: 'figure', figure: matchFigure(match, values) },
         { kind: 'figure', figure: mismatchFigure(match) },
         bottleTable(match, label),
         ...(mix === undefined ? [] : [mixText(mix)]),
         ...residueText(match),
-        {
-          kind: 'check',
-          claim: 'No oil a tenth thinner or thicker comes nearer than the exact one',
-          passed: found.atLimit || others.every((typical) => typical >= found.mismatch.typical),
-          detail: `typical deviation ${percent(found.mismatch.typical)}; thinner ${percent(others[0] ?? 0)}, thicker ${percent(others[1] ?? 0)}`,
-        },
-        ...cornerTable(parts.builds, right, slow, fast),
-        ...heavierText(build, values.heavier, wanted, values.temperature, damper),
+        exactCheck(match, damper, density, found.kinematicViscosity, found.atLimit),
+        ...cornerTable(parts.builds, right, slow, middle),
+        ...heavierText(build, values.heavier, wanted, values.now, damper),
         { kind: 'heading', text: 'Before you mix and fill' },
         ...[...blendCautions, ...workCautions].map((text) => ({ kind: 'caution', text }) as const),
         {
           kind: 'assumptions',
           items: [
             `${build.name} is wanted as it is on ${match.right.oil.name} at ${celsius(match.right.temperature)}.`,
-            `Shaft speeds from ${shaftSpeed(from)} to ${shaftSpeed(to)}, both ways, count alike, ten percent too hard as much as ten percent too soft.`,
+            `${matterText(values)} Ten percent too hard counts as much as ten percent too soft.`,
             'The number on the bottle is the viscosity at 25 °C of a plain silicone; a label that lies makes the answer lie.',
             ...forceAssumptions,
           ],
@@ -156,6 +153,11 @@ export const notebook = defineNotebook({
     };
   },
 });
+
+/** The oil of the build as it is, in the new shock at the temperature to come. */
+function bindAt(damper: Damper, oil: OilPart, temperature: number): DamperModel {
+  return damperModel(damper, fluidAt(createOil(oil.definition), temperature));
+}
 
 /** What no oil can mend. */
 function residueText({ exact, wanted }: Match): readonly Block[] {

@@ -5,8 +5,8 @@ import { createOil } from '../lib/fluid/oil/oil.js';
 import { defineNotebook, onePart, type Page, severalParts } from '../lib/page/index.js';
 import { roundedText } from '../lib/units/index.js';
 import { forceAssumptionsOfOtherHoles, forceSources, oilSources, workCautions } from './base/basis.js';
+import { oilTemperature } from './base/day.js';
 import { damperOfBuild, feelsRight } from './base/decision-cases.js';
-import { oilTemperature } from './base/quantities.js';
 import { drillOff, temperatureOff } from './base/tolerances.js';
 import { celsius, percent, shaftSpeed } from './base/wording.js';
 import { answerOf } from './what-to-drill/answer.js';
@@ -21,7 +21,8 @@ export const notebook = defineNotebook({
   name: 'what-to-drill',
   order: 67,
   title: 'Which piston to drill, and the oil for it',
-  question: 'I want other damping when slow than when fast: which holes do I drill, and which oil do I fill?',
+  question:
+    'I want other damping when slow than as fast as the spring drives it: which holes do I drill, and which oil do I fill?',
   parameters: {
     build: onePart({
       list: 'builds',
@@ -37,7 +38,7 @@ export const notebook = defineNotebook({
     robust: robustLimit,
   },
   run(parts, values): Page {
-    const { build, temperature, slow, fast } = values;
+    const { build, temperature, slow, middle } = values;
     const wanted = wantedForces(build, values);
     const tried = candidates(parts, build, values);
     const problem: DesignProblem = {
@@ -72,7 +73,7 @@ export const notebook = defineNotebook({
             `${build.name} feels right on ${right.oil.name} at ${celsius(right.temperature)}; the new piston runs in ${build.shock.name} with the same rim, on oil at ${celsius(temperature)}.`,
             `Tried: ${values.mostHoles === 1 ? 'one hole' : `1 to ${values.mostHoles} holes`} on one circle, drills from ${millimetres(values.smallest)} to ${millimetres(values.largest)} in steps of ${millimetres(values.step)}, straight${values.taper === 0 ? '' : ` or reamed ${millimetres(values.taper)} wider at either face`}, in pistons ${tried.thicknesses.map(millimetres).join(', ')} thick, which are those of the parts file for this bore.`,
             `Between holes, shaft and rim 0.3 mm of land must stay (common practice, no source); ${unfit === 0 ? 'every design leaves it' : `${unfit} designs do not leave it and were left out`}. Discs over the holes are not tried.`,
-            `"Off" is the larger of the errors in compression and rebound, at ${shaftSpeed(slow)} and at ${shaftSpeed(fast)}; twice as hard is as far off as half as hard.`,
+            `"Off" is the larger of the errors in compression and rebound, at ${shaftSpeed(slow)} and at ${shaftSpeed(middle)}; twice as hard is as far off as half as hard.`,
             `A design is called robust where ${errors} changes none of the four forces by more than ${percent(values.robust)}.`,
             'Edges are sharp; a chamfer or a worn edge lowers the force by a few percent.',
             ...forceAssumptionsOfOtherHoles,

@@ -18,4 +18,6 @@ export interface Match {
   /** Bottles of the shop, the nearest first. */
   readonly singles: readonly MatchedFill[];
   readonly temperature: number;
+  /** The new shock on the oil of the build, at that temperature: what happens if nothing is done. */
+  readonly same: DamperModel;
 }

@@ -1,4 +1,4 @@
-import { percent } from '../base/wording.js';
+import { percent, shaftSpeed } from '../base/wording.js';
 import { type Found, farOff } from './found.js';
 import { holesText, millimetres } from './naming.js';
 
@@ -14,7 +14,7 @@ export function answerOf({ pick, problem }: Found, said: string, errors: string)
   const comma = design.taper === 0 ? '' : ',';
   const far = Math.max(design.slowError, design.fastError) > farOff;
   const advice = far ? `nothing that was tried comes near; nearest is to drill` : 'drill';
-  return `For ${said}${far ? '' : ','} ${advice} ${holesText(design)}${comma} into a piston ${millimetres(design.thickness)} thick and fill ${design.oil}: slow it is ${howFar(design.slowError)} and fast ${howFar(design.fastError)}, ${robustness}.`;
+  return `For ${said}${far ? '' : ','} ${advice} ${holesText(design)}${comma} into a piston ${millimetres(design.thickness)} thick and fill ${design.oil}: at ${shaftSpeed(problem.slow.speed)} it is ${howFar(design.slowError)} and at ${shaftSpeed(problem.fast.speed)} ${howFar(design.fastError)}, in the worse of compression and rebound, ${robustness}.`;
 }
 
 function howFar(error: number): string {

@@ -1,3 +1,4 @@
+import { InputError } from '../../lib/base/input-error.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import { oilForce } from '../../lib/damper/oil-force.js';
 import type { WantedForce } from '../../lib/decisions/design/design-problem.js';
@@ -6,9 +7,8 @@ import { createOil } from '../../lib/fluid/oil/oil.js';
 import { type ParameterValues, quantity } from '../../lib/page/parameters/parameters.js';
 import type { Build } from '../../lib/parts/parts.js';
 import { damperOfBuild, feelsRight } from '../base/decision-cases.js';
-import { speed } from '../base/quantities.js';
-import { requireSlowBelowFast } from '../base/slow-below-fast.js';
-import { percent } from '../base/wording.js';
+import { middleSpeed, slowSpeed } from '../base/shaft-speeds.js';
+import { percent, shaftSpeed } from '../base/wording.js';
 
 const change = { dimension: 'ratio', unit: '%', min: -60, max: 150, step: 5 } as const;
 const force = { dimension: 'force', unit: 'N', default: 0, min: 0, max: 300, step: 0.1 } as const;
@@ -19,18 +19,18 @@ function forceHelp(which: string): string {
 
 /** What is wanted: a change against the build, or forces. */
 export const wantedParameters = {
-  slow: quantity({ ...speed, label: 'Slow', help: 'A slow shaft speed: roll and pitch.', default: 50 }),
-  fast: quantity({ ...speed, label: 'Fast', help: 'A fast shaft speed: ruts and landings.', default: 250 }),
+  slow: slowSpeed,
+  middle: middleSpeed,
   slowHarder: quantity({
     ...change,
     label: 'Slow, harder by',
     help: 'How much more damping you want when slow; below 0 it is less.',
     default: 20,
   }),
-  fastHarder: quantity({
+  middleHarder: quantity({
     ...change,
-    label: 'Fast, harder by',
-    help: 'How much more damping you want when fast; below 0 it is less.',
+    label: 'Middle, harder by',
+    help: 'How much more damping you want at the middle speed; below 0 it is less.',
     default: -10,
   }),
   slowCompression: quantity({
@@ -39,12 +39,16 @@ export const wantedParameters = {
     help: forceHelp('slow compression'),
   }),
   slowRebound: quantity({ ...force, label: 'Slow, rebound', help: forceHelp('slow rebound') }),
-  fastCompression: quantity({
+  middleCompression: quantity({
     ...force,
-    label: 'Fast, compression',
-    help: forceHelp('fast compression'),
+    label: 'Middle, compression',
+    help: forceHelp('compression at the middle speed'),
   }),
-  fastRebound: quantity({ ...force, label: 'Fast, rebound', help: forceHelp('fast rebound') }),
+  middleRebound: quantity({
+    ...force,
+    label: 'Middle, rebound',
+    help: forceHelp('rebound at the middle speed'),
+  }),
 };
 
 type WantedValues = ParameterValues<typeof wantedParameters>;
@@ -53,7 +57,7 @@ type WantedValues = ParameterValues<typeof wantedParameters>;
 export interface Wanted {
   readonly slow: WantedForce;
   readonly fast: WantedForce;
-  /** `buggy front 20 % harder slow and 10 % softer fast` */
+  /** `buggy front 20 % harder at 30 mm/s and 10 % softer at 300 mm/s` */
   readonly said: string;
 }
 
@@ -61,10 +65,15 @@ export interface Wanted {
 export function wantedForces(build: Build, values: WantedValues & { readonly temperature: number }): Wanted {
   const { oil, temperature } = feelsRight(build, values.temperature);
   const model = damperModel(damperOfBuild(build), fluidAt(createOil(oil.definition), temperature));
-  const { slow, fast, slowHarder, fastHarder } = values;
-  requireSlowBelowFast(values);
+  const { slow, middle: fast, slowHarder, middleHarder } = values;
+  if (!(slow < fast))
+    throw new InputError({
+      field: 'slow',
+      value: shaftSpeed(slow),
+      accepted: `below middle, ${shaftSpeed(fast)}`,
+    });
   const changed = (at: number, harder: number) => (1 + harder) * Math.abs(oilForce(model, at));
-  const given = [values.slowCompression, values.slowRebound, values.fastCompression, values.fastRebound];
+  const given = [values.slowCompression, values.slowRebound, values.middleCompression, values.middleRebound];
   return {
     slow: {
       speed: slow,
@@ -73,18 +82,19 @@ export function wantedForces(build: Build, values: WantedValues & { readonly tem
     },
     fast: {
       speed: fast,
-      compression: values.fastCompression || changed(fast, fastHarder),
-      rebound: values.fastRebound || changed(-fast, fastHarder),
+      compression: values.middleCompression || changed(fast, middleHarder),
+      rebound: values.middleRebound || changed(-fast, middleHarder),
     },
     said: given.some((one) => one > 0)
       ? 'the forces you want'
-      : `${build.name} ${changeText(slowHarder, fastHarder)}`,
+      : `${build.name} ${changeText(slowHarder, slow, middleHarder, fast)}`,
   };
 }
 
-function changeText(slow: number, fast: number): string {
-  const [whenSlow, whenFast] = [harderOrSofter(slow), harderOrSofter(fast)];
-  return whenSlow === whenFast ? whenSlow : `${whenSlow} slow and ${whenFast} fast`;
+function changeText(slowHarder: number, slow: number, middleHarder: number, middle: number): string {
+  const [whenSlow, atMiddle] = [harderOrSofter(slowHarder), harderOrSofter(middleHarder)];
+  if (whenSlow === atMiddle) return whenSlow;
+  return `${whenSlow} at ${shaftSpeed(slow)} and ${atMiddle} at ${shaftSpeed(middle)}`;
 }
 
 function harderOrSofter(harder: number): string {

@@ -93,18 +93,18 @@ describe('decision notebooks on the demo parts', () => {
   });
 
   it('what to drill: forces that are given come before those of the build', () => {
-    const given = { 'slow-compression': ['3 N'], 'slow-rebound': ['4 N'], 'fast-rebound': ['15 N'] };
+    const given = { 'slow-compression': ['1.2 N'], 'slow-rebound': ['1.3 N'], 'middle-rebound': ['15 N'] };
     const page = pageOf(whatToDrill, given);
     expect(page.answer).toContain('For the forces you want, drill');
     const table = page.blocks.find((block) => block.kind === 'table' && block.id === 'forces');
     const wanted = table?.kind === 'table' ? table.table.rows.map((row) => row[1]) : [];
-    expect(wanted).toEqual([3, 4, expect.any(Number), 15]);
+    expect(wanted).toEqual([1.2, 1.3, expect.any(Number), 15]);
   });
 
   it('what to drill: the same damping is that of the piston one has', () => {
-    const page = pageOf(whatToDrill, { 'slow-harder': ['0 %'], 'fast-harder': ['0 %'] });
+    const page = pageOf(whatToDrill, { 'slow-harder': ['0 %'], 'middle-harder': ['0 %'] });
     expect(page.answer).toContain('buggy front as it is, drill 2 holes of 1.7 mm into');
-    expect(page.answer).toContain('slow it is right on and fast right on');
+    expect(page.answer).toContain('at 30 mm/s it is right on and at 300 mm/s right on');
   });
 
   it('what to drill: says where nothing is robust, where nothing fits, and where there is too much to try', () => {
@@ -112,7 +112,7 @@ describe('decision notebooks on the demo parts', () => {
     const huge = pageOf(whatToDrill, { smallest: ['3.9 mm'], largest: ['4 mm'], taper: ['0 mm'] });
     expect(huge.answer).toContain('leaves enough land');
     expect(() => pageOf(whatToDrill, { smallest: ['2 mm'], largest: ['1 mm'] })).toThrow(InputError);
-    expect(() => pageOf(whatToDrill, { slow: ['300 mm/s'] })).toThrow('slow must be below fast, 250 mm/s');
+    expect(() => pageOf(whatToDrill, { slow: ['300 mm/s'] })).toThrow('slow must be below middle, 300 mm/s');
     expect(() => pageOf(whatToDrill, { step: ['0.05 mm'], largest: ['4 mm'] })).toThrow(
       'together must be 12000 designs at most',
     );
