@@ -1,10 +1,7 @@
 import { defineNotebook, onePart, quantity, severalParts } from '../../lib/page/index.js';
-import { modelAt, oilCase } from '../../notebooks/base/oil-forces.js';
-import {
-  coldToHotFigure,
-  forceVelocityFigure,
-  threeSpeedsFigure,
-} from '../../notebooks/compare-oils/figures.js';
+import { chosenBuild, curveOf } from '../../notebooks/base/chosen-shock.js';
+import { coldToHotFigure, forceFigures } from '../../notebooks/compare-oils/figures.js';
+import { oilsInShock } from '../../notebooks/compare-oils/oils.js';
 import { forceTable } from '../../notebooks/compare-oils/tables.js';
 import { packFigure } from '../../notebooks/compare-pistons/figures.js';
 
@@ -31,21 +28,19 @@ export const notebook = defineNotebook({
   },
   run(parts, { temperature, shock, piston, oils }) {
     const at = { temperature, coldest: 275, hottest: 315, slow: 0.05, middle: 0.3, fast: 1 };
-    const cases = oils.map((oil) => oilCase(oil, shock, piston));
-    const [oil] = oils;
-    const models = parts.pistons
-      .filter((part) => oil !== undefined && part.piston.diameter < shock.bore)
+    const [oil = neverOil()] = oils;
+    const shown = oilsInShock(chosenBuild(parts, { shock, piston, oil }), oils);
+    const pistons = parts.pistons
+      .filter((part) => part.piston.diameter < shock.bore)
       .slice(0, 4)
-      .map((part) => ({ part, model: modelAt(oilCase(oil ?? neverOil(), shock, part), temperature) }));
+      .map((part) => {
+        const build = chosenBuild(parts, { shock, piston: part, oil });
+        return { part, build, model: curveOf(part.name, build, temperature).model };
+      });
+    const figures = [...forceFigures(shown, at), coldToHotFigure(shown, at), packFigure(pistons, at.fast)];
     return {
       answer: 'See the benchmark.',
-      blocks: [
-        { kind: 'figure', figure: forceVelocityFigure(cases, at) },
-        { kind: 'figure', figure: coldToHotFigure(cases, at) },
-        { kind: 'figure', figure: threeSpeedsFigure(cases, at) },
-        { kind: 'figure', figure: packFigure(models, at.fast) },
-        forceTable(cases, at),
-      ],
+      blocks: [...figures.map((figure) => ({ kind: 'figure', figure }) as const), forceTable(shown, at)],
       sources: [],
     };
   },

@@ -9,14 +9,19 @@ const fastest = 1000;
  * coefficient has doubled. Below it damping follows the oil, above it the holes. The measure is our own definition of the trade's word.
  *
  * @param model - from {@link damperModel}
+ * @param direction - in which the shaft moves; compression where left out. Tapered holes and valves pack at another speed the other way
  * @returns the speed, or `undefined` where it lies above 1000 m/s or the piston has no holes
  * @public
  */
-export function packSpeed(model: DamperModel): number | undefined {
+export function packSpeed(
+  model: DamperModel,
+  direction: 'compression' | 'rebound' = 'compression',
+): number | undefined {
   const { pistonFlow, dampingArea } = model;
   if (pistonFlow.paths.length === 0) return undefined;
+  const sign = direction === 'compression' ? 1 : -1;
   const excess = (logSpeed: number): number => {
-    const flow = dampingArea * Math.exp(logSpeed);
+    const flow = sign * dampingArea * Math.exp(logSpeed);
     const viscous = flow / pistonFlow.creepingConductance;
     return pistonFlow.pressureDrop(flow).pressureDrop / viscous - 2;
   };

@@ -57,7 +57,20 @@ export interface DampingSpan {
   readonly high?: number;
 }
 
+const known = new WeakMap<DamperModel, Map<number, DampingSpan>>();
+
+/** Worked out once for each model and speed, since two pictures show it. */
 export function dampingSpan(model: DamperModel, speed: number): DampingSpan {
+  const spans = known.get(model) ?? new Map<number, DampingSpan>();
+  known.set(model, spans);
+  const before = spans.get(speed);
+  if (before !== undefined) return before;
+  const span = workedOut(model, speed);
+  spans.set(speed, span);
+  return span;
+}
+
+function workedOut(model: DamperModel, speed: number): DampingSpan {
   if (speed === 0) return { damping: 0 };
   const { damper } = model;
   if (!mayCavitate(model, speed))

@@ -10,3 +10,19 @@ export function requireSlowBelowFast({ slow, fast }: { readonly slow: number; re
     accepted: `below fast, ${shaftSpeed(fast)}`,
   });
 }
+
+/** Refuses a slow shaft speed that is not below the middle one. */
+export function requireSlowBelowMiddle({
+  slow,
+  middle,
+}: {
+  readonly slow: number;
+  readonly middle: number;
+}): void {
+  if (slow < middle) return;
+  throw new InputError({
+    field: 'slow',
+    value: shaftSpeed(slow),
+    accepted: `below middle, ${shaftSpeed(middle)}`,
+  });
+}

@@ -1,48 +1,75 @@
-import { type OilCase, typicalDamping } from '../base/oil-forces.js';
-import { celsius, percent } from '../base/wording.js';
+import { celsius, percent, shaftSpeed } from '../base/wording.js';
+import { type Conditions, holdsBack, type OilInShock } from './oils.js';
 
-/** The oil that comes nearest to a wanted force at a temperature, and by how much it misses. */
+/** The oil that comes nearest to a wanted force at a temperature: its force over that force, with the range that its label leaves open. */
 export interface Nearest {
   readonly name: string;
-  /** Force over the wanted force, less 1. */
-  readonly error: number;
+  readonly ratio: number;
+  readonly low: number;
+  readonly high: number;
 }
 
-/** The oil whose force at a temperature and shaft speed is nearest to a wanted force, by ratio. */
+/** The oil whose rebound damping at a temperature and shaft speed is nearest to a wanted force, by ratio. */
 export function nearestOil(
-  cases: readonly OilCase[],
+  oils: readonly OilInShock[],
   temperature: number,
   speed: number,
   wanted: number,
 ): Nearest | undefined {
-  let nearest: Nearest | undefined;
-  for (const one of cases) {
-    const error = typicalDamping(one, temperature, speed) / wanted - 1;
-    if (nearest === undefined || Math.abs(Math.log1p(error)) < Math.abs(Math.log1p(nearest.error))) {
-      nearest = { name: one.part.name, error };
-    }
-  }
-  return nearest;
+  const distance = ({ ratio }: Nearest): number => Math.abs(Math.log(ratio));
+  const found = oils.map((oil): Nearest => {
+    const { typical, low, high } = holdsBack(oil, temperature, speed);
+    return { name: oil.name, ratio: typical / wanted, low: low / wanted, high: high / wanted };
+  });
+  return found.sort((one, other) => distance(one) - distance(other))[0];
 }
 
-/** Part of its rebound damping that an oil loses between two temperatures; in compression a torn oil would hide it. */
-export function lossFromColdToHot(one: OilCase, cold: number, hot: number, speed: number): number {
-  return 1 - typicalDamping(one, hot, -speed) / typicalDamping(one, cold, -speed);
+/** Part of its rebound damping that an oil loses between two temperatures. */
+export function lossFromColdToHot(oil: OilInShock, cold: number, hot: number, speed: number): number {
+  return 1 - holdsBack(oil, hot, speed).typical / holdsBack(oil, cold, speed).typical;
 }
 
-/** "At 38 °C clear 400 damps within 4 % of clear 350 at 20 °C." */
+/** "At 38 °C clear 400 damps 4 % harder than clear 350 at 20 °C." */
 export function nearestSentence(
-  nearest: Nearest,
+  { name, ratio, low, high }: Nearest,
   temperature: number,
   reference: { readonly name: string; readonly temperature: number },
 ): string {
-  const distance = Math.abs(nearest.error);
-  const miss = percent(Math.ceil(100 * distance) / 100);
   const when = `At ${celsius(temperature)}`;
-  if (nearest.name === reference.name) {
-    const changed = distance < 0.005 ? 'unchanged' : `${miss} ${nearest.error > 0 ? 'stiffer' : 'softer'}`;
-    return `${when} no other oil comes nearer than ${reference.name} itself, ${changed}.`;
-  }
-  const how = distance < 0.005 ? 'just as' : `within ${miss} of`;
-  return `${when} ${nearest.name} damps ${how} ${reference.name} at ${celsius(reference.temperature)}.`;
+  const before = `${reference.name} at ${celsius(reference.temperature)}`;
+  const open =
+    high - low < 0.01 ? '' : ` (${comparison(low)} to ${comparison(high)} by what its label leaves open)`;
+  if (name === reference.name)
+    return `${when} no oil of the file comes nearer than ${name} itself, ${comparison(ratio)} than at ${celsius(reference.temperature)}${open}.`.replace(
+      'as hard than',
+      'as hard as',
+    );
+  return `${when} ${name} comes nearest to ${before}: ${comparison(ratio)}${open}.`;
+}
+
+/** `4 % harder`, `12 % softer`, `as hard`. */
+function comparison(ratio: number): string {
+  const off = percent(Math.abs(ratio - 1));
+  if (off === percent(0)) return 'as hard';
+  return `${off} ${ratio > 1 ? 'harder' : 'softer'}`;
+}
+
+/** What the reference oil loses over the day. */
+export function lossSentence(reference: OilInShock, { coldest, hottest, middle }: Conditions): string {
+  const lost = lossFromColdToHot(reference, coldest, hottest, middle);
+  return `In rebound at ${shaftSpeed(middle)} ${reference.name} loses ${percent(lost)} of its damping from ${celsius(coldest)} to ${celsius(hottest)}.`;
+}
+
+/** Which oil of the file brings the reference damping back when it is cold, and when it is hot. */
+export function nearestSentences(
+  reference: OilInShock,
+  oils: readonly OilInShock[],
+  at: Conditions,
+): readonly string[] {
+  const wanted = holdsBack(reference, at.temperature, at.middle).typical;
+  return [at.coldest, at.hottest].flatMap((temperature) => {
+    const nearest = nearestOil(oils, temperature, at.middle, wanted);
+    if (nearest === undefined) return [];
+    return [nearestSentence(nearest, temperature, { name: reference.name, temperature: at.temperature })];
+  });
 }

@@ -1,84 +1,100 @@
 import type { DamperModel } from '../../lib/damper/damper-model.js';
-import { creepingDampingCoefficient } from '../../lib/damper/force-point.js';
-import { symmetricSpeeds } from '../../lib/damper/force-velocity.js';
 import { packSpeed } from '../../lib/damper/pack-speed.js';
-import type { PistonPart } from '../../lib/parts/parts.js';
+import type { Build, PistonPart } from '../../lib/parts/parts.js';
 import type { Figure } from '../../lib/plot/chart/figure.js';
 import { lineChart } from '../../lib/plot/figure/line-chart.js';
+import { strokeForces } from '../base/after-onset.js';
+import { dampingPerSpeedFigure, type ForceCurve, forceFigure } from '../base/force-figure.js';
 import { curveAt, pointAt } from '../base/oil-forces.js';
 import { listed, newtons, shaftSpeed } from '../base/wording.js';
 
-const pointsEachWay = 30;
-const coefficientPoints = 60;
+const growthPoints = 60;
 
 /** A piston in the shock with the oil of the page. */
 export interface PistonCase {
   readonly part: PistonPart;
+  readonly build: Build;
   readonly model: DamperModel;
 }
 
-/** Force against shaft speed, one line a piston. */
-export function forceVelocityFigure(cases: readonly PistonCase[], fast: number): Figure {
-  const ends = cases
-    .map(({ part, model }) => ({ name: part.name, force: -pointAt(model, -fast).dampingForce }))
-    .sort((one, other) => one.force - other.force);
-  const [softest, stiffest] = [ends[0], ends.at(-1)];
-  const speeds = symmetricSpeeds(fast, pointsEachWay);
-  return lineChart({
-    id: 'force-velocity',
-    title: 'Damping force against shaft speed',
-    alt: `Pulled out at ${shaftSpeed(fast)}, the shock holds back with ${newtons(softest?.force ?? 0)} on ${softest?.name} and ${newtons(stiffest?.force ?? 0)} on ${stiffest?.name}.`,
-    x: { label: 'Shaft speed, compression positive', unit: 'mm/s', dimension: 'speed' },
-    y: { label: 'Damping force', unit: 'N', dimension: 'force' },
-    series: cases.map(({ part, model }) => ({
-      name: part.name,
-      points: curveAt(model, speeds).map(({ speed, dampingForce }) => ({ x: speed, y: dampingForce })),
-    })),
-  });
+/** The shaft speeds of the page [m/s]. */
+export interface Speeds {
+  readonly slow: number;
+  readonly middle: number;
+  readonly fast: number;
 }
 
-/** Rebound damping coefficient against shaft speed, with the speed at which each piston packs. */
+/** Rebound damping at a speed [N, positive]. */
+export function holdsBack({ model }: PistonCase, speed: number): number {
+  return -pointAt(model, -speed).dampingForce;
+}
+
+/** How many times its damping per speed at the slow speed a piston has at the middle one, in rebound. */
+export function growthOf({ model }: PistonCase, { slow, middle }: Speeds): number {
+  return pointAt(model, -middle).dampingCoefficient / pointAt(model, -slow).dampingCoefficient;
+}
+
+/** Force against shaft speed and damping per speed, one line a piston. */
+export function forceFigures(
+  cases: readonly PistonCase[],
+  curves: readonly ForceCurve[],
+  { slow, middle, fast }: Speeds,
+): readonly [Figure, Figure] {
+  const span = (force: (one: PistonCase) => number): string => {
+    const sorted = cases
+      .map((one) => ({ name: one.part.name, force: force(one) }))
+      .sort((one, other) => one.force - other.force);
+    const [softest, hardest] = [sorted[0], sorted.at(-1)];
+    const text = (end: typeof softest) => `${newtons(end?.force ?? 0)} (${end?.name})`;
+    return cases.length === 1 ? text(softest) : `${text(softest)} to ${text(hardest)}`;
+  };
+  return [
+    forceFigure(
+      {
+        id: 'force-velocity',
+        title: 'Damping force against shaft speed',
+        alt: `In rebound at ${shaftSpeed(middle)} the shock holds back with ${span((one) => holdsBack(one, middle))}; pushed in at ${shaftSpeed(fast)} it is ${span(({ model }) => strokeForces(model, fast).afterTravel.dampingForce)} after the travel of the line.`,
+      },
+      curves,
+      fast,
+    ),
+    dampingPerSpeedFigure(
+      {
+        id: 'per-speed',
+        title: 'The same for each metre per second',
+        alt: `Damping force over shaft speed, where slow speeds can be seen: in rebound at ${shaftSpeed(slow)} the shock holds back with ${span((one) => holdsBack(one, slow))}.`,
+      },
+      curves,
+      fast,
+    ),
+  ];
+}
+
+/** Rebound damping per speed over its slow value, with the speed at which each piston packs. */
 export function packFigure(cases: readonly PistonCase[], fast: number): Figure {
   const packs = cases.flatMap(({ part, model }) => {
-    const speed = packSpeed(model);
+    const speed = packSpeed(model, 'rebound');
     return speed === undefined || speed > fast ? [] : [{ part, model, speed }];
   });
-  const reboundSpeeds = Array.from(
-    { length: coefficientPoints + 1 },
-    (_, step) => (-fast * step) / coefficientPoints,
-  );
+  const speeds = Array.from({ length: growthPoints + 1 }, (_, step) => (-fast * step) / growthPoints);
   const said = packs.map(({ part, speed }) => `${part.name} at ${shaftSpeed(speed)}`);
+  const times = (model: DamperModel, at: readonly number[]) => {
+    const points = curveAt(model, [0, ...at]);
+    const atRest = points[0]?.dampingCoefficient ?? 1;
+    return points
+      .slice(1)
+      .map(({ speed, dampingCoefficient }) => ({ x: -speed, y: dampingCoefficient / atRest }));
+  };
   return lineChart({
     id: 'pack',
-    title: 'Damping per speed, and where it packs',
+    title: 'Where each piston packs in rebound',
     alt:
       said.length === 0
-        ? `No piston packs below ${shaftSpeed(fast)}: all of them still damp as the oil dictates.`
-        : `The damping per speed has doubled, so the piston packs: ${listed(said)}.`,
+        ? `No piston packs below ${shaftSpeed(fast)} in rebound: all of them still damp as the oil dictates.`
+        : `In rebound the pressure for each speed has doubled, so that the piston packs, at the dots: ${listed(said)}.`,
     x: { label: 'Shaft speed in rebound', unit: 'mm/s', dimension: 'speed' },
-    y: { label: 'Damping coefficient', unit: 'N·s/m', domain: [0, highestCoefficient(cases, fast)] },
-    series: cases.map(({ part, model }) => ({
-      name: part.name,
-      points: curveAt(model, reboundSpeeds).map(({ speed, dampingCoefficient }) => ({
-        x: -speed,
-        y: dampingCoefficient,
-      })),
-    })),
-    points: packs.map(({ model, speed }) => ({
-      x: speed,
-      y: pointAt(model, -speed).dampingCoefficient,
-      label: 'packs',
-    })),
+    y: { label: 'Damping per speed, times that of slow oil', unit: '' },
+    series: cases.map(({ part, model }) => ({ name: part.name, points: times(model, speeds) })),
+    points: packs.map(({ model, speed }) => ({ x: speed, y: times(model, [-speed])[0]?.y ?? 0, label: '' })),
   });
-}
-
-/** A round number above every coefficient shown. */
-function highestCoefficient(cases: readonly PistonCase[], fast: number): number {
-  const highest = Math.max(
-    ...cases.map(({ model }) =>
-      Math.max(pointAt(model, -fast).dampingCoefficient, creepingDampingCoefficient(model)),
-    ),
-  );
-  const step = 10 ** Math.floor(Math.log10(highest));
-  return (Math.ceil((2 * highest) / step) / 2) * step;
 }
