@@ -1,9 +1,11 @@
 import type { BuildFault } from './assembly/fault-words.js';
 import { buildFault, shockFault } from './build-fit.js';
+import { referredBuild, unknownReference } from './build-reference.js';
 import { madeBuilds } from './made-builds.js';
 import type {
   Build,
   DayReading,
+  MeasurementPart,
   OilPart,
   Parts,
   PartTolerances,
@@ -14,12 +16,12 @@ import type {
 } from './parts.js';
 import type { BuildEntry } from './schema/build-schema.js';
 import { placeInStroke } from './schema/closing-schema.js';
+import { MeasurementFault, measuredReadings } from './schema/measured-readings.js';
+import type { MeasurementEntry } from './schema/measurement-schema.js';
 import type { TimedEntry } from './schema/plan-schema.js';
 import type { ShockPart } from './shock-part.js';
 import { type FieldPath, type Finding, pathText } from './source/finding.js';
-import { mostReported } from './source/parts-file-error.js';
 import { shown } from './source/shown.js';
-import { unknownName } from './source/wording.js';
 
 /** One list of the file: each entry where it is good, and every name, also of entries that are not. */
 export interface PartList<Part> {
@@ -37,6 +39,7 @@ export interface PartLists {
   readonly builds: PartList<BuildEntry>;
   readonly shop: PartList<ShopOil>;
   readonly timed: PartList<TimedEntry>;
+  readonly measurements: PartList<MeasurementEntry>;
 }
 
 /** What a file says beside its lists of parts. */
@@ -61,6 +64,7 @@ export function assemble(
   const made = lists.builds.entries.length === 0 ? madeBuilds(loose) : undefined;
   const builds = made?.builds ?? named.filter((build) => build !== undefined);
   const timed = timedShocks(lists, builds, findings);
+  const measurements = measuredParts(lists, builds, findings);
   const parts = {
     ...remarks,
     assumptions: made?.assumptions ?? [],
@@ -69,6 +73,7 @@ export function assemble(
     builds,
     ...(lists.shop.entries.length === 0 ? {} : { shop: good(lists.shop) }),
     ...(timed.length === 0 ? {} : { timed }),
+    ...(measurements.length === 0 ? {} : { measurements }),
   };
   return { parts, findings: [...distinct(findings), ...dayFindings(remarks.day ?? [])] };
 }
@@ -92,24 +97,30 @@ function timedShocks(
   return timed.entries.flatMap((entry, index): TimedShockPart[] => {
     if (entry === undefined) return [];
     const { build: name, ...shock } = entry;
-    const [only, second] = builds;
-    const build =
-      name === undefined ? only : builds.find((candidate) => candidate.name.normalize() === name.normalize());
-    if (name === undefined && second !== undefined) {
-      const names = builds.map((candidate) => shown(candidate.name)).slice(0, 6);
-      const message = `is missing; write which of the builds it is: ${names.join(', ')}${builds.length > names.length ? ', …' : ''}`;
-      findings.push({ path: ['timed', index, 'build'], message });
-    } else if (name !== undefined && build === undefined && !list.names.includes(name.normalize())) {
-      const known = { ...list, names: builds.map((candidate) => candidate.name) };
-      findings.push({
-        path: ['timed', index, 'build'],
-        message: unknownReference('build', name, known, findings.length),
-      });
-    } else if (build === undefined && list.entries.length === 0) {
-      const message = 'needs a build that it is one of: there are none under "builds"';
-      findings.push({ path: ['timed', index], message });
-    }
+    const build = referredBuild(name, ['timed', index], list, builds, findings);
     return build === undefined ? [] : [{ ...shock, build }];
+  });
+}
+
+/** What was measured, each with its build and its readings. */
+function measuredParts(
+  { measurements, builds: list }: PartLists,
+  builds: readonly Build[],
+  findings: Finding[],
+): readonly MeasurementPart[] {
+  return measurements.entries.flatMap((entry, index): MeasurementPart[] => {
+    if (entry === undefined) return [];
+    const path = ['measurements', index];
+    const build = referredBuild(entry.build, path, list, builds, findings);
+    if (build === undefined) return [];
+    try {
+      const readings = measuredReadings(entry, build.oil);
+      return [{ ...(entry.shock === undefined ? {} : { shock: entry.shock }), build, readings }];
+    } catch (error) {
+      if (!(error instanceof MeasurementFault)) throw error;
+      findings.push({ path: [...path, ...error.path], message: error.message });
+      return [];
+    }
   });
 }
 
@@ -195,12 +206,4 @@ function assembled(
 function placed({ of, path, message }: BuildFault, build: FieldPath, shock: FieldPath): Finding {
   if (of === 'shock') return { path: [...shock, ...path], message };
   return { path: [...build, ...(of === 'piston' ? ['piston'] : []), ...path], message };
-}
-
-function unknownReference(key: string, name: string, list: PartList<unknown>, earlier: number): string {
-  // Looking for near names takes time, and only so many problems are shown.
-  if (earlier >= mostReported) return `no ${key} is named ${shown(name)}`;
-  const known = list.names.filter((candidate) => candidate !== undefined);
-  if (known.length === 0) return `no ${key} is named ${shown(name)}: there are none under "${list.key}"`;
-  return unknownName(`no ${key} is named ${shown(name)}`, name, known, `there are`);
 }

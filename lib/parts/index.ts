@@ -13,6 +13,7 @@ export type {
   Build,
   Corner,
   DayReading,
+  MeasurementPart,
   OilPart,
   Parts,
   PartTolerances,

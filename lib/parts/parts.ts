@@ -1,5 +1,6 @@
 import type { Piston } from '../flow/geometry/piston.js';
 import type { OilDefinition } from '../fluid/oil/oil-definition.js';
+import type { Reading } from '../measure/reading/reading.js';
 import type { ShockPart } from './shock-part.js';
 
 /**
@@ -83,6 +84,20 @@ export interface TimedShockPart {
 }
 
 /**
+ * What was measured on a shock, its oil or its piston.
+ *
+ * @public
+ */
+export interface MeasurementPart {
+  /** Which of the shocks of the build, where the file says so. */
+  readonly shock?: string;
+  /** The build that was measured. */
+  readonly build: Build;
+  /** What came out, for `fitShock` of `dashpot/measure`; a scale gives two. */
+  readonly readings: readonly Reading[];
+}
+
+/**
  * How far sizes may be off, plus or minus: lengths [m], and what else has its unit beside it.
  *
  * @public
@@ -155,6 +170,8 @@ export interface Parts {
   readonly day?: readonly DayReading[];
   /** Shocks timed with a stopwatch, where the file lists some. */
   readonly timed?: readonly TimedShockPart[];
+  /** What was measured, where the file lists some. */
+  readonly measurements?: readonly MeasurementPart[];
   /** How far sizes may be off, where the file says so. */
   readonly tolerances?: PartTolerances;
 }

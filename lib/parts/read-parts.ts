@@ -3,6 +3,7 @@ import { assemble, type PartList, type Remarks } from './assemble.js';
 import type { Parts } from './parts.js';
 import { buildSchema } from './schema/build-schema.js';
 import { fileSchema } from './schema/file-schema.js';
+import { measurementSchema } from './schema/measurement-schema.js';
 import { oilSchema } from './schema/oil-schema.js';
 import { pistonSchema } from './schema/piston-schema.js';
 import { shopSchema, timedSchema } from './schema/plan-schema.js';
@@ -80,6 +81,7 @@ function checked(value: unknown): { readonly parts: Parts; readonly findings: re
     builds: partList('builds', file, buildSchema),
     shop: partList('shop', file, shopSchema),
     timed: partList('timed', file, timedSchema),
+    measurements: partList('measurements', file, measurementSchema),
   });
   return { parts, findings: [...(whole.success ? [] : schemaFindings(whole.error.issues)), ...findings] };
 }

@@ -124,7 +124,7 @@ describe('each refusal names its field', () => {
 describe('what a refusal says', () => {
   test.each([
     ['refuse-one-point', 'a drop of a second, heavier weight would do'],
-    ['refuse-tenfold', 'is the decimal point in its place'],
+    ['refuse-tenfold', 'unless the decimal point is in the wrong place'],
     ['refuse-weight-too-light', 'gives a bound, not a time'],
     ['refuse-swapped', 'speed and force look exchanged'],
     ['refuse-sign', 'sign, or that of the travel, is turned'],

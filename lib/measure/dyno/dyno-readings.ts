@@ -121,8 +121,7 @@ export function dynoReadings(
   if (!(fastest > oneSpeed * least)) {
     throw new InputError({
       field: 'speed',
-      value: fastest,
-      unit: 'm/s',
+      value: `${fastest} m/s`,
       accepted: 'more than one; at one speed friction and damping cannot be told apart',
     });
   }

@@ -15,9 +15,8 @@ function requireEvenTime(time: readonly number[]): number {
   if (gap >= 0) {
     throw new InputError({
       field: 'time',
-      value: steps[gap],
-      unit: 's',
-      accepted: `a step near ${usual.toPrecision(3)} between rows ${gap + 1} and ${gap + 2}, since speed is not taken across a gap; cut the record there`,
+      value: `${steps[gap]?.toPrecision(3)} s`,
+      accepted: `a step near ${usual.toPrecision(3)} s between rows ${gap + 1} and ${gap + 2}, since speed is not taken across a gap; cut the record there`,
     });
   }
   return usual;

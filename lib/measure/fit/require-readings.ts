@@ -1,83 +1,9 @@
-import { requireFinite, requireNotNegative, requirePositive } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
 import { netForce } from '../model/drop-time.js';
 import { dataOf } from '../reading/prediction.js';
-import type { DropReading, Reading } from '../reading/reading.js';
+import type { Reading } from '../reading/reading.js';
+import { meanTime, requireReading } from '../reading/require-reading.js';
 import type { MeasuredShockProblem } from './fit-problem.js';
-
-/** A time so many times its fellows, or so small a part of them, is a slip of the pen: a decimal point is ten. */
-const slip = 5;
-/** No hand starts and stops a watch within this [s] (common practice, no source). */
-const shortestByHand = 0.2;
-
-function mean(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
-}
-
-function requireTimes({ times, timing }: DropReading, path: string): void {
-  if (times.length === 0)
-    throw new InputError({ field: `${path}times`, value: 0, accepted: '1 or more times' });
-  times.forEach((time, index) => {
-    requirePositive(time, `${path}times[${index}]`, 's');
-  });
-  const sorted = [...times].sort((first, second) => first - second);
-  const usual = sorted[Math.floor((sorted.length - 1) / 2)] ?? 0;
-  times.forEach((time, index) => {
-    if (time > slip * usual || time < usual / slip) {
-      throw new InputError({
-        field: `${path}times[${index}]`,
-        value: time,
-        unit: 's',
-        accepted: `near to the others (${usual} s); is the decimal point in its place`,
-      });
-    }
-  });
-  if (timing === 'hand' && mean(times) < shortestByHand) {
-    throw new InputError({
-      field: `${path}times`,
-      value: mean(times),
-      unit: 's',
-      accepted: `${shortestByHand} or more by hand; film a shorter one`,
-    });
-  }
-}
-
-function requireDrop(drop: DropReading, path: string): void {
-  requirePositive(drop.mass, `${path}mass`, 'kg');
-  requireNotNegative(drop.from, `${path}from`, 'm');
-  requireNotNegative(drop.to, `${path}to`, 'm');
-  if (drop.from === drop.to) {
-    throw new InputError({
-      field: `${path}to`,
-      value: drop.to,
-      unit: 'm',
-      accepted: 'another place than from',
-    });
-  }
-  requireTimes(drop, path);
-}
-
-/** Throws unless the numbers of one reading can be. */
-function requireReading(reading: Reading, path: string): void {
-  if ('temperature' in reading) requirePositive(reading.temperature, `${path}temperature`, 'K');
-  if (reading.kind === 'viscosity') {
-    requirePositive(reading.relativeUncertainty, `${path}relativeUncertainty`, '');
-    requirePositive(reading.kinematicViscosity, `${path}kinematicViscosity`, 'm²/s');
-    return;
-  }
-  const unit = { drop: 's', scale: 'N', force: 'N', hole: 'm', density: 'kg/m³' }[reading.kind];
-  requirePositive(reading.uncertainty, `${path}uncertainty`, unit);
-  if (reading.kind === 'drop') requireDrop(reading, path);
-  else if (reading.kind === 'hole') requirePositive(reading.diameter, `${path}diameter`, 'm');
-  else if (reading.kind === 'density') requirePositive(reading.density, `${path}density`, 'kg/m³');
-  else {
-    requireFinite(reading.force, `${path}force`, 'N');
-    requireNotNegative(reading.position, `${path}position`, 'm');
-    if (reading.kind === 'force' && !(Number.isFinite(reading.speed) && reading.speed !== 0)) {
-      throw new InputError({ field: `${path}speed`, value: reading.speed, unit: 'm/s', accepted: 'not 0' });
-    }
-  }
-}
 
 /** Throws where a heavier weight took clearly longer over the same stretch of the same oil. */
 function requireHeavierQuicker(readings: readonly Reading[]): void {
@@ -91,7 +17,7 @@ function requireHeavierQuicker(readings: readonly Reading[]): void {
         heavy.to === light.to &&
         Math.abs(heavy.temperature - light.temperature) < 1;
       if (!alike || heavy.mass <= light.mass) continue;
-      const [slow, quick] = [mean(heavy.times), mean(light.times)];
+      const [slow, quick] = [meanTime(heavy.times), meanTime(light.times)];
       const doubt = Math.hypot(
         heavy.uncertainty / Math.sqrt(heavy.times.length),
         light.uncertainty / Math.sqrt(light.times.length),
@@ -99,8 +25,7 @@ function requireHeavierQuicker(readings: readonly Reading[]): void {
       if (slow > quick + 2 * doubt) {
         throw new InputError({
           field: `readings[${heavy.index}].times`,
-          value: slow,
-          unit: 's',
+          value: `${slow} s`,
           accepted: `below the ${quick} s of the lighter weight`,
         });
       }
@@ -119,8 +44,7 @@ function requireMovingWeights({ law, known, readings, unknowns }: MeasuredShockP
     if (net > 0) return;
     throw new InputError({
       field: `readings[${index}].mass`,
-      value: reading.mass,
-      unit: 'kg',
+      value: `${reading.mass} kg`,
       accepted: `heavy enough to move the shaft against ${known.friction} N of friction; a weight that does not move it gives a bound, not a time`,
     });
   });

@@ -2,6 +2,7 @@ import * as z from 'zod/mini';
 import { mustBe } from '../source/wording.js';
 import { buildSchema } from './build-schema.js';
 import { type FieldHelp, fieldHelp } from './field-help.js';
+import { measurementSchema } from './measurement-schema.js';
 import { oilSchema } from './oil-schema.js';
 import { pistonSchema } from './piston-schema.js';
 import { noteField } from './plain-field.js';
@@ -40,6 +41,9 @@ export const fileSchema = record(
     shop: optionalList(shopSchema, { description: 'Bottles that could be bought: oils with their bottle.' }),
     day: optionalList(daySchema, { description: 'Oil temperatures through a day.' }),
     timed: optionalList(timedSchema, { description: 'Shocks timed with a stopwatch, to find pairs.' }),
+    measurements: optionalList(measurementSchema, {
+      description: 'What was measured on shocks, oils and pistons.',
+    }),
     tolerances: z.optional(tolerancesSchema),
   },
   {

@@ -1,0 +1,54 @@
+import type { Build } from './parts.js';
+import type { FieldPath, Finding } from './source/finding.js';
+import { mostReported } from './source/parts-file-error.js';
+import { shown } from './source/shown.js';
+import { unknownName } from './source/wording.js';
+
+/** Names of a list of the file, of good entries and others. */
+export interface NamedList {
+  readonly key: string;
+  readonly entries: readonly unknown[];
+  readonly names: readonly (string | undefined)[];
+}
+
+/**
+ * The build that an entry was made of: the one it names, or the only one.
+ *
+ * @param name - as the entry has it
+ * @param path - of the entry
+ * @param list - the builds as the file has them
+ * @param builds - those that are good
+ * @param findings - to which what is wrong is added
+ */
+export function referredBuild(
+  name: string | undefined,
+  path: FieldPath,
+  list: NamedList,
+  builds: readonly Build[],
+  findings: Finding[],
+): Build | undefined {
+  const [only, second] = builds;
+  const build =
+    name === undefined ? only : builds.find((candidate) => candidate.name.normalize() === name.normalize());
+  if (name === undefined && second !== undefined) {
+    const names = builds.map((candidate) => shown(candidate.name)).slice(0, 6);
+    const message = `is missing; write which of the builds it is: ${names.join(', ')}${builds.length > names.length ? ', …' : ''}`;
+    findings.push({ path: [...path, 'build'], message });
+  } else if (name !== undefined && build === undefined && !list.names.includes(name.normalize())) {
+    const known = { ...list, names: builds.map((candidate) => candidate.name) };
+    const message = unknownReference('build', name, known, findings.length);
+    findings.push({ path: [...path, 'build'], message });
+  } else if (build === undefined && list.entries.length === 0) {
+    findings.push({ path, message: 'needs a build that it is one of: there are none under "builds"' });
+  }
+  return build;
+}
+
+/** What to say of a name that nothing in a list has. */
+export function unknownReference(key: string, name: string, list: NamedList, earlier: number): string {
+  // Looking for near names takes time, and only so many problems are shown.
+  if (earlier >= mostReported) return `no ${key} is named ${shown(name)}`;
+  const known = list.names.filter((candidate) => candidate !== undefined);
+  if (known.length === 0) return `no ${key} is named ${shown(name)}: there are none under "${list.key}"`;
+  return unknownName(`no ${key} is named ${shown(name)}`, name, known, `there are`);
+}
