@@ -7,7 +7,7 @@ import { frameUncertainty, type Reading, usualUncertainty } from '../../measure/
 import { requireReading } from '../../measure/reading/require-reading.js';
 import type { OilPart } from '../parts.js';
 import type { FieldPath } from '../source/finding.js';
-import type { MeasurementEntry } from './measurement-schema.js';
+import { type MeasurementEntry, measurementKinds } from './measurement-schema.js';
 
 /** Temperature that stands for one that does not matter [K]. */
 const anyTemperature = 293.15;
@@ -97,9 +97,7 @@ function readings(entry: MeasurementEntry, oil: OilPart): readonly Reading[] {
  * @throws MeasurementFault with the place in the entry, where a number cannot be
  */
 export function measuredReadings(entry: MeasurementEntry, oil: OilPart): readonly Reading[] {
-  const kind = (['drop', 'scale', 'ball', 'cup', 'hole', 'weighed'] as const).find(
-    (one) => entry[one] !== undefined,
-  );
+  const kind = measurementKinds.find((one) => entry[one] !== undefined);
   try {
     const all = readings(entry, oil);
     for (const reading of all) requireReading(reading, '');

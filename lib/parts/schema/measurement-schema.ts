@@ -110,10 +110,8 @@ const oilSchema = record(
   { description: 'A volume of oil on the scale.' },
 );
 
-const kinds = ['drop', 'scale', 'ball', 'cup', 'hole', 'weighed'] as const;
-
 /** What a measurement may be; one entry of the file is one of these. */
-export type MeasurementKind = (typeof kinds)[number];
+export const measurementKinds = ['drop', 'scale', 'ball', 'cup', 'hole', 'weighed'] as const;
 
 /** One measurement, its build by name. */
 export const measurementSchema = z.pipe(
@@ -150,8 +148,9 @@ export const measurementSchema = z.pipe(
     { description: 'Something that was measured on a shock, its oil or its piston.' },
   ),
   z.transform((entry, payload) => {
-    const given = kinds.filter((kind) => entry[kind] !== undefined);
-    if (given.length === 0) report(payload, [], `needs what was measured: one of ${kinds.join(', ')}`);
+    const given = measurementKinds.filter((kind) => entry[kind] !== undefined);
+    if (given.length === 0)
+      report(payload, [], `needs what was measured: one of ${measurementKinds.join(', ')}`);
     if (given.length > 1) report(payload, [], `is ${given.join(' and ')} at once; write one entry for each`);
     if (entry.temperature === undefined && given[0] !== 'hole' && given.length > 0) {
       report(payload, ['temperature'], 'is missing; write the temperature of the oil, for example "22 °C"');
