@@ -1,6 +1,7 @@
 import { describe, expect, it, vi } from 'vitest';
 import { damperForce } from '../../lib/damper/damper-force.js';
 import { type DamperModel, damperModel } from '../../lib/damper/damper-model.js';
+import { forceAfterTravel } from '../../lib/damper/force-after-travel.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
 import { pageFigures, pagePassed } from '../../lib/page/index.js';
@@ -182,6 +183,28 @@ describe('settings', () => {
     expect(tableOf(page, 'order').rows[0]?.[1]).toBeCloseTo(4 * 8.888e-6, 12);
     expect(page.answer).toContain('plain 275');
     expect(pagePassed(page)).toBe(true);
+  });
+
+  it('tapered holes: rebound is rebound, and pushed in is after 4 mm', () => {
+    const { builds, oils } = files.twoCars;
+    const truck = builds.find(({ name }) => name === 'truck');
+    if (truck === undefined) throw new Error('no truck');
+    const page = pageOf(notebook, files.twoCars, {
+      piston: 'truck eight tapered',
+      shock: 'truck',
+      middle: '300 mm/s',
+    });
+    for (const oil of oils.slice(0, 4)) {
+      const fluid = fluidAt(createOil(oil.definition), 292.15);
+      const model = damperModel(assembleShock({ ...truck, oil }).damper, fluid);
+      const at = (speed: number) => damperForce(model, { speed, position: 0.01 }).dampingForce;
+      const [slow, middle, pushed] = rowOf(page, 'forces', oil.name);
+      expect(Number(slow) / -at(-0.02)).toBeCloseTo(1, 9);
+      expect(Number(middle) / -at(-0.3)).toBeCloseTo(1, 9);
+      expect(Number(middle) / at(0.3)).not.toBeCloseTo(1, 2);
+      const { dampingForce } = forceAfterTravel(model, { speed: 1, position: 0 }, 4e-3);
+      expect(Number(pushed) / dampingForce).toBeCloseTo(1, 6);
+    }
   });
 
   it('refuses in words of the bench', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it, vi } from 'vitest';
 import { damperForce } from '../../lib/damper/damper-force.js';
 import { type DamperModel, damperModel } from '../../lib/damper/damper-model.js';
+import { forceAfterTravel } from '../../lib/damper/force-after-travel.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
 import { pageFigures, pagePassed } from '../../lib/page/index.js';
@@ -134,6 +135,17 @@ it('tapered holes pack earlier where the oil leaves the narrow end', () => {
   const truck = pageOf(notebook, files.twoCars, { shock: 'truck' });
   const [, pushedIn, letOut] = rowOf(truck, 'packing', 'truck eight tapered');
   expect(pushedIn).toBeLessThan(Number(letOut));
+});
+
+it('pushed in is after 4 mm of a stroke from fully out', () => {
+  const model = modelOf(files.twoCars, 'front three tapered');
+  const { dampingForce } = forceAfterTravel(model, { speed: 1, position: 0 }, 4e-3);
+  const row = rowOf(pageOf(notebook, files.twoCars), 'forces', 'front three tapered');
+  expect(Number(row[3]) / dampingForce).toBeCloseTo(1, 6);
+  // Three holes of 1.3 mm at their narrowest: 3 · π/4 · 1.69 mm².
+  expect(
+    1e6 * Number(rowOf(pageOf(notebook, files.twoCars), 'packing', 'front three tapered')[0]),
+  ).toBeCloseTo(3.982, 3);
 });
 
 it('slow damping of straight holes by hand', () => {
