@@ -60,10 +60,10 @@ describe.each(cases)('$piston of $file', ({ file, piston, shock }) => {
   const [lostSlow = 0, slow = 0, lostMiddle = 0, middle = 0] = answer;
 
   it('what the drill takes away', () => {
-    const before = dampingOf(parts, { piston, shock }, (hole) => hole);
-    const after = dampingOf(parts, { piston, shock }, through(8e-5));
-    expect(lostSlow).toBe(Math.round(100 * (1 - after(-slow / 1e3) / before(-slow / 1e3))));
-    expect(lostMiddle).toBe(Math.round(100 * (1 - after(-middle / 1e3) / before(-middle / 1e3))));
+    const asIs = dampingOf(parts, { piston, shock }, (hole) => hole);
+    const wider = dampingOf(parts, { piston, shock }, through(8e-5));
+    expect(lostSlow).toBe(Math.round(100 * (1 - wider(-slow / 1e3) / asIs(-slow / 1e3))));
+    expect(lostMiddle).toBe(Math.round(100 * (1 - wider(-middle / 1e3) / asIs(-middle / 1e3))));
     expect(lostSlow).toBeGreaterThan(8);
   });
 
@@ -76,8 +76,8 @@ describe.each(cases)('$piston of $file', ({ file, piston, shock }) => {
     expect(atSlow).toBeGreaterThan(atMiddle);
     expect(atSlow).toBeLessThan(4);
     expect(atMiddle).toBeGreaterThan(2);
-    // Worked out from forces: of a hole 2 % wider, the shaft speed at the pressure of before.
-    const before = dampingOf(parts, { piston, shock }, (hole) => hole);
+    // Worked out from forces: of a hole 2 % wider, the shaft speed at the pressure of asIs.
+    const asIs = dampingOf(parts, { piston, shock }, (hole) => hole);
     const wide = dampingOf(parts, { piston, shock }, (hole) => scaled(hole, 1.02));
     for (const [speed, percents] of [
       [slow / 1e3, atSlow],
@@ -86,7 +86,7 @@ describe.each(cases)('$piston of $file', ({ file, piston, shock }) => {
       let [low, high] = [speed, 1.2 * speed];
       for (let turn = 0; turn < 50; turn++) {
         const half = (low + high) / 2;
-        if (-wide(-half) < -before(-speed)) low = half;
+        if (-wide(-half) < -asIs(-speed)) low = half;
         else high = half;
       }
       // The force holds drag on the rim and recoil of the jets too.
