@@ -1,7 +1,8 @@
 import type { BuildFault } from './assembly/fault-words.js';
 import { buildFault, shockFault } from './build-fit.js';
-import { referredBuild, unknownReference } from './build-reference.js';
+import { referredBuild } from './build-reference.js';
 import { madeBuilds } from './made-builds.js';
+import { type PartList, unknownReference } from './part-list.js';
 import type {
   Build,
   DayReading,
@@ -22,13 +23,6 @@ import type { TimedEntry } from './schema/plan-schema.js';
 import type { ShockPart } from './shock-part.js';
 import { type FieldPath, type Finding, pathText } from './source/finding.js';
 import { shown } from './source/shown.js';
-
-/** One list of the file: each entry where it is good, and every name, also of entries that are not. */
-export interface PartList<Part> {
-  readonly key: string;
-  readonly entries: readonly (Part | undefined)[];
-  readonly names: readonly (string | undefined)[];
-}
 
 /** The lists of a file. */
 export interface PartLists {

@@ -17,9 +17,9 @@ const loosest = 0.9;
 /** Says why the parts of a build do not go together, or nothing. The core decides; only what no law needs is checked here. */
 export function buildFault(build: FoundBuild): BuildFault | undefined {
   const message = fitFault(build.shock, build.piston);
+  if (message !== undefined) return { of: 'piston', path: [], message };
   try {
     const { damper, closed } = assembleShock(build);
-    if (message !== undefined) return { of: 'piston', path: [], message };
     bindDamper(damper, fluidAt(createOil(build.oil.definition), closed.closing.temperature));
     return undefined;
   } catch (error) {

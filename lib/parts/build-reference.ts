@@ -1,15 +1,7 @@
+import { type PartList, unknownReference } from './part-list.js';
 import type { Build } from './parts.js';
 import type { FieldPath, Finding } from './source/finding.js';
-import { mostReported } from './source/parts-file-error.js';
 import { shown } from './source/shown.js';
-import { unknownName } from './source/wording.js';
-
-/** Names of a list of the file, of good entries and others. */
-export interface NamedList {
-  readonly key: string;
-  readonly entries: readonly unknown[];
-  readonly names: readonly (string | undefined)[];
-}
 
 /**
  * The build that an entry was made of: the one it names, or the only one.
@@ -23,7 +15,7 @@ export interface NamedList {
 export function referredBuild(
   name: string | undefined,
   path: FieldPath,
-  list: NamedList,
+  list: PartList<unknown>,
   builds: readonly Build[],
   findings: Finding[],
 ): Build | undefined {
@@ -42,13 +34,4 @@ export function referredBuild(
     findings.push({ path, message: 'needs a build that it is one of: there are none under "builds"' });
   }
   return build;
-}
-
-/** What to say of a name that nothing in a list has. */
-export function unknownReference(key: string, name: string, list: NamedList, earlier: number): string {
-  // Looking for near names takes time, and only so many problems are shown.
-  if (earlier >= mostReported) return `no ${key} is named ${shown(name)}`;
-  const known = list.names.filter((candidate) => candidate !== undefined);
-  if (known.length === 0) return `no ${key} is named ${shown(name)}: there are none under "${list.key}"`;
-  return unknownName(`no ${key} is named ${shown(name)}`, name, known, `there are`);
 }

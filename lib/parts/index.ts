@@ -1,11 +1,11 @@
 export {
   type AssembledShock,
   assembleShock,
-  type FillChoices,
   type KnownOfShock,
 } from './assembly/assembled-shock.js';
 export { benchSteps } from './assembly/bench-steps.js';
 export type { ClosingHabit } from './assembly/closing-habit.js';
+export type { FillChoices } from './assembly/closing-of.js';
 export { damperForAnyOil } from './assembly/damper-for-any-oil.js';
 export { lengthsOf } from './assembly/lengths-of.js';
 export { ShockFault } from './assembly/shock-fault.js';

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
-import { assemble, type PartList, type Remarks } from './assemble.js';
+import { assemble, type Remarks } from './assemble.js';
+import type { PartList } from './part-list.js';
 import type { Parts } from './parts.js';
 import { buildSchema } from './schema/build-schema.js';
 import { fileSchema } from './schema/file-schema.js';

@@ -70,20 +70,65 @@ const piston = fc.record(
   { requiredKeys: ['diameter', 'thickness', 'holes'] },
 );
 
-const compensatorVolume = text(0.05, 1, 'ml');
-const compensator = fc.oneof(
-  fc.record({ kind: fc.constantFrom('air-pocket', 'bladder'), volume: compensatorVolume }),
+const gasVolume = text(0.25, 1, 'ml');
+const side = fc.constantFrom('blind-side', 'shaft-side');
+const exponent = fc.double({ min: 1, max: 1.4, noNaN: true });
+/** Kinds with a gas of their own, larger than what the shafts below displace. */
+const sprung = fc.oneof(
+  fc.record(
+    { kind: fc.constantFrom('air-pocket', 'bladder', 'vented-bladder'), volume: gasVolume, side, exponent },
+    { requiredKeys: ['kind', 'volume'] },
+  ),
   fc.record({
     kind: fc.constantFrom('bladder', 'vented-bladder'),
-    volume: compensatorVolume,
+    volume: gasVolume,
     stiffness: fc.oneof(text(1, 1000, 'kPa/ml'), text(0.1, 10, 'bar/ml')),
+    'air-release-pressure': text(0, 0.2, 'bar'),
   }),
   fc.record({
     kind: fc.constant('foam'),
-    volume: compensatorVolume,
-    'gas-fraction': fc.double({ min: 0.1, max: 0.98, noNaN: true }),
+    volume: gasVolume,
+    'gas-fraction': fc.double({ min: 0.9, max: 0.98, noNaN: true }),
   }),
+);
+/** Kinds that are closed with the shaft fully in. */
+const bled = fc.oneof(
+  fc.record(
+    { kind: fc.constant('emulsion'), 'gas-fraction': fc.double({ min: 0.05, max: 0.3, noNaN: true }) },
+    { requiredKeys: ['kind'] },
+  ),
   fc.constant({ kind: 'none' }),
+);
+const inside = fc.record(
+  { length: size(40, 60), 'cap-volume': text(0, 2, 'ml'), 'solid-volume': text(0.1, 1, 'ml') },
+  { requiredKeys: ['length'] },
+);
+const bench = {
+  temperature: text(5, 30, '°C'),
+  'ambient-pressure': text(900, 1050, 'mbar'),
+  bleed: fc.constantFrom('never', 'once', 'twice', 'three times'),
+};
+const closing = fc.record(
+  { ...bench, shaft: fc.oneof(fc.constantFrom('fully out', 'fully in'), text(0, 10, 'mm')) },
+  { requiredKeys: [] },
+);
+/** Ways to say what makes room, none of which contradicts itself. */
+const fill = fc.oneof(
+  fc.constant({}),
+  fc.record({ compensator: sprung, closing, inside }, { requiredKeys: ['compensator'] }),
+  fc.record({ compensator: sprung, 'oil-volume': text(4.5, 8, 'ml') }),
+  fc.record(
+    { compensator: bled, closing: fc.record(bench, { requiredKeys: [] }), inside },
+    { requiredKeys: ['compensator'] },
+  ),
+  fc.record({
+    compensator: fc.constant({ kind: 'air-pocket' }),
+    inside,
+    closing: fc.record({ 'drawn-off': text(0.3, 1, 'ml'), 'free-air': text(0, 0.04, 'ml') }),
+  }),
+  fc.record({
+    closing: fc.record({ poured: text(5, 8, 'ml'), 'drawn-off': text(0.4, 0.8, 'ml') }),
+  }),
 );
 
 const shock = fc.record(
@@ -91,25 +136,10 @@ const shock = fc.record(
     bore: fc.constantFrom('12 mm', '1.2 cm', '0.012 m'),
     shaft: size(2, 3),
     stroke: size(10, 30),
-    'oil-volume': text(2, 8, 'ml'),
-    gas: fc.record(
-      {
-        volume: text(300, 2000, 'mm³'),
-        pressure: fc.oneof(text(0.8, 3, 'bar'), text(80, 300, 'kPa'), text(12, 40, 'psi')),
-        exponent: fc.double({ min: 1, max: 1.4, noNaN: true }),
-        'ambient-pressure': text(900, 1050, 'mbar'),
-      },
-      { requiredKeys: ['volume', 'pressure'] },
-    ),
     seal: fc.oneof(
       fc.record({ 'moving-friction': text(0, 2, 'N'), 'breakaway-friction': text(2, 4, 'N') }),
       fc.record({ scale: fc.record({ 'pushing-in': text(0, 2, 'N'), 'letting-out': text(-2, 0, 'N') }) }),
     ),
-    inside: fc.record(
-      { length: size(40, 60), 'cap-volume': text(0, 2, 'ml'), 'solid-volume': text(0.1, 1, 'ml') },
-      { requiredKeys: ['length'] },
-    ),
-    compensator,
     lengths: fc.record(
       {
         'body-eyelet': size(30, 60),
@@ -123,8 +153,11 @@ const shock = fc.record(
       { requiredKeys: ['body-eyelet', 'shaft', 'seal-stack', 'rod-end'] },
     ),
   },
-  { requiredKeys: ['bore', 'shaft', 'stroke', 'oil-volume', 'gas'] },
+  { requiredKeys: ['bore', 'shaft', 'stroke'] },
 );
+
+/** A shock with one way to say what makes room. */
+const filledShock = fc.tuple(shock, fill).map(([body, room]) => ({ ...body, ...room }));
 
 const spring = fc.record({
   rate: fc.oneof(text(0.1, 2, 'N/mm'), text(100, 2000, 'N/m'), text(1, 10, 'lbf/in')),
@@ -144,7 +177,7 @@ export const anyFile = fc
     about: fc.string({ unit: 'grapheme', maxLength: 60 }),
     oils: named(oil),
     pistons: named(piston),
-    shocks: named(shock),
+    shocks: named(filledShock),
     springs: named(spring),
   })
   .chain((parts) => {

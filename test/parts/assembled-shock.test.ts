@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { damperModel } from '../../lib/damper/damper-model.js';
@@ -5,17 +6,8 @@ import { lockPosition, pressureInside } from '../../lib/fill/chamber/pressure-in
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
 import { gasPressure } from '../../lib/gas/gas-state.js';
-import { assembleShock, type Build, readParts } from '../../lib/parts/index.js';
-import { changed } from './small-file.js';
-
-const inside = '    inside: { length: 34 mm, cap-volume: 0.5 ml, solid-volume: 0.3 ml }\n';
-const none = '    oil-volume: 3.2 ml\n    compensator: { kind: air-pocket, volume: 0.9 ml }\n';
-
-function buildOf(lines: string): Build {
-  const [build] = readParts(changed(none, lines)).builds;
-  if (build === undefined) throw new Error('the file has no build');
-  return build;
-}
+import { assembleShock, benchSteps, lengthsOf, readParts } from '../../lib/parts/index.js';
+import { buildWith, inside } from './one-statement.js';
 
 const kinds = [
   'air-pocket, volume: 0.9 ml',
@@ -30,7 +22,7 @@ const kinds = [
 
 describe('one gas', () => {
   it.each(kinds)('force and fill see one pressure at every position and temperature: %s', (kind) => {
-    const build = buildOf(`${inside}    compensator: { kind: ${kind} }\n`);
+    const build = buildWith(`${inside}    compensator: { kind: ${kind} }\n`);
     const { damper, closed } = assembleShock(build);
     expect(damper.gas).toBe(closed.gas);
     const oil = createOil(build.oil.definition);
@@ -52,4 +44,207 @@ describe('one gas', () => {
       }),
     );
   });
+});
+
+describe('how much gas there is', () => {
+  const filled = (lines: string) => assembleShock(buildWith(lines));
+  const air = '    closing: { free-air: 0 ml }\n';
+
+  it('is the volume of the compensator, and bubbles beside it', () => {
+    const { closed, known } = filled(
+      `${inside}    compensator: { kind: bladder, volume: 0.8 ml, stiffness: 10 kPa/ml }\n    closing: { free-air: 20 mm³ }\n`,
+    );
+    expect(closed.gas.rooms).toMatchObject([{ stiffness: 1e10, vented: false }, { stiffness: 0 }]);
+    expect(closed.gas.rooms[0]?.volume).toBeCloseTo(0.8e-6, 15);
+    expect(closed.gas.rooms[1]?.volume).toBeCloseTo(20e-9, 15);
+    expect(closed.oilVolume * 1e9).toBeCloseTo(4045.31 - 820, 1);
+    expect(known).toEqual({ gas: true, inside: true, oilVolume: true, closing: false, seal: false });
+  });
+
+  it('is what the inside leaves beside the oil', () => {
+    const { closed } = filled(`${inside}    oil-volume: 3.2 ml\n    compensator: { kind: air-pocket }\n`);
+    expect(closed.gasVolume * 1e9).toBeCloseTo(4045.31 - 3200, 1);
+    expect(closed.oilVolume * 1e9).toBeCloseTo(3200, 6);
+  });
+
+  it('is what was drawn off and the hollow of the cap', () => {
+    const { closed } = filled(`${inside}    closing: { drawn-off: 0.3 ml }\n`);
+    expect(closed.gasVolume * 1e9).toBeCloseTo(800, 6);
+    const { closed: pushed } = filled(`${inside}    closing: { drawn-off: 0.3 ml, shaft: 10 mm }\n`);
+    expect(pushed.gasVolume * 1e9).toBeCloseTo(800 - 70.686, 2);
+  });
+
+  it('leaves poured oil less what was drawn off', () => {
+    const { closed, known } = filled('    closing: { poured: 3.5 ml, drawn-off: 0.5 ml }\n');
+    expect(closed.oilVolume * 1e9).toBeCloseTo(3000, 6);
+    expect(closed.gasVolume * 1e9).toBeCloseTo(500, 6);
+    // Full to the rim, with nothing under the cap.
+    expect(closed.chamber.capVolume * 1e9).toBeCloseTo(0, 6);
+    expect(known.gas).toBe(true);
+  });
+
+  it('is twice what the shaft displaces where nothing is said, a guess', () => {
+    const { closed, known, assumptions } = filled(air);
+    expect(closed.gasVolume * 1e9).toBeCloseTo(2 * 169.646, 2);
+    expect(known.gas).toBe(false);
+    expect(assumptions).toEqual([
+      'What makes room for the shaft is not given: an air pocket under the cap is assumed.',
+      'How much gas makes room is not given: 0.339 ml is a guess, twice what the shaft displaces.',
+      'The inside of the body is not measured: 26.5 mm long and 2.73 ml of oil are a guess, as short as stroke and piston allow.',
+      'How it was closed is not given: filled to a level with the shaft fully out, as a cap over an air pocket usually is (common practice, no source) is assumed.',
+      'The temperature at which it was closed is not given: 20 °C is a guess.',
+      'The oil holds 0.488 ml of air dissolved, as after standing open (data sheets, from memory); it comes out only while a shock stands.',
+      'Friction of the seals is not given: 0.1 N to 1 N, typically 0.3 N, while moving, and half as much again after rest, is a guess (common practice, no source).',
+    ]);
+  });
+
+  it('of foam is a part of it, of an emulsion a part of the whole', () => {
+    const foam = filled(`    compensator: { kind: foam, volume: 1 ml, gas-fraction: 0.9 }\n${air}`);
+    expect(foam.closed.gasVolume * 1e9).toBeCloseTo(900, 6);
+    const emulsion = filled(`${inside}    compensator: { kind: emulsion, gas-fraction: 0.1 }\n`);
+    expect(emulsion.closed.gasVolume * 1e9).toBeCloseTo(387.57, 2);
+    const poured = filled('    oil-volume: 3.6 ml\n    compensator: { kind: emulsion, gas-fraction: 0.1 }\n');
+    expect(poured.closed.gasVolume * 1e9).toBeCloseTo(400, 6);
+  });
+
+  it('said twice, the volume of the compensator counts', () => {
+    const { closed, assumptions } = filled(
+      `${inside}    oil-volume: 3.2 ml\n    compensator: { kind: air-pocket, volume: 0.9 ml }\n${air}`,
+    );
+    expect(closed.gasVolume * 1e9).toBeCloseTo(900, 6);
+    expect(assumptions[0]).toBe(
+      'What makes room is said twice, as 0.9 ml and as 0.845 ml: the first counts.',
+    );
+  });
+
+  it('is the residual air where nothing makes room, and each further bleed takes half', () => {
+    const left = (bleed: string) =>
+      filled(`${inside}    compensator: { kind: none }\n    closing: { bleed: ${bleed} }\n`).closed
+        .gasVolume * 1e9;
+    // 2, 1, 0.5 and 0.25 % of 3875.66 mm³.
+    expect(left('never')).toBeCloseTo(77.51, 2);
+    expect(left('once')).toBeCloseTo(38.76, 2);
+    expect(left('twice')).toBeCloseTo(19.38, 2);
+    expect(left('three times')).toBeCloseTo(9.69, 2);
+  });
+});
+
+describe('where it was closed', () => {
+  const closed = (kind: string, ofBuild = '') =>
+    assembleShock(buildWith(`    compensator: { kind: ${kind} }\n`, ofBuild)).habit;
+
+  it.each([
+    ['air-pocket', 0],
+    ['bladder', 0],
+    ['vented-bladder', 0],
+    ['foam', 0],
+    ['emulsion', 0.024],
+    ['none', 0.024],
+  ])('%s has its habit', (kind, position) => {
+    expect(closed(kind)).toMatchObject({ position, assumed: true });
+    expect(closed(kind).words).toMatch(/\(common practice, no source\)$/u);
+  });
+
+  it('follows the build before the shock, and the page before both', () => {
+    const lines = '    closing: { shaft: 5 mm, temperature: 15 °C }\n';
+    expect(assembleShock(buildWith(lines)).habit).toMatchObject({ position: 0.005, assumed: false });
+    const build = buildWith(lines, '    close-at: fully in\n');
+    expect(assembleShock(build).habit).toMatchObject({
+      position: 0.024,
+      words: 'closed with the shaft fully in',
+    });
+    const { closed: chosen } = assembleShock(build, { closeAt: 0.01, temperature: 290, freeAir: 1e-8 });
+    expect(chosen.closing).toMatchObject({ position: 0.01, temperature: 290, freeAir: 1e-8 });
+    expect(assembleShock(build).closed.closing.temperature).toBe(288.15);
+  });
+
+  it('a shock closed fully in stands below the pressure outside with its shaft out', () => {
+    const { closed: bled } = assembleShock(
+      buildWith(`${inside}    compensator: { kind: none }\n    closing: { free-air: 40 mm³ }\n`),
+    );
+    // Boyle: 101325 · 40 / (40 + 169.646)
+    expect(pressureInside(bled, 0)).toBeCloseTo(19_333, 0);
+    expect(pressureInside(bled, 0.024)).toBeCloseTo(101_325, 3);
+  });
+});
+
+describe('files of new users', () => {
+  const file = (name: string) =>
+    readParts(readFileSync(new URL(`files/${name}`, import.meta.url), 'utf8'), name);
+
+  it('the smallest gives a build, and says how it was made', () => {
+    const parts = file('smallest.yaml');
+    expect(parts.assumptions).toEqual([
+      'The parts file has no builds: one is made of the pistons that fit, each with the first oil, label 25.',
+    ]);
+    expect(parts.builds.map(({ name, quantity }) => [name, quantity])).toEqual([['front, three holes', 1]]);
+    expect(parts.oils[1]?.assumptions).toEqual([
+      'The 450 cSt of bottle 450 are taken at 25 °C, as data sheets of silicone oil state them: the parts file gives no temperature.',
+    ]);
+    const [build] = parts.builds;
+    if (build === undefined) throw new Error('no build');
+    const { damper, known, seal } = assembleShock(build);
+    expect(known).toEqual({ gas: false, inside: false, oilVolume: false, closing: false, seal: false });
+    expect(damper.seal).toEqual(seal.typical);
+    const oil = parts.oils[1];
+    if (oil === undefined) throw new Error('no oil');
+    expect(assembleShock({ ...build, oil }).assumptions[0]).toMatch(/^The 450 cSt/u);
+  });
+
+  it('that of two cars keeps its builds and pistons of two bores', () => {
+    const parts = file('two-cars.yaml');
+    expect(parts.assumptions).toEqual([]);
+    expect(parts.builds.map(({ name }) => name)).toEqual(['buggy front', 'buggy rear', 'truck']);
+    expect(parts.pistons).toHaveLength(6);
+    expect(parts.timed?.map(({ build }) => build.name)).toEqual([
+      'buggy front',
+      'buggy front',
+      'buggy rear',
+      'buggy rear',
+      'truck',
+    ]);
+    for (const build of parts.builds) expect(assembleShock(build).known.seal).toBe(false);
+  });
+
+  it('without builds and with pistons of another bore says so', () => {
+    const text = readFileSync(new URL('files/smallest.yaml', import.meta.url), 'utf8').replace(
+      '11.92',
+      '9.92',
+    );
+    expect(readParts(text)).toMatchObject({
+      builds: [],
+      assumptions: ['The parts file has no builds, and none of its pistons fits one of its shocks.'],
+    });
+  });
+});
+
+describe('lengths', () => {
+  const lengths =
+    '    lengths: { body-eyelet: 50 mm, shaft: 42 mm, seal-stack: 9 mm, rod-end: 8 mm, droop-spacers: 1 mm }\n';
+
+  it('are read, with the piston travel from the inside', () => {
+    const build = buildWith(inside + lengths);
+    expect(lengthsOf(build.shock, build.piston)).toEqual({
+      bodyEyelet: 0.05,
+      shaft: 0.042,
+      sealStack: 0.009,
+      rodEnd: 0.008,
+      innerSpacers: 0.001,
+      bumpStop: 0,
+      pistonTravel: 0.034 - 0.0025,
+    });
+    expect(assembleShock(build).closed.chamber.shaftInside).toBe(0.001);
+  });
+
+  it('without the inside, let the piston travel the stroke', () => {
+    const { shock, piston } = buildWith(lengths);
+    expect(lengthsOf(shock, piston)?.pistonTravel).toBeCloseTo(0.025, 12);
+    expect(lengthsOf(buildWith('').shock, piston)).toBeUndefined();
+  });
+});
+
+it('says for everything unknown how to find it out at the bench', () => {
+  for (const quantity of ['gas', 'inside', 'oilVolume', 'closing', 'seal'] as const)
+    expect(benchSteps(quantity).length).toBeGreaterThan(0);
+  expect(benchSteps('gas')[0]).toMatch(/away from your face/u);
 });

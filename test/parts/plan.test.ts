@@ -36,7 +36,7 @@ describe('what a parts file says of plans', () => {
       { time: 8.5 * 3600, temperature: 283.15 },
       { time: 14 * 3600, temperature: 303.15 },
     ]);
-    expect(parts.timed).toEqual([{ name: 'front left', times: [4.1, 4.2] }]);
+    expect(parts.timed).toEqual([{ name: 'front left', times: [4.1, 4.2], build: parts.builds[0] }]);
     expect(parts.tolerances?.holeDiameter).toBeCloseTo(2e-5, 12);
     expect(parts.tolerances?.gap).toBeCloseTo(1e-5, 12);
     expect(parts.tolerances?.viscosity).toBe(0.05);
@@ -68,7 +68,15 @@ describe('what a parts file says of plans', () => {
 
   it('leaves them out where the file does', () => {
     const parts = readParts(smallFile);
-    expect(Object.keys(parts)).toEqual(['about', 'oils', 'pistons', 'shocks', 'springs', 'builds']);
+    expect(Object.keys(parts)).toEqual([
+      'about',
+      'assumptions',
+      'oils',
+      'pistons',
+      'shocks',
+      'springs',
+      'builds',
+    ]);
   });
 
   const cases = [
@@ -112,5 +120,29 @@ describe('what a parts file says of plans', () => {
       'shop:\n  - { name: shop 200, base: silicone, viscosity: 300 cSt, at: 25 °C, bottle: { volume: 60 ml } }\n',
     );
     expect(() => readParts(`${smallFile}${twice}`)).toThrow('shop[1].name: must be a name of its own');
+  });
+
+  const second = '  - { name: spare, shock: short 12, piston: two 1.7, oil: mineral }\n';
+  const named = (build: string) =>
+    `${smallFile}${second}timed:\n  - { name: left,${build} times: [4.1 s] }\n`;
+
+  it('knows of which build a timed shock is one', () => {
+    const parts = readParts(named(' build: spare,'));
+    expect(parts.timed?.[0]?.build).toBe(parts.builds[1]);
+  });
+
+  it.each([
+    ['', 'timed[0].build: is missing; write which of the builds it is: "front", "spare"'],
+    [' build: sparr,', 'timed[0].build: no build is named "sparr"; did you mean "spare"?'],
+    [' build: 3,', 'timed[0].build: must be a name as text, in quotes if it is a number, got 3'],
+  ])('refuses a timed shock with "%s" for its build', (build, message) => {
+    expect(() => readParts(named(build))).toThrow(message);
+  });
+
+  it('needs a build for a timed shock', () => {
+    const text = 'dashpot: 1\ntimed:\n  - { name: left, times: [4.1 s] }\n';
+    expect(() => readParts(text)).toThrow(
+      'timed[0]: needs a build that it is one of: there are none under "builds"',
+    );
   });
 });

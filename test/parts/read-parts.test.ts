@@ -7,9 +7,10 @@ describe('a good file', () => {
   const parts = readParts(smallFile);
 
   it('is in SI, with its defaults filled in', () => {
-    const gas = { volume: 0.9 / 1e6, pressure: 101_325, polytropicExponent: 1.4, ambientPressure: 101_325 };
+    const friction = (kineticForce: number) => ({ kineticForce, breakawayForce: 1.5 * kineticForce });
     const expected: Parts = {
       about: 'a file for tests',
+      assumptions: [],
       oils: [
         {
           name: 'clear 350',
@@ -49,8 +50,8 @@ describe('a good file', () => {
           shaftDiameter: 0.003,
           stroke: 0.024,
           oilVolume: 3.2 / 1e6,
-          gas,
-          seal: { kineticForce: 1, breakawayForce: 1.5 },
+          seal: { low: friction(0.1), typical: friction(0.3), high: friction(1), measured: false },
+          compensator: { kind: 'air-pocket', volume: 0.9 / 1e6 },
         },
       ],
       springs: [{ name: 'soft', rate: 400, freeLength: 0.045 }],
@@ -75,7 +76,8 @@ describe('a good file', () => {
   });
 
   it('may leave every list out', () => {
-    const empty: Parts = { about: '', oils: [], pistons: [], shocks: [], springs: [], builds: [] };
+    const lists = { oils: [], pistons: [], shocks: [], springs: [], builds: [] };
+    const empty: Parts = { about: '', assumptions: [], ...lists };
     expect(readParts('dashpot: 1')).toEqual(empty);
     expect(readParts('---\ndashpot: 1\n...\n')).toEqual(empty);
     expect(readParts('dashpot: 1\noils: []\n')).toEqual(empty);
@@ -140,13 +142,19 @@ describe('every way to know a viscosity', () => {
 
 describe('friction', () => {
   it('of breakaway follows the moving friction where only that is known', () => {
-    const text = changed('pressure: 1 atm }', 'pressure: 1 atm }\n    seal: { moving-friction: 0.6 N }');
-    expect(readParts(text).shocks[0]?.seal).toEqual({ kineticForce: 0.6, breakawayForce: 1.5 * 0.6 });
+    const seal = { kineticForce: 0.6, breakawayForce: 1.5 * 0.6 };
+    const text = changed('volume: 0.9 ml }', 'volume: 0.9 ml }\n    seal: { moving-friction: 0.6 N }');
+    expect(readParts(text).shocks[0]?.seal).toEqual({ low: seal, typical: seal, high: seal, measured: true });
   });
 
   it('may be none', () => {
-    const text = changed('pressure: 1 atm }', 'pressure: 1 atm }\n    seal: { moving-friction: 0 N }');
-    expect(readParts(text).shocks[0]?.seal).toEqual({ kineticForce: 0, breakawayForce: 0 });
+    const text = changed('volume: 0.9 ml }', 'volume: 0.9 ml }\n    seal: { moving-friction: 0 N }');
+    expect(readParts(text).shocks[0]?.seal.high).toEqual({ kineticForce: 0, breakawayForce: 0 });
+  });
+
+  it('of moving follows the breakaway friction where only that is known', () => {
+    const text = changed('volume: 0.9 ml }', 'volume: 0.9 ml }\n    seal: { breakaway-friction: 0.3 N }');
+    expect(readParts(text).shocks[0]?.seal.typical.kineticForce).toBeCloseTo(0.2, 12);
   });
 });
 

@@ -54,17 +54,17 @@ describe('what does not fit', () => {
       'shaft: 11.97 mm\n    stroke: 6 mm',
       '32:13 builds[0].piston: the piston "two 1.7" of 11.95 mm must be larger than the shaft of 11.97 mm of "short 12"',
     ],
-    // π/4 · 3² · 24 = 169.6 mm³; 120 mm³ are used up after 120 / 7.069 = 16.98 mm.
+    // π/4 · 3² · 24 = 169.6 mm³; 120 mm³ and bubbles of 1 % of 3.2 ml are used up after 152 / 7.069 = 21.5 mm.
     [
       'hydraulic lock',
       '0.9 ml',
       '120 mm³',
-      '26:20 shocks[0].gas.volume: must be more than 169.6 mm³, which the 3 mm shaft pushes aside over the stroke of 24 mm, got 120 mm³: the shock locks with the shaft 16.98 mm in',
+      '26:46 shocks[0].compensator.volume: must leave more gas than the 169.6 mm³ that the 3 mm shaft takes from where the shock is closed, fully out, to the end of its stroke of 24 mm, got 152 mm³: the shock locks with the shaft 21.5 mm in',
     ],
     [
       'breakaway below moving friction',
-      'pressure: 1 atm }',
-      'pressure: 1 atm }\n    seal: { moving-friction: 2 N, breakaway-friction: 1 N }',
+      'volume: 0.9 ml }',
+      'volume: 0.9 ml }\n    seal: { moving-friction: 2 N, breakaway-friction: 1 N }',
       '27:55 shocks[0].seal.breakaway-friction: must be at least the moving friction of 2 N, got 1 N',
     ],
   ])('%s', (_what, from, to, message) => {

@@ -14,7 +14,7 @@ describe('keys, names and references', () => {
       'unknown key',
       'shaft: 3 mm',
       'shaft: 3 mm\n    colour: red',
-      '24:5 shocks[0].colour: unknown key; accepted are "name", "bore", "shaft", "stroke", "oil-volume", "gas", "seal", "inside", "compensator", "lengths"',
+      '24:5 shocks[0].colour: unknown key; accepted are "name", "bore", "shaft", "stroke", "oil-volume", "seal", "inside", "compensator", "closing", "lengths"',
     ],
     [
       'unknown key at the top',

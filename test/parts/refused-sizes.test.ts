@@ -45,9 +45,9 @@ describe('sizes', () => {
     ],
     [
       'gauge pressure taken for absolute',
-      '1 atm',
-      '0 bar',
-      '26:38 shocks[0].gas.pressure: must be greater than 0 bar, got "0 bar"',
+      'volume: 0.9 ml }',
+      'volume: 0.9 ml }\n    closing: { ambient-pressure: 0 bar }',
+      '27:34 shocks[0].closing.ambient-pressure: must be greater than 0 bar, got "0 bar"',
     ],
     [
       'spring like that of a real car',

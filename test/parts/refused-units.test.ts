@@ -124,9 +124,9 @@ describe('units and numbers', () => {
     ],
     [
       'exponent below 1',
-      'pressure: 1 atm',
-      'pressure: 1 atm, exponent: 0.9',
-      '26:55 shocks[0].gas.exponent: must be a number from 1 to 1.4, got 0.9',
+      'volume: 0.9 ml',
+      'volume: 0.9 ml, exponent: 0.9',
+      '26:64 shocks[0].compensator.exponent: must be a number from 1 to 1.4, got 0.9',
     ],
     [
       'off the bore',

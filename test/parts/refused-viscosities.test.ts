@@ -19,10 +19,10 @@ describe('ways to know a viscosity', () => {
       '4:5 oils[0]: has more than one way to know its viscosity, viscosity and trade-weight; keep one',
     ],
     [
-      'no temperature',
-      '    at: 25 °C\n',
+      'no temperature of a petroleum oil',
+      '    at: 40 °C\n',
       '',
-      '4:5 oils[0].at: is missing; write the temperature of the viscosity, for example "25 °C"',
+      '9:5 oils[1].at: is missing; write the temperature of the viscosity, for example "40 °C"',
     ],
     [
       'no viscosity',

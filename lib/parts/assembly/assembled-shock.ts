@@ -1,40 +1,19 @@
 import { type Damper, requireDamper, shaftArea } from '../../damper/damper.js';
-import { typicalSiliconeAirSolubility } from '../../fill/air/typical-oil.js';
 import { fluidRoom } from '../../fill/chamber/chamber.js';
-import { type ClosedShock, type Closing, closeShock } from '../../fill/chamber/closed-shock.js';
-import { petroleumAirSolubility } from '../../fluid/air/air-solubility.js';
-import { oilDensity } from '../../fluid/oil/density.js';
-import { createOil, type Oil } from '../../fluid/oil/oil.js';
+import { type ClosedShock, closeShock } from '../../fill/chamber/closed-shock.js';
+import { createOil } from '../../fluid/oil/oil.js';
 import { compensatorVolume } from '../../gas/compensator.js';
 import { formatQuantity } from '../../units/index.js';
 import type { Build } from '../parts.js';
-import type { CompensatorKind, SealInterval, ShockPart } from '../shock-part.js';
+import type { SealInterval } from '../shock-part.js';
 import { assumedInside, guessedRoom, measuredInside } from './chamber-of.js';
-import {
-  bubbleShare,
-  type ClosingHabit,
-  closingHabit,
-  guessedBenchTemperature,
-  usualAmbientPressure,
-} from './closing-habit.js';
+import { type ClosingHabit, closingHabit } from './closing-habit.js';
+import { bubblesIn, closingOf, type FillChoices, warmthAssumed } from './closing-of.js';
 import { compensatorOf } from './compensator-of.js';
-import { gasFractionOf, gasStatement } from './gas-statement.js';
-import { ShockFault } from './shock-fault.js';
+import { gasStatement } from './gas-statement.js';
+import { oilStated, roomFor } from './stated-oil.js';
+import { valveRemarks } from './valve-remarks.js';
 import { millilitres } from './words.js';
-
-/**
- * What a page may say of a fill instead of the parts file.
- *
- * @public
- */
-export interface FillChoices {
-  /** Temperature of oil and gas as it is closed [K]. */
-  readonly temperature?: number;
-  /** How far the shaft is pushed in as it is closed [m]. */
-  readonly closeAt?: number;
-  /** Air left in the oil as bubbles [m³]. */
-  readonly freeAir?: number;
-}
 
 /**
  * What the parts file says of a shock, as against what was taken for granted.
@@ -70,6 +49,8 @@ export interface AssembledShock {
   readonly known: KnownOfShock;
   /** What was taken for granted, sentences with numbers for a person to read. */
   readonly assumptions: readonly string[];
+  /** What is odd about the build and yet possible, sentences for a person to read. */
+  readonly remarks: readonly string[];
 }
 
 /**
@@ -121,7 +102,8 @@ export function assembleShock(
     seal: shock.seal,
     habit,
     known: {
-      gas: gas.known,
+      // Where nothing makes room but bubbles, they are the gas.
+      gas: gas.known && (kind !== 'none' || air.assumptions.length === 0),
       inside: measured !== undefined,
       oilVolume: oilSaid !== undefined || (measured !== undefined && gas.known),
       closing: !habit.assumed,
@@ -141,80 +123,13 @@ export function assembleShock(
       `The oil holds ${millilitres(closing.dissolvedAir ?? 0)} of air dissolved, as after standing open (data sheets, from memory); it comes out only while a shock stands.`,
       ...sealAssumed(shock.seal),
     ],
+    remarks: valveRemarks(damper),
   };
 }
 
 function damperWith({ shock, piston }: Pick<Build, 'shock' | 'piston'>, { gas }: ClosedShock): Damper {
   const { bore, shaftDiameter, stroke, seal } = shock;
   return { bore, shaftDiameter, stroke, piston: piston.piston, gas, seal: seal.typical };
-}
-
-/** Oil that the file says stays, from its own key or from the syringe. */
-function oilStated({ oilVolume, closing }: ShockPart): number | undefined {
-  const syringe = closing?.poured === undefined ? undefined : closing.poured - (closing.drawnOff ?? 0);
-  if (oilVolume === undefined || syringe === undefined) return oilVolume ?? syringe;
-  if (Math.abs(syringe - oilVolume) <= Math.max(0.1e-6, 0.05 * oilVolume)) return oilVolume;
-  throw new ShockFault(
-    ['oil-volume'],
-    oilVolume,
-    `says ${millilitres(oilVolume)}, but "closing" pours ${millilitres(syringe)} that stay: one of them is wrong`,
-  );
-}
-
-/** Room that oil and the air beaten into it take together. */
-function roomFor(oil: number | undefined, shock: ShockPart, kind: CompensatorKind): number | undefined {
-  if (oil === undefined || kind !== 'emulsion') return oil;
-  return oil / (1 - gasFractionOf(shock, kind));
-}
-
-/** Air left in the oil as bubbles: said, or a guess. */
-function bubblesIn(
-  { closing }: ShockPart,
-  kind: CompensatorKind,
-  choices: FillChoices,
-  oil: number,
-): { readonly volume: number; readonly assumptions: readonly string[] } {
-  const said = choices.freeAir ?? closing?.freeAir;
-  if (said !== undefined) return { volume: said, assumptions: [] };
-  // Its air is what makes room.
-  if (kind === 'emulsion') return { volume: 0, assumptions: [] };
-  const share = bubbleShare(closing?.bleeds);
-  const volume = share * Math.max(oil, 0);
-  const sentence = `Air left in the oil as bubbles is not given: ${millilitres(volume)}, ${Number((100 * share).toPrecision(2))} % of the oil, is a guess.`;
-  return { volume, assumptions: [sentence] };
-}
-
-function closingOf(
-  { closing, compensator }: ShockPart,
-  choices: FillChoices,
-  now: Pick<Closing, 'position' | 'freeAir'>,
-  oil: Oil,
-  oilVolume: number,
-): Closing {
-  const temperature = choices.temperature ?? closing?.temperature ?? guessedBenchTemperature;
-  const { exponent, airReleasePressure } = compensator ?? {};
-  return {
-    ...now,
-    temperature,
-    ambientPressure: closing?.ambientPressure ?? usualAmbientPressure,
-    dissolvedAir: airSolubility(oil, temperature) * oilVolume,
-    oilDensity: oilDensity(oil.base, temperature, oil.densityAt15Celsius),
-    ...(exponent === undefined ? {} : { polytropicExponent: exponent }),
-    ...(airReleasePressure === undefined ? {} : { airReleasePressure }),
-  };
-}
-
-/** Volume of air that a volume of oil dissolves; the law for petroleum is asked at the ends of its range beyond them. */
-function airSolubility({ base, densityAt15Celsius }: Oil, temperature: number): number {
-  if (base === 'silicone') return typicalSiliconeAirSolubility;
-  const warm = Math.min(Math.max(temperature, 233.15), 473.15);
-  return petroleumAirSolubility(warm, Math.min(Math.max(densityAt15Celsius, 800), 950));
-}
-
-function warmthAssumed({ closing }: ShockPart, choices: FillChoices): readonly string[] {
-  if ((choices.temperature ?? closing?.temperature) !== undefined) return [];
-  const warm = formatQuantity(guessedBenchTemperature, 'temperature', '°C', 3);
-  return [`The temperature at which it was closed is not given: ${warm} is a guess.`];
 }
 
 function sealAssumed({ low, high, typical, measured }: SealInterval): readonly string[] {

@@ -46,13 +46,7 @@ export function faultWords(error: InputError, build: FoundBuild): BuildFault {
         `must be thinner than the bore of ${millimetres(shock.bore)}, got ${millimetres(value)}`,
       );
     case 'position':
-    case 'closing.position':
       return pastStroke(build, value);
-    case 'gas.airReleasePressure':
-      return ofShock(
-        ['compensator', 'air-release-pressure'],
-        `must be below the pressure of the air outside, got ${formatQuantity(value, 'pressure', 'bar', 4)}`,
-      );
     case 'compensator.stiffness':
       return ofShock(
         ['compensator', 'stiffness'],

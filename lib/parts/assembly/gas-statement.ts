@@ -52,7 +52,7 @@ export function gasStatement(facts: FillFacts): GasStatement {
   const statements = statementsOf(facts);
   for (const { path, volume, words } of statements) {
     if (facts.kind !== 'none' && !(volume > 0))
-      throw new ShockFault(path, volume, `${words}, which leaves no room for gas`);
+      throw new ShockFault(path, volume, `${words}: no room for gas`);
   }
   const [first, ...others] = statements;
   if (first === undefined) return guessed(facts);
