@@ -75,11 +75,24 @@ describe('how much gas there is', () => {
   });
 
   it('leaves poured oil less what was drawn off', () => {
-    const { closed, known } = filled('    closing: { poured: 3.5 ml, drawn-off: 0.5 ml }\n');
+    const { closed, known, assumptions } = filled('    closing: { poured: 3.5 ml, drawn-off: 0.5 ml }\n');
     expect(closed.oilVolume * 1e9).toBeCloseTo(3000, 6);
     expect(closed.gasVolume * 1e9).toBeCloseTo(500, 6);
     // Full to the rim, with nothing under the cap.
     expect(closed.chamber.capVolume * 1e9).toBeCloseTo(0, 6);
+    expect(known.gas).toBe(false);
+    expect(assumptions[1]).toBe(
+      'The hollow of the cap is not given: what was drawn off is taken as all that makes room.',
+    );
+  });
+
+  it('and what was drawn off leave the hollow of the cap, where nobody measured it', () => {
+    const { closed, known } = filled(
+      '    compensator: { kind: air-pocket, volume: 0.9 ml }\n    closing: { poured: 3.5 ml, drawn-off: 0.3 ml, free-air: 0 ml }\n',
+    );
+    expect(closed.gasVolume * 1e9).toBeCloseTo(900, 6);
+    expect(closed.oilVolume * 1e9).toBeCloseTo(3200, 6);
+    expect(closed.chamber.capVolume * 1e9).toBeCloseTo(600, 6);
     expect(known.gas).toBe(true);
   });
 

@@ -66,7 +66,7 @@ describe('statements that contradict each other', () => {
       '26:40 shocks[0].compensator.volume: leaves no room for oil: with the free air it takes 5 ml of the 4.05 ml inside',
     ],
   ])('%s', (_what, lines, message) => {
-    expect(refusal(fileWith(lines))).toBe(message);
+    expect(refusal(fileWith(lines ?? ''))).toBe(message);
   });
 });
 
@@ -101,7 +101,7 @@ describe('gas that cannot make room', () => {
       '    close-at: fully in\n',
     ],
   ])('%s', (_what, lines, message, ofBuild) => {
-    expect(refusal(fileWith(lines, ofBuild))).toBe(message);
+    expect(refusal(fileWith(lines ?? '', ofBuild))).toBe(message);
   });
 });
 
@@ -222,7 +222,7 @@ describe('keys of what makes room', () => {
       '25:43 shocks[0].lengths.shaft: must be longer than seals, spacers and bump stop together, 9 mm, got 9 mm',
     ],
   ])('%s', (_what, lines, message, ofBuild) => {
-    expect(refusal(fileWith(lines, ofBuild))).toBe(message);
+    expect(refusal(fileWith(lines ?? '', ofBuild))).toBe(message);
   });
 
   // Bubbles of 1 % of π/4 14² · 22.8 − π/4 13.93² · 2.8 − 10 = 3073 mm³; a usual piston stands in.

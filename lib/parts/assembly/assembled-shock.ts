@@ -5,7 +5,7 @@ import { createOil } from '../../fluid/oil/oil.js';
 import { compensatorVolume } from '../../gas/compensator.js';
 import { formatQuantity } from '../../units/index.js';
 import type { Build } from '../parts.js';
-import type { SealInterval } from '../shock-part.js';
+import type { CompensatorKind, SealInterval, ShockPart } from '../shock-part.js';
 import { assumedInside, guessedRoom, measuredInside } from './chamber-of.js';
 import { type ClosingHabit, closingHabit } from './closing-habit.js';
 import { bubblesIn, closingOf, type FillChoices, warmthAssumed } from './closing-of.js';
@@ -87,7 +87,7 @@ export function assembleShock(
       oil: oilSaid,
       gas: gas.volume,
       freeAir: air.volume,
-      underCap: kind !== 'emulsion' && shock.closing?.drawnOff === undefined,
+      underCap: underCap(shock, kind, gas.volume, air.volume + facts.shaftArea * position),
     });
   const finalRoom = fluidRoom(inside.chamber, position);
   const { compensator, assumptions: made } = compensatorOf(shock, kind, gas.volume, finalRoom);
@@ -125,6 +125,12 @@ export function assembleShock(
     ],
     remarks: valveRemarks(damper),
   };
+}
+
+/** What of the gas is above the rim in a body that was full with the shaft fully out [m³]: what was drawn off makes the rest of it. */
+function underCap({ closing }: ShockPart, kind: CompensatorKind, gas: number, besides: number): number {
+  if (kind === 'emulsion') return 0;
+  return closing?.drawnOff === undefined ? gas : Math.max(gas + besides - closing.drawnOff, 0);
 }
 
 function damperWith({ shock, piston }: Pick<Build, 'shock' | 'piston'>, { gas }: ClosedShock): Damper {

@@ -61,13 +61,12 @@ export function assumedInside(
     readonly oil: number | undefined;
     readonly gas: number;
     readonly freeAir: number;
-    /** Whether the gas is under the cap, and not between the oil. */
-    readonly underCap: boolean;
+    /** What of the gas is under the cap, above the rim [m³]. */
+    readonly underCap: number;
   },
 ): Inside {
   const short = shortBody(shock, piston);
-  const { position, oil, gas, freeAir } = fill;
-  const underCap = fill.underCap ? gas : 0;
+  const { position, oil, gas, freeAir, underCap } = fill;
   const said = (chamber: ShockChamber): Inside => ({
     chamber,
     assumptions: [

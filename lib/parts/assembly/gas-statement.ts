@@ -70,7 +70,10 @@ export function gasStatement(facts: FillFacts): GasStatement {
       `What makes room is said twice, as ${millilitres(first.volume)} and as ${millilitres(other.volume)}: the first counts.`,
     ];
   });
-  return { volume: first.volume, known: true, assumptions };
+  if (first.path[0] !== 'closing' || first.path[1] !== 'drawn-off' || facts.shock.inside !== undefined)
+    return { volume: first.volume, known: true, assumptions };
+  const sentence = 'The hollow of the cap is not given: what was drawn off is taken as all that makes room.';
+  return { volume: first.volume, known: false, assumptions: [sentence, ...assumptions] };
 }
 
 function statementsOf(facts: FillFacts): readonly Statement[] {
@@ -87,11 +90,14 @@ function statementsOf(facts: FillFacts): readonly Statement[] {
   if (own !== undefined) statements.push({ ...own, words: `says ${millilitres(own.volume)}` });
   const drawnOff = closing?.drawnOff;
   if (drawnOff !== undefined) {
-    const volume = (inside?.capVolume ?? 0) + drawnOff - shaftArea * position - freeAir;
+    const left = drawnOff - shaftArea * position - freeAir;
+    // A hollow that nobody measured holds what the compensator says it does.
+    const hollow = inside?.capVolume ?? (own === undefined ? 0 : Math.max(own.volume - left, 0));
+    const volume = hollow + left;
     statements.push({
       path: ['closing', 'drawn-off'],
       volume,
-      words: `${millilitres(drawnOff)} drawn off${inside ? ` and the hollow of the cap of ${millilitres(inside.capVolume)}` : ''} less the shaft of ${millilitres(shaftArea * position)} that went in and the free air of ${millilitres(freeAir)} leave ${signed(volume)}`,
+      words: `${millilitres(drawnOff)} drawn off${hollow > 0 ? ` and the hollow of the cap of ${millilitres(hollow)}` : ''} less the shaft of ${millilitres(shaftArea * position)} that went in and the free air of ${millilitres(freeAir)} leave ${signed(volume)}`,
     });
   }
   if (room !== undefined && oil !== undefined) {
