@@ -17,7 +17,7 @@ export const fillSources: readonly string[] = [
 /** What filling takes for granted. */
 export const fillAssumptions: readonly string[] = [
   'Oil, gas and body have one temperature; the body does not grow, and oil is not squeezed.',
-  'The gas moves slowly and keeps its temperature; a fast stroke pushes harder at its end, by 40 % where it squeezes the gas a little and by more where it squeezes it much.',
+  'The gas moves slowly and keeps its temperature; a fast stroke pushes harder at its end.',
   'Surface tension 21 mN/m (silicone) or 30 mN/m (petroleum), from memory.',
   'Bubbles are held by dirt on their surface and rise slower than clean ones, so that waits are on the long side.',
 ];
