@@ -3,6 +3,7 @@ import { InputError } from '../base/input-error.js';
 import { rootAbove } from '../numeric/root-finding.js';
 import type { Gas } from './gas.js';
 import { type RestingRoom, roomPressure, volumeGivenUp } from './gas-room.js';
+import { pressureOfTwo } from './two-rooms.js';
 
 /**
  * What has changed since the shock was closed, apart from the position of the shaft.
@@ -166,13 +167,21 @@ function requireRoom({ capacity }: GasState, displacedVolume: number): void {
  * @public
  */
 export function gasPressure(state: GasState, displacedVolume: number): number {
-  const [room, second] = state.rooms;
-  if (room === undefined || second !== undefined)
-    return state.gas.closing.pressure * Math.exp(logGasPressure(state, displacedVolume));
+  const [room, second, third] = state.rooms;
+  if (room === undefined || third !== undefined) return searchedPressure(state, displacedVolume);
   requireRoom(state, displacedVolume);
+  if (second !== undefined) {
+    const taken = displacedVolume - state.restDisplacement;
+    const ofTwo = pressureOfTwo([room, second], taken, state.polytropicExponent);
+    return ofTwo ?? searchedPressure(state, displacedVolume);
+  }
   const pressure = roomPressure(room, displacedVolume - state.restDisplacement, state.polytropicExponent);
   // Walls that hold back more than the gas pushes leave a space empty.
   return Math.max(pressure, 0);
+}
+
+function searchedPressure(state: GasState, displacedVolume: number): number {
+  return state.gas.closing.pressure * Math.exp(logGasPressure(state, displacedVolume));
 }
 
 /**
