@@ -1,9 +1,13 @@
 import { type Block, defineNotebook, integer, onePart, quantity } from '../lib/page/index.js';
 import { formatQuantity } from '../lib/units/index.js';
 import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
-import { speed, temperature } from './base/quantities.js';
+import { chosenBuild } from './base/chosen-shock.js';
+import { hottestOil, oilTemperature } from './base/day.js';
+import { requireRunsIn } from './base/piston-in-bore.js';
+import { middleSpeed, slowSpeed } from './base/shaft-speeds.js';
+import { requireSlowBelowMiddle } from './base/slow-below-fast.js';
 import { celsius, newtons, shaftSpeed } from './base/wording.js';
-import { bench, type Change, holdsBack, holesText, type Shelf } from './lesson/bench.js';
+import { bench, type Change, holdsBack, holesText } from './lesson/bench.js';
 import { countExperiment, diameterExperiment, temperatureExperiment } from './lesson/experiments.js';
 
 export const notebook = defineNotebook({
@@ -29,12 +33,7 @@ export const notebook = defineNotebook({
       min: 1,
       max: 12,
     }),
-    warmer: quantity({
-      ...temperature,
-      label: 'Other temperature',
-      help: 'Oil after the third.',
-      default: 40,
-    }),
+    hottest: hottestOil,
     diameter: quantity({
       dimension: 'length',
       unit: 'mm',
@@ -46,21 +45,18 @@ export const notebook = defineNotebook({
       help: 'Hole diameter on the bench.',
     }),
     count: integer({ label: 'Holes', help: 'Holes on the bench.', default: 2, min: 1, max: 12 }),
-    temperature: quantity({ ...temperature, label: 'Temperature', help: 'Oil on the bench.', default: 20 }),
+    temperature: oilTemperature,
     oil: onePart({ list: 'oils', label: 'Oil', help: 'The oil in the shock.' }),
     shock: onePart({ list: 'shocks', label: 'Shock', help: 'The body.' }),
     piston: onePart({ list: 'pistons', label: 'Piston', help: 'The blank that is drilled.' }),
-    slow: quantity({ ...speed, label: 'Slow', help: 'A slow shaft speed.', default: 20 }),
-    fast: quantity({
-      ...speed,
-      label: 'Fast',
-      help: 'A fast shaft speed; the end of the axis.',
-      default: 1000,
-    }),
+    slow: slowSpeed,
+    middle: middleSpeed,
   },
-  run(_parts, values) {
-    const { oil, shock, piston, slow, fast } = values;
-    const shelf: Shelf = { oil, shock, piston };
+  run(parts, values) {
+    const { oil, shock, piston, slow, middle } = values;
+    requireSlowBelowMiddle(values);
+    requireRunsIn(piston, shock);
+    const build = chosenBuild(parts, values);
     const start: Change = {
       holeCount: values.count,
       holeDiameter: values.diameter,
@@ -68,10 +64,10 @@ export const notebook = defineNotebook({
     };
     const size = formatQuantity(values.diameter, 'length', 'mm', 3);
     const compared = (change: Partial<Change>, names: readonly [string, string]) => ({
-      before: bench(names[0], shelf, start),
-      after: bench(names[1], shelf, { ...start, ...change }),
+      before: bench(names[0], build, start),
+      after: bench(names[1], build, { ...start, ...change }),
       slow,
-      fast,
+      middle,
     });
     const wider = formatQuantity(values.wider, 'length', 'mm', 3);
     const blocks: readonly Block[] = [
@@ -87,14 +83,14 @@ export const notebook = defineNotebook({
       ),
       { kind: 'heading', text: 'Oil temperature' },
       temperatureExperiment(
-        compared({ temperature: values.warmer }, [celsius(values.temperature), celsius(values.warmer)]),
+        compared({ temperature: values.hottest }, [celsius(values.temperature), celsius(values.hottest)]),
       ),
       ...workCautions.map((text): Block => ({ kind: 'caution', text })),
       { kind: 'assumptions', items: forceAssumptions },
     ];
-    const base = bench(size, shelf, start);
+    const base = bench(size, build, start);
     return {
-      answer: `${holesText(values.count)} of ${size} ${values.count === 1 ? 'holds' : 'hold'} back with ${newtons(holdsBack(base, slow))} at ${shaftSpeed(slow)} and ${newtons(holdsBack(base, fast))} at ${shaftSpeed(fast)}; three changes, each to be guessed first and checked by hand.`,
+      answer: `In rebound ${holesText(values.count)} of ${size} ${values.count === 1 ? 'holds' : 'hold'} back with ${newtons(holdsBack(base, slow))} at ${shaftSpeed(slow)} and ${newtons(holdsBack(base, middle))} at ${shaftSpeed(middle)}; three changes, each to be guessed first and checked by hand.`,
       blocks,
       sources: [...forceSources, ...oilSources],
     };

@@ -1,8 +1,8 @@
 import type { DamperModel } from '../../lib/damper/damper-model.js';
 import type { Piston } from '../../lib/flow/geometry/piston.js';
-import type { OilPart, PistonPart } from '../../lib/parts/parts.js';
-import type { ShockPart } from '../../lib/parts/shock-part.js';
-import { modelAt, oilCase, pointAt } from '../base/oil-forces.js';
+import type { Build } from '../../lib/parts/index.js';
+import { modelsOf, requireGoesTogether } from '../base/chosen-shock.js';
+import { pointAt } from '../base/oil-forces.js';
 
 /** One shock on the bench of the lesson. */
 export interface Bench {
@@ -10,13 +10,6 @@ export interface Bench {
   readonly model: DamperModel;
   readonly holeCount: number;
   readonly holeDiameter: number;
-}
-
-/** What stays the same through the lesson. */
-export interface Shelf {
-  readonly oil: OilPart;
-  readonly shock: ShockPart;
-  readonly piston: PistonPart;
 }
 
 /** What one experiment changes. */
@@ -29,17 +22,19 @@ export interface Change {
 /** So slow that the inertia of the oil is lost in the rounding of a hand calculation [m/s]. */
 export const crawl = 1e-3;
 
-/** A shock whose piston has straight holes of one size, at one oil temperature. */
-export function bench(name: string, { oil, shock, piston }: Shelf, change: Change): Bench {
+/** The shock of a build whose piston has straight holes of one size, at one oil temperature. */
+export function bench(name: string, build: Build, change: Change): Bench {
   const { holeCount, holeDiameter, temperature } = change;
+  const { diameter, thickness, eccentricity } = build.piston.piston;
   const plain: Piston = {
-    diameter: piston.piston.diameter,
-    thickness: piston.piston.thickness,
-    eccentricity: piston.piston.eccentricity,
+    diameter,
+    thickness,
+    eccentricity,
     holes: [{ count: holeCount, diameter: holeDiameter }],
   };
-  const model = modelAt(oilCase(oil, shock, { name: piston.name, piston: plain }), temperature);
-  return { name, model, holeCount, holeDiameter };
+  const changed = { ...build, piston: { name: build.piston.name, piston: plain } };
+  requireGoesTogether(changed);
+  return { name, model: modelsOf(changed, temperature).model, holeCount, holeDiameter };
 }
 
 /** `one hole`, `4 holes` */

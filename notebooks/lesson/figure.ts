@@ -10,19 +10,19 @@ export function beforeAfterFigure(
   id: string,
   title: string,
   benches: readonly [Bench, Bench],
-  fast: number,
+  middle: number,
 ): Figure {
   const [before, after] = benches;
   return lineChart({
     id,
     title,
-    alt: `At ${shaftSpeed(fast)} the shock holds back with ${newtons(holdsBack(before, fast))} first (${before.name}) and ${newtons(holdsBack(after, fast))} then (${after.name}).`,
+    alt: `In rebound at ${shaftSpeed(middle)} the shock holds back with ${newtons(holdsBack(before, middle))} first (${before.name}) and ${newtons(holdsBack(after, middle))} then (${after.name}).`,
     x: { label: 'Shaft speed in rebound', unit: 'mm/s', dimension: 'speed' },
     y: { label: 'Damping force', unit: 'N', dimension: 'force' },
     series: benches.map((one, index) => ({
       name: `${index === 0 ? 'first' : 'then'}: ${one.name}`,
       points: Array.from({ length: steps + 1 }, (_point, step) => {
-        const speed = (fast * step) / steps;
+        const speed = (middle * step) / steps;
         return { x: speed, y: holdsBack(one, speed) };
       }),
     })),

@@ -64,9 +64,9 @@ describe('the lesson', () => {
   const parts = readParts(readFileSync(new URL('../../notebooks/demo-parts.yaml', import.meta.url), 'utf8'));
   it.each([
     {},
-    { wider: '1.2 mm', more: '1', warmer: '5 °C' },
+    { wider: '1.2 mm', more: '1', hottest: '5 °C' },
     { oil: 'clear 650', shock: 'long 12', count: '4', diameter: '1 mm' },
-    { wider: '1.6 mm', more: '2', warmer: '20 °C' },
+    { wider: '1.6 mm', more: '2', hottest: '20 °C' },
   ])('agrees with the calculations by hand: %j', (texts) => {
     const shown = lesson.run(parts, readParameterValues(lesson.parameters, texts, parts));
     expect(pagePassed(shown)).toBe(true);

@@ -1,0 +1,147 @@
+import { describe, expect, it, vi } from 'vitest';
+import { damperForce } from '../../lib/damper/damper-force.js';
+import { damperModel } from '../../lib/damper/damper-model.js';
+import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
+import { createOil } from '../../lib/fluid/oil/oil.js';
+import { allBlocks, type Page, pagePassed } from '../../lib/page/index.js';
+import { assembleShock, type Parts } from '../../lib/parts/index.js';
+import { notebook } from '../../notebooks/lesson.js';
+import { files, numbersIn, pageOf, rowOf, tableOf, wordsOf } from './answers.js';
+
+vi.setConfig({ testTimeout: 60_000 });
+
+/** What is on the bench: holes [m], oil [K]. */
+interface Bench {
+  readonly count: number;
+  readonly diameter: number;
+  readonly temperature: number;
+}
+
+/** Rebound damping [N] of the first build with straight holes. */
+function rebound(
+  { builds }: Parts,
+  {
+    count,
+    diameter,
+    temperature,
+  }: { readonly count: number; readonly diameter: number; readonly temperature: number },
+): (speed: number) => number {
+  const [build] = builds;
+  if (build === undefined) throw new Error('no build');
+  const holes = [{ count, diameter }];
+  const piston = { ...build.piston, piston: { ...build.piston.piston, holes } };
+  const { damper } = assembleShock({ ...build, piston });
+  const model = damperModel(damper, fluidAt(createOil(build.oil.definition), temperature));
+  return (speed) => -damperForce(model, { speed: -speed, position: 0.003 }).dampingForce;
+}
+
+/** What stands behind a question. */
+function revealed(page: Page, id: string): { readonly choices: readonly string[]; readonly text: string } {
+  const block = page.blocks.find((one) => one.kind === 'reveal' && one.id === id);
+  if (block?.kind !== 'reveal') throw new Error(`no ${id}`);
+  const [first] = block.blocks;
+  return { choices: block.choices, text: first?.kind === 'text' ? first.text : '' };
+}
+
+const cases = [
+  { file: 'demo', now: 293.15, hot: 311.15, wider: 2, more: 4 },
+  { file: 'twoCars', now: 292.15, hot: 307.15, wider: 1.2, more: 1 },
+  { file: 'smallest', now: 293.15, hot: 311.15, wider: 1.7, more: 3 },
+  { file: 'demo', now: 293.15, hot: 278.15, wider: 1, more: 6 },
+] as const;
+
+describe.each(cases)('$file, $wider mm, $more holes', ({ file, now, hot, wider, more }) => {
+  const parts = files[file];
+  const page = pageOf(notebook, parts, {
+    wider: `${wider} mm`,
+    more: String(more),
+    hottest: `${(hot - 273.15).toFixed(0)} °C`,
+  });
+  const start: Bench = { count: 2, diameter: 1.6e-3, temperature: now };
+  const [, slowSaid = 0, , middleSaid = 0] = numbersIn(
+    page.answer,
+    /^In rebound 2 holes of 1\.6 mm hold back with ([\d.]+) N at (\d+) mm\/s and ([\d.]+) N at (\d+) mm\/s;/u,
+  );
+  const [slow, middle] = [slowSaid / 1e3, middleSaid / 1e3];
+  const left = (change: Partial<Bench>, speed: number) =>
+    rebound(parts, { ...start, ...change })(speed) / rebound(parts, start)(speed);
+
+  it('the answer', () => {
+    const [atSlow = 0, , atMiddle = 0] = numbersIn(
+      page.answer,
+      /back with ([\d.]+) N at (\d+) mm\/s and ([\d.]+) N/u,
+    );
+    expect(atSlow / rebound(parts, start)(slow)).toBeCloseTo(1, 2);
+    expect(atMiddle / rebound(parts, start)(middle)).toBeCloseTo(1, 2);
+  });
+
+  it('the diameter: the letter is that of the nearest choice', () => {
+    const { choices, text } = revealed(page, 'hole-diameter');
+    const found = left({ diameter: wider / 1e3 }, slow);
+    const [letter = '', percents = 0] = [text.charAt(0), numbersIn(text, /nearest: (\d+) % is left/u)[0]];
+    expect(percents).toBe(Math.round(100 * found));
+    const off = choices.map((choice) =>
+      Math.abs(Math.log((100 * found) / (numbersIn(choice, /(\d+) %/u)[0] ?? 1))),
+    );
+    expect(off['ABC'.indexOf(letter)]).toBe(Math.min(...off));
+    // Wider holes are softer, narrower ones harder.
+    expect(found < 1).toBe(wider > 1.6);
+    expect(choices[2]).toContain(wider > 1.6 ? 'Still less' : 'Still more');
+  });
+
+  it('the count: less at the middle speed with more holes, more with fewer', () => {
+    const { choices, text } = revealed(page, 'hole-count');
+    const [atSlow, atMiddle] = [left({ count: more }, slow), left({ count: more }, middle)];
+    expect(text).toContain(
+      `${Math.round(100 * atSlow)} % is left at ${slowSaid} mm/s and ${Math.round(100 * atMiddle)} % at ${middleSaid} mm/s`,
+    );
+    const choice = choices['ABC'.indexOf(text.charAt(0))] ?? '';
+    expect(atMiddle < atSlow).toBe(more > 2);
+    expect(choice).toContain(more > 2 ? 'and less at' : 'and more at');
+    expect(numbersIn(choice, /^About (\d+) %/u)[0]).toBe(Math.round(200 / more));
+  });
+
+  it('the temperature: the larger change is at the slow speed', () => {
+    const { choices, text } = revealed(page, 'oil-temperature');
+    const [atSlow, atMiddle] = [left({ temperature: hot }, slow), left({ temperature: hot }, middle)];
+    expect(text).toContain(
+      `${Math.round(100 * atSlow)} % is left at ${slowSaid} mm/s and ${Math.round(100 * atMiddle)} % at ${middleSaid} mm/s`,
+    );
+    expect(Math.abs(Math.log(atSlow))).toBeGreaterThan(Math.abs(Math.log(atMiddle)));
+    expect(choices['ABC'.indexOf(text.charAt(0))]).toBe(`At ${slowSaid} mm/s.`);
+    // Warm oil is thinner and softer.
+    expect(atSlow < 1).toBe(hot > now);
+  });
+
+  it('checks by hand pass, and the tables have what they ask for', () => {
+    expect(allBlocks(page).filter(({ kind }) => kind === 'check')).toHaveLength(3);
+    expect(pagePassed(page)).toBe(true);
+    // Poiseuille and Sampson, worked out on the first row: Δp = μ V / d · (6π + 32 L/d).
+    const [viscosity = 0, speed = 0, drop = 0] = (tableOf(page, 'by-hand-diameter').rows[0] ?? [])
+      .slice(1)
+      .map(Number);
+    const thickness = parts.builds[0]?.piston.piston.thickness ?? 0;
+    const byHand = ((viscosity * speed) / 1.6e-3) * (6 * Math.PI + (32 * thickness) / 1.6e-3);
+    expect(Math.abs(byHand / drop - 1)).toBeLessThan(0.01);
+    const force = Number(rowOf(page, 'by-hand-temperature', `${(now - 273.15).toFixed(0)} °C`)[1]);
+    expect(force / rebound(parts, start)(1e-3)).toBeCloseTo(1, 6);
+    expect(JSON.stringify(page)).not.toMatch(/NaN|Infinity|undefined/u);
+    expect(wordsOf(page)).not.toMatch(/weight|at most|limit|\btears?\b/u);
+  });
+});
+
+it('a change that changes nothing is the same at every speed', () => {
+  const page = pageOf(notebook, files.demo, { wider: '1.6 mm', more: '2', hottest: '20 °C' });
+  expect(revealed(page, 'hole-count').text).toMatch(/^A\. 100 % is left/u);
+  expect(revealed(page, 'oil-temperature').text).toMatch(/^C\. 100 % is left/u);
+});
+
+it('refuses holes that find no room, and a slow speed above the middle one', () => {
+  expect(() => pageOf(notebook, files.demo, { count: '12', diameter: '3 mm' })).toThrow(
+    'parts that go together',
+  );
+  expect(() => pageOf(notebook, files.demo, { slow: '500 mm/s' })).toThrow('below middle, 300 mm/s');
+  expect(() => pageOf(notebook, files.demo, { shock: 'big 16' })).toThrow(
+    'one that runs in the bore of big 16',
+  );
+});
