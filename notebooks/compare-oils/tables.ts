@@ -24,13 +24,13 @@ export function forceTable(oils: readonly OilInShock[], at: Conditions): TableBl
     kind: 'table',
     id: 'forces',
     title: `Damping of each oil at ${celsius(at.temperature)}`,
-    note: `${interval} Pushed in from fully out, after ${formatQuantity(travel, 'length', 'mm', 2)} at that speed.${gasGuess(first)}`,
+    note: `Slow is ${shaftSpeed(at.slow)}, middle ${shaftSpeed(at.middle)}, fast ${shaftSpeed(at.fast)}. ${interval} Pushed in from fully out, after ${formatQuantity(travel, 'length', 'mm', 2)} at that speed.${gasGuess(first)}`,
     table: {
       columns: [
         { label: 'Oil', unit: '' },
-        force(`Rebound at ${shaftSpeed(at.slow)}`),
-        force(`Rebound at ${shaftSpeed(at.middle)}`),
-        force(`Pushed in at ${shaftSpeed(at.fast)}`),
+        force('Rebound, slow'),
+        force('Rebound, middle'),
+        force('Pushed in, fast'),
       ],
       rows: oils.map((oil): readonly Cell[] => [
         oil.name,

@@ -9,7 +9,7 @@ import { strokeForces, strokeOf } from '../base/after-onset.js';
 import { pointAt } from '../base/oil-forces.js';
 import { fastestReboundOf } from '../base/shaft-speeds.js';
 import { shaftSpeed } from '../base/wording.js';
-import { growthOf, holdsBack, type PistonCase, type Speeds } from './figures.js';
+import { holdsBack, type PistonCase, type Speeds } from './figures.js';
 
 const force = (label: string): Column => ({ label, unit: 'N', dimension: 'force' });
 const speed = (label: string): Column => ({ label, unit: 'mm/s', dimension: 'speed' });
@@ -27,20 +27,13 @@ export function forceTable(cases: readonly PistonCase[], at: Speeds): TableBlock
     kind: 'table',
     id: 'forces',
     title: 'Damping of each piston',
-    note: `Pushed in from fully out, after ${formatQuantity(travel, 'length', 'mm', 2)} at that speed.${guess}`,
+    note: `Slow is ${shaftSpeed(at.slow)}, middle ${shaftSpeed(at.middle)}, fast ${shaftSpeed(at.fast)}. Pushed in from fully out, after ${formatQuantity(travel, 'length', 'mm', 2)} at that speed.${guess}`,
     table: {
-      columns: [
-        piston,
-        force(`Rebound at ${shaftSpeed(at.slow)}`),
-        force(`Rebound at ${shaftSpeed(at.middle)}`),
-        { label: 'Per speed, times', unit: '', digits: 2 },
-        force(`Pushed in at ${shaftSpeed(at.fast)}`),
-      ],
+      columns: [piston, force('Rebound, slow'), force('Rebound, middle'), force('Pushed in, fast')],
       rows: cases.map((one): readonly Cell[] => [
         one.part.name,
         holdsBack(one, at.slow),
         holdsBack(one, at.middle),
-        growthOf(one, at),
         strokeForces(one.model, at.fast).afterTravel.dampingForce,
       ]),
     },
@@ -60,7 +53,7 @@ export function packTable(cases: readonly PistonCase[], { slow }: Speeds): Table
         { label: 'Hole area', unit: 'mm²', dimension: 'area' },
         speed('Packs pushed in'),
         speed('Packs in rebound'),
-        { label: 'Leak past the rim', unit: '%', dimension: 'ratio', digits: 2 },
+        { label: 'Leak', unit: '%', dimension: 'ratio', digits: 2 },
       ],
       rows: cases.map(({ part, model }): readonly Cell[] => [
         part.name,
