@@ -6,7 +6,7 @@ import { lichtarowiczLaw } from '../lib/flow/hole/lichtarowicz.js';
 import { oneConstantHoleLaw } from '../lib/flow/hole/one-constant-hole.js';
 import { shapedHoleResistance } from '../lib/flow/hole/shaped-hole.js';
 import { sharpHoleLaw } from '../lib/flow/hole/sharp-hole.js';
-import { holeReferenceRows } from '../test/published/hole-reference.js';
+import { holeReferenceRows } from '../test/reference/hole-reference.js';
 import heldOut from '../test/reference/held-out-rows.json' with { type: 'json' };
 import shapes from '../test/reference/shape-rows.json' with { type: 'json' };
 

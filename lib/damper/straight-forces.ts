@@ -53,9 +53,6 @@ export function straightSizes({ damper, blindShare, shaftArea }: DamperModel): S
   };
 }
 
-const { exit, development, contraction } = sharpLoss;
-const perOnset = 1 / sharpLoss.onset;
-
 /** Loss coefficient and its slope, read at once and never handed out. */
 const loss = new Float64Array(2);
 
@@ -89,12 +86,14 @@ export function straightForces(
   const gapConductance = centred * sizes.eccentricConductance;
   const rimDrag = ((dynamicViscosity * gapCircumference * thickness) / gapHeight) * sizes.eccentricDrag;
   const lengthRatio = thickness / holeDiameter;
-  const growth = profileGrowth(development, lengthRatio);
   const creepingSlope = (dynamicViscosity * sharpCreepingNumber(lengthRatio)) / holeDiameter;
   const half = 0.5 * density;
   const reynoldsPerSpeed = holeDiameter / kinematicViscosity;
   const holeArea = sizes.holeCount * (Math.PI / 4) * holeDiameter * holeDiameter;
   const boreArea = (Math.PI / 4) * bore * bore;
+  const { slow, exit, development, contraction, bubbleGrowth, onset } = sharpLoss(holeArea / boreArea);
+  const growth = profileGrowth(development, lengthRatio);
+  const perOnset = 1 / onset;
   const dampingArea = (Math.PI / 4) * pistonDiameter * pistonDiameter + gapArea / 2 - sizes.blindShaftArea;
   const perHoleArea = 1 / holeArea;
   const perBoreArea = 1 / boreArea;
@@ -109,7 +108,20 @@ export function straightForces(
       if (iteration === stepLimit)
         throw new ConvergenceError('pressure drop of the piston', 0, swept / holeArea);
       const reynoldsNumber = reynoldsPerSpeed * holeSpeed;
-      lookAtLoss(reynoldsNumber, lengthRatio, growth, exit, development, contraction, perOnset, 0, 1, loss);
+      lookAtLoss(
+        reynoldsNumber,
+        lengthRatio,
+        growth,
+        slow,
+        exit,
+        development,
+        contraction,
+        bubbleGrowth,
+        perOnset,
+        0,
+        0,
+        loss,
+      );
       const coefficient = loss[0] as number;
       const impulse = half * holeSpeed;
       const dropHere = holeSpeed * (creepingSlope + impulse * coefficient);

@@ -2,13 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { lossCoefficientIdelchikThickEdge } from '../../lib/flow/hole/idelchik-thick-edge.js';
 import { inertialLoss } from '../../lib/flow/hole/inertial-loss.js';
-import { sharpHoleLaw } from '../../lib/flow/hole/sharp-hole.js';
+import { sharpHoleLaw, sharpLoss } from '../../lib/flow/hole/sharp-hole.js';
 
 const anyLengthRatio = fc.double({ min: -1.3, max: 1.5, noNaN: true }).map((decades) => 10 ** decades);
 const anyReynoldsNumber = fc.double({ min: -3, max: 5, noNaN: true }).map((decades) => 10 ** decades);
 
-const sharp = (lengthRatio: number) =>
-  inertialLoss({ lengthRatio, exit: 1, development: 1.25, contraction: 1.68, onset: 27 });
+/** A lone hole in a wide chamber. */
+const sharp = (lengthRatio: number) => inertialLoss({ lengthRatio, ...sharpLoss(0) });
 
 describe('inertia of the default hole law', () => {
   test('is convex in the speed, so that every Newton iteration on it settles', () =>

@@ -1,4 +1,4 @@
-import { requirePositive } from '../../base/checks.js';
+import { requirePositive, requireWithin } from '../../base/checks.js';
 
 /**
  * A round hole with straight walls and sharp edges.
@@ -10,12 +10,18 @@ export interface Hole {
   readonly diameter: number;
   /** Length along the flow [m], above 0. */
   readonly length: number;
+  /** Area of all holes of the piston over that of the bore, 0 to below 1; {@link typicalAreaRatio} by default. */
+  readonly areaRatio?: number;
 }
+
+/** Share of the bore that the holes of a piston take where nothing is said: 0.04, as four holes of 1.2 mm in a bore of 12 mm. */
+export const typicalAreaRatio = 0.04;
 
 /** Throws unless the hole has a size. */
 export function requireHole(hole: Hole, field = 'hole'): void {
   requirePositive(hole.diameter, `${field}.diameter`, 'm');
   requirePositive(hole.length, `${field}.length`, 'm');
+  if (hole.areaRatio !== undefined) requireWithin(hole.areaRatio, 0, 0.99, `${field}.areaRatio`, '');
 }
 
 /**

@@ -2,7 +2,8 @@ import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import type { HoleGroup } from '../geometry/piston.js';
 import type { HoleLaw, HoleResistance } from './hole-law.js';
 import { throatArea, throatDiameter } from './hole-shape.js';
-import { shapedHoleResistance } from './shaped-hole.js';
+import { type Jet, jetMomentumFlow, straightJet } from './jet-momentum.js';
+import { bindShapedHole, shapedHole } from './shaped-hole.js';
 import { thinningResistance } from './thinning-hole.js';
 
 /**
@@ -18,30 +19,67 @@ export interface HolePath {
   /** Area of all holes of the group at their narrowest [m²]. */
   readonly area: number;
   readonly resistance: HoleResistance;
+  /** The holes, as they were given. */
+  readonly group: HoleGroup;
+  /**
+   * Flow of momentum that the jets carry off, over density and area [m²/s²], at a mean speed at the narrowest [m/s], positive
+   * towards the shaft side; with the viscosity of the oil at rest. `jetRecoil` makes a force of it.
+   */
+  readonly momentumFlow: (meanSpeed: number) => number;
 }
 
-function newtonianResistance(
+/** What the law of a hole says of it before any fluid. */
+function holeBefore(
+  group: HoleGroup,
+  thickness: number,
+  law: HoleLaw,
+  areaRatio: number,
+): { bind: (fluid: FluidState) => HoleResistance; jetTowardsShaft: Jet; jetTowardsBlind: Jet } {
+  const { diameter, shape } = group;
+  if (shape === undefined) {
+    const hole = { diameter, length: thickness, areaRatio };
+    return {
+      bind: (fluid) => law.resistance(hole, fluid),
+      jetTowardsShaft: straightJet,
+      jetTowardsBlind: straightJet,
+    };
+  }
+  const shaped = shapedHole(diameter, shape, thickness, areaRatio);
+  return {
+    bind: (fluid) => bindShapedHole(shaped, fluid),
+    jetTowardsShaft: shaped.towardsShaft.jet,
+    jetTowardsBlind: shaped.towardsBlind.jet,
+  };
+}
+
+/**
+ * Binds a group of holes to a fluid; `law` is for straight sharp holes, other shapes have their own.
+ *
+ * @param areaRatio - area of all holes of the piston at their narrowest over that of the bore, 0 to below 1
+ */
+export function holePath(
   group: HoleGroup,
   thickness: number,
   fluid: FluidState,
   law: HoleLaw,
-): HoleResistance {
-  return group.shape === undefined
-    ? law.resistance({ diameter: group.diameter, length: thickness }, fluid)
-    : shapedHoleResistance(group.diameter, group.shape, thickness, fluid);
-}
-
-/** Binds a group of holes to a fluid; `law` is for straight sharp holes, other shapes have their own. */
-export function holePath(group: HoleGroup, thickness: number, fluid: FluidState, law: HoleLaw): HolePath {
+  areaRatio: number,
+): HolePath {
   const diameter = throatDiameter(group);
-  const bind = (state: FluidState) => newtonianResistance(group, thickness, state, law);
+  const { bind, jetTowardsShaft, jetTowardsBlind } = holeBefore(group, thickness, law, areaRatio);
+  const { shearThinning, kinematicViscosity } = fluid;
   return {
     diameter,
     lengthRatio: thickness / diameter,
     area: group.count * throatArea(group),
+    group,
     resistance:
-      fluid.shearThinning === undefined
-        ? bind(fluid)
-        : thinningResistance(bind, diameter, fluid, fluid.shearThinning),
+      shearThinning === undefined ? bind(fluid) : thinningResistance(bind, diameter, fluid, shearThinning),
+    momentumFlow: (speed) =>
+      jetMomentumFlow(
+        speed < 0 ? jetTowardsBlind : jetTowardsShaft,
+        Math.abs(speed),
+        diameter,
+        kinematicViscosity,
+      ),
   };
 }

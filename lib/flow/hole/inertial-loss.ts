@@ -4,18 +4,38 @@
  * @public
  */
 export interface InertialLossShares {
-  /** Length over diameter of the narrowest section, above 0. */
+  /** Length over diameter of the narrowest section, above 0: where a jet that contracts can land. */
   readonly lengthRatio: number;
+  /** What slow oil loses of its first inertia: the face behind feels the momentum of the jet at any speed. 0 for a lone hole. */
+  readonly slow: number;
   /** Kinetic energy thrown away at the exit; 1 for a straight hole. */
   readonly exit: number;
   /** Excess loss of a profile that develops fully along the hole; 1.25 for a round tube (Shah 1978). */
   readonly development: number;
+  /** Length over diameter that counts for the profile, above 0; {@link lengthRatio} by default. */
+  readonly profileLengthRatio?: number;
   /** Loss of a jet that contracts at the entrance and never touches the wall again; 1.68 for a sharp edge. */
   readonly contraction: number;
-  /** Reynolds number at which inertia sets in; 27 for a sharp straight hole. */
+  /** How much longer the bubble behind the entrance grows with each Reynolds number, in diameters; 1/1988 for a sharp edge. */
+  readonly bubbleGrowth: number;
+  /** Reynolds number at which inertia sets in; 35.6 for a sharp straight hole. */
   readonly onset: number;
-  /** What a widening hole loses more once the jet leaves its wall, and the Reynolds number at which half of it does. */
-  readonly separation?: { readonly loss: number; readonly reynoldsNumber: number };
+  /** What a widening hole loses more once the jet leaves its wall. */
+  readonly separation?: Separation;
+}
+
+/**
+ * A loss that comes as a jet leaves the wall, `loss / (1 + (Re_s/Re)^power)`.
+ *
+ * @public
+ */
+export interface Separation {
+  /** In units of the dynamic pressure, 0 or more. */
+  readonly loss: number;
+  /** Reynolds number at which half of it has come, above 0. */
+  readonly reynoldsNumber: number;
+  /** How suddenly it comes, above 0. */
+  readonly power: number;
 }
 
 /** Developed profile of a round tube: Shah, J. Fluids Eng. 100 (1978) 177. */
@@ -27,12 +47,13 @@ export const freeJetLoss = 1.68;
 /** Entrance loss of a wall boundary layer, `13.76 sqrt(x⁺)`, the short-hole limit of Shah's formula. */
 const boundaryLayerLoss = 13.76;
 
-// The five numbers below are fitted to the numerical reference (docs/hole-law.md); rounding them to these digits costs nothing.
-/** Reynolds number at which inertia sets in, `x = Re / 27`. */
-export const sharpOnset = 27;
-const onsetBend = 0.25;
-const bubbleAtRest = 0.1;
-const bubblePerReynoldsNumber = 1 / 2000;
+// The numbers below are fitted to the numerical reference (docs/hole-law.md); rounding them to these digits costs nothing.
+/** Reynolds number at which inertia sets in, `x = Re / 35.6`. */
+export const sharpOnset = 35.6;
+const onsetBend = -1.24;
+const onsetRise = 3.21;
+const onsetLevel = 1.486;
+const bubbleAtRest = 0.1175;
 /** Above this the jet is turbulent and its lengths no longer grow with the Reynolds number. */
 const turbulentReynoldsNumber = 3000;
 const perTurbulent = 1 / turbulentReynoldsNumber;
@@ -52,29 +73,35 @@ export interface InertialLoss {
   readonly look: (reynoldsNumber: number, out: Float64Array) => void;
 }
 
-/** Of a hole that does not widen. */
-const noSeparation = { loss: 0, reynoldsNumber: 1 } as const;
-
 /** `(K_d/13.76)² / (L/d)`, so that `(K_d/13.76)² / x⁺` is this times the Reynolds number. */
 export function profileGrowth(development: number, lengthRatio: number): number {
   const ratio = development / boundaryLayerLoss;
   return (ratio * ratio) / lengthRatio;
 }
 
+/** The onset `F` of inertia, from 0 in creeping flow to 1, at `x = Re/onset`. */
+export function onsetOfInertia(x: number): number {
+  const square = x * x;
+  const level = onsetLevel * square;
+  return x * Math.sqrt((1 + level) / (1 + onsetBend * x + onsetRise * square + level * square));
+}
+
 /**
  * Writes loss coefficient and slope into the first two places. It takes its numbers one by one: where each hole is asked a few times
- * only, putting them into an object takes longer than the law.
+ * only, putting them into an object takes longer than the law. `separated` and `separatedSlope` are what a jet off the wall loses more.
  */
 export function lookAtLoss(
   reynoldsNumber: number,
   lengthRatio: number,
   growth: number,
+  slow: number,
   exit: number,
   development: number,
   contraction: number,
+  bubbleGrowth: number,
   perOnset: number,
-  separationLoss: number,
-  separationReynoldsNumber: number,
+  separated: number,
+  separatedSlope: number,
   out: Float64Array,
 ): void {
   // Written with few divisions and roots, each of which costs as much as ten products.
@@ -82,68 +109,77 @@ export function lookAtLoss(
   const y = reynoldsNumber * perTurbulent;
   const calm = 1 / Math.sqrt(1 + y * y);
   const laminar = reynoldsNumber * calm;
-  const bubble = bubbleAtRest + bubblePerReynoldsNumber * laminar;
+  const bubble = bubbleAtRest + bubbleGrowth * laminar;
   const perSpan = 1 / (bubble + lengthRatio);
   const covered = bubble * perSpan;
   const perGrown = 1 / (1 + growth * laminar);
   const developing = development * Math.sqrt(perGrown);
-  const perBend = 1 / (1 + onsetBend * x + x * x);
-  const rootPerBend = Math.sqrt(perBend);
-  let full = exit + developing + contraction * covered * covered;
-  let fullSlope =
-    (2 * contraction * covered * bubblePerReynoldsNumber * lengthRatio * perSpan * perSpan -
+  const full = exit - slow + developing + contraction * covered * covered + separated;
+  const fullSlope =
+    (2 * contraction * covered * bubbleGrowth * lengthRatio * perSpan * perSpan -
       0.5 * developing * growth * perGrown) *
-    (calm * calm * calm);
-  if (separationLoss > 0) {
-    const attached = (separationReynoldsNumber / reynoldsNumber) ** 4;
-    full += separationLoss / (1 + attached);
-    // Far below, where the power has no number, nothing separates.
-    if (attached < 1e100)
-      fullSlope += (4 * separationLoss * attached) / (reynoldsNumber * (1 + attached) ** 2);
-  }
-  const onset = x * rootPerBend;
-  out[0] = full * onset;
-  out[1] = full * (1 + (onsetBend / 2) * x) * perOnset * perBend * rootPerBend + fullSlope * onset;
+      (calm * calm * calm) +
+    separatedSlope;
+  // F = x sqrt(above/below), its slope by the logarithm.
+  const square = x * x;
+  const level = onsetLevel * square;
+  const above = 1 + level;
+  const below = 1 + onsetBend * x + onsetRise * square + level * square;
+  const perBoth = 1 / (above * below);
+  const steep = above * Math.sqrt(perBoth);
+  const onset = x * steep;
+  const bend = level * below - 0.5 * x * (onsetBend + 2 * onsetRise * x + 4 * level * x) * above;
+  out[0] = slow + full * onset;
+  out[1] = full * steep * (1 + bend * perBoth) * perOnset + fullSlope * onset;
 }
 
 /** {@link inertialLoss} as {@link InertialLoss.look} alone. */
-export function inertialLook({
-  separation = noSeparation,
-  ...shares
-}: InertialLossShares): InertialLoss['look'] {
-  const { lengthRatio, exit, development, contraction } = shares;
-  const growth = profileGrowth(development, lengthRatio);
+export function inertialLook(shares: InertialLossShares): InertialLoss['look'] {
+  const { lengthRatio, slow, exit, development, contraction, bubbleGrowth, separation } = shares;
+  const growth = profileGrowth(development, shares.profileLengthRatio ?? lengthRatio);
   const perOnset = 1 / shares.onset;
-  const { loss, reynoldsNumber: separated } = separation;
-  return (reynoldsNumber, out) =>
+  const { loss, reynoldsNumber: half, power } = separation ?? { loss: 0, reynoldsNumber: 1, power: 1 };
+  return (reynoldsNumber, out) => {
+    let separated = 0;
+    let separatedSlope = 0;
+    // Far below, where the power has no number, nothing separates.
+    if (loss > 0 && reynoldsNumber > 1e-3 * half) {
+      const attached = (half / reynoldsNumber) ** power;
+      separated = loss / (1 + attached);
+      separatedSlope = (power * attached * separated) / (reynoldsNumber * (1 + attached));
+    }
     lookAtLoss(
       reynoldsNumber,
       lengthRatio,
       growth,
+      slow,
       exit,
       development,
       contraction,
+      bubbleGrowth,
       perOnset,
-      loss,
       separated,
+      separatedSlope,
       out,
     );
+  };
 }
 
 /**
  * Loss coefficient by inertia of a hole,
- * `ζ = F(Re) · [exit + K(x⁺) + contraction / (1 + (L/d)/ℓ)²]`, each term a mechanism:
+ * `ζ = (1 − F) slow + F(Re) · [exit + K(x⁺) + contraction / (1 + (L/d)/ℓ)² + separation / (1 + (Re_s/Re)^n)]`, each term a mechanism:
  *
- * - `F = x / sqrt(1 + x/4 + x²)`, `x = Re/onset`: the onset. In creeping flow the oil closes up behind the hole as it
- *   opened before it, and nothing is lost by inertia;
+ * - `F = x √((1 + 1.486 x²) / (1 − 1.24 x + 3.21 x² + 1.486 x⁴))`, `x = Re/onset`: the onset. In creeping flow the oil closes up behind
+ *   the hole as it opened before it, and nothing is lost by inertia;
  * - exit: the kinetic energy of the jet, lost in the chamber behind;
  * - `K = K_d / sqrt(1 + (K_d/13.76)² / x⁺)`, `x⁺ = (L/d)/Re`: the profile develops from flat to parabolic;
- * - contraction: the jet narrows behind a sharp edge. Its bubble is `ℓ = 0.1 + Re/2000` diameters long; where the hole is
- *   longer, the jet lands on the wall and most of the loss is won back.
+ * - contraction: the jet narrows behind a sharp edge. Its bubble is `ℓ = 0.1175 + Re/1988` diameters long; where the hole is
+ *   longer, the jet lands on the wall and most of the loss is won back;
+ * - separation: a hole that widens lets the jet go, and what its wider exit had won back is lost.
  *
- * A hole that widens adds `separation / (1 + (Re_s/Re)⁴)`. `Re` in `x⁺` and `ℓ` levels off at 3000, where the jet turns turbulent.
+ * `Re` in `x⁺` and `ℓ` levels off at 3000, where the jet turns turbulent.
  *
- * @param shares - length ratio above 0, losses 0 or more
+ * @param shares - length ratios above 0, losses 0 or more
  * @public
  */
 export function inertialLoss(shares: InertialLossShares): InertialLoss {

@@ -1,6 +1,7 @@
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import type { HoleResistance } from './hole-law.js';
 import { type InertialLossShares, inertialLook } from './inertial-loss.js';
+import type { Jet } from './jet-momentum.js';
 
 /** A hole as its resistance sees it, for flow in one direction. */
 export interface LaminarHole extends InertialLossShares {
@@ -8,6 +9,7 @@ export interface LaminarHole extends InertialLossShares {
   readonly diameter: number;
   /** `Δp d / (μ V)` in the creeping limit, a pure number above 0. */
   readonly creepingNumber: number;
+  readonly jet: Jet;
 }
 
 const stepLimit = 60;
@@ -19,7 +21,7 @@ const both = new Float64Array(2);
  * Resistance of a hole by viscosity and inertia, `Δp = (μ V/d) · creepingNumber + ½ ρ V² ζ(Re)`, with the sign of the
  * speed.
  */
-export function laminarHoleResistance(hole: LaminarHole, fluid: FluidState): HoleResistance {
+export function laminarHoleResistance(hole: Omit<LaminarHole, 'jet'>, fluid: FluidState): HoleResistance {
   const { diameter, creepingNumber } = hole;
   const lookAtInertia = inertialLook(hole);
   const creepingSlope = (fluid.density * fluid.kinematicViscosity * creepingNumber) / diameter;

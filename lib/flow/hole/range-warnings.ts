@@ -7,7 +7,15 @@ export interface HoleLawRange {
   readonly reynoldsNumber: { readonly low: number; readonly high: number };
 }
 
-function outside(
+/** Range of the default law of straight sharp holes. */
+export const sharpHoleRange: HoleLawRange = {
+  law: 'sharp hole',
+  lengthRatio: { low: 0.3, high: 6 },
+  reynoldsNumber: { low: 0, high: 800 },
+};
+
+/** Says where a value is outside the range in which a law was checked. */
+export function outside(
   code: string,
   what: string,
   value: number,

@@ -1,30 +1,24 @@
+import { typicalAreaRatio } from '../geometry/hole.js';
+import { creepingEnds, creepingTube } from './creeping-parts.js';
 import type { HoleLaw } from './hole-law.js';
 import { developedExcessLoss, freeJetLoss, sharpOnset } from './inertial-loss.js';
 import { laminarHoleResistance } from './laminar-hole.js';
-import { holeRangeWarnings } from './range-warnings.js';
+import { holeRangeWarnings, sharpHoleRange } from './range-warnings.js';
 
 /**
- * Creeping loss of the two ends, `Δp d / (μ V)`: Sampson's orifice, of which the tube between the ends takes 1 % (Dagan,
- * Weinbaum & Pfeffer, J. Fluid Mech. 115 (1982) 505; the numerical reference gives 0.5 to 1.5 %).
+ * What inertia costs in a sharp hole but for its length, by the share of the bore that the holes take. In a narrower bore the oil
+ * turns less before the hole, the jet's bubble is shorter, and slow oil already presses less on the face behind. Fitted.
  */
-export const creepingEnds = 0.99 * 6 * Math.PI;
-
-/** Poiseuille's tube, `Δp d / (μ V)` per length over diameter. */
-export const creepingTube = 32;
-
-const range = {
-  law: 'sharp hole',
-  lengthRatio: { low: 0.5, high: 5 },
-  reynoldsNumber: { low: 0, high: 800 },
-};
-
-/** What inertia costs in such a hole, but for its length. */
-export const sharpLoss = {
-  exit: 1,
-  development: developedExcessLoss,
-  contraction: freeJetLoss,
-  onset: sharpOnset,
-} as const;
+export function sharpLoss(areaRatio: number) {
+  return {
+    slow: 0.69 * areaRatio,
+    exit: 1 - 0.216 * areaRatio,
+    development: developedExcessLoss,
+    contraction: freeJetLoss / (1 + 1.444 * areaRatio),
+    bubbleGrowth: 1 / (1988 * (1 + 0.84 * areaRatio)),
+    onset: sharpOnset,
+  };
+}
 
 /** `Δp d / (μ V)` of such a hole in the creeping limit. */
 export function sharpCreepingNumber(lengthRatio: number): number {
@@ -34,22 +28,22 @@ export function sharpCreepingNumber(lengthRatio: number): number {
 /**
  * The default law, for a sharp-edged hole between two wide chambers:
  *
- * `Δp = (μ V / d) (0.99 · 6π + 32 L/d) + ½ ρ V² ζ(Re, L/d)`, `ζ` from {@link inertialLoss} with exit 1, development 1.25,
- * contraction 1.68, onset 27.
+ * `Δp = (μ V / d) (0.991 · 6π + 32 L/d) + ½ ρ V² ζ(Re, L/d, a)`, `ζ` from {@link inertialLoss} with {@link sharpLoss}.
  *
- * The pressure drop is that between the chamber before the hole and the face behind it; what the jet gives back further
- * downstream is not in it. Smooth, odd and convex, so that both directions and the inverse are safe. Range: L/d 0.5 to 5,
- * Re 0 to 800, holes up to 12 % of the bore area: there within 0.5 % of the numerical reference for Re up to 30
- * and within 1 % up to Re 800. Above, it tends to within 15 % of the turbulent thick-edged orifice (Idelchik).
+ * The pressure drop is that between the total pressure before the hole and the face behind it; what the jet gives back further
+ * downstream is not in it. Smooth, odd and convex, so that both directions and the inverse are safe. Range: L/d 0.3 to 6,
+ * Re 0 to 800, holes up to 16 % of the bore; docs/accuracy.md has the error there. Above, it tends to within 15 % of the
+ * turbulent thick-edged orifice (Idelchik).
  *
  * @public
  */
 export const sharpHoleLaw: HoleLaw = {
   name: 'sharp hole',
-  resistance: ({ diameter, length }, fluid) => {
+  resistance: ({ diameter, length, areaRatio = typicalAreaRatio }, fluid) => {
     const lengthRatio = length / diameter;
     const creepingNumber = sharpCreepingNumber(lengthRatio);
-    return laminarHoleResistance({ ...sharpLoss, diameter, creepingNumber, lengthRatio }, fluid);
+    return laminarHoleResistance({ ...sharpLoss(areaRatio), diameter, creepingNumber, lengthRatio }, fluid);
   },
-  rangeWarnings: (lengthRatio, reynoldsNumber) => holeRangeWarnings(range, lengthRatio, reynoldsNumber),
+  rangeWarnings: (lengthRatio, reynoldsNumber) =>
+    holeRangeWarnings(sharpHoleRange, lengthRatio, reynoldsNumber),
 };

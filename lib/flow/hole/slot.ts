@@ -1,5 +1,6 @@
-import { developedExcessLoss, freeJetLoss, sharpOnset } from './inertial-loss.js';
+import { straightJet } from './jet-momentum.js';
 import type { LaminarHole } from './laminar-hole.js';
+import { sharpLoss } from './sharp-hole.js';
 
 /** Perimeter of an ellipse by Ramanujan's second formula, exact to 1e-4 for any we meet. */
 function ellipsePerimeter(a: number, b: number): number {
@@ -23,7 +24,7 @@ export function slotConductance(width: number, travel: number): number {
  * @see plane and tube Poiseuille flow; Roscoe, Phil. Mag. 40 (1949) 338, and Hasimoto, J. Phys. Soc. Japan 13 (1958) 633, for
  * the orifice (from memory)
  */
-export function slotHole(width: number, travel: number, thickness: number): LaminarHole {
+export function slotHole(width: number, travel: number, thickness: number, areaRatio: number): LaminarHole {
   const area = (Math.PI / 4) * width ** 2 + width * travel;
   const diameter = (4 * area) / (Math.PI * width + 2 * travel);
   const conductance = slotConductance(width, travel);
@@ -32,12 +33,10 @@ export function slotHole(width: number, travel: number, thickness: number): Lami
   const a = b * stretch;
   const ends = (6 * ellipsePerimeter(a, b)) / (4 * a * Math.PI * a * b * b);
   return {
+    ...sharpLoss(areaRatio),
     diameter,
     creepingNumber: area * diameter * (thickness / conductance + 0.99 * ends),
     lengthRatio: thickness / diameter,
-    exit: 1,
-    development: developedExcessLoss,
-    contraction: freeJetLoss,
-    onset: sharpOnset,
+    jet: straightJet,
   };
 }

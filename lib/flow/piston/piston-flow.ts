@@ -9,7 +9,7 @@ import { coveredPitchDiameter, requireDiscValve } from '../valve/disc-valve.js';
 import { type ValvePath, valvePath } from '../valve/valve-path.js';
 import { jointPressureDrop } from './joint-newton.js';
 import { newtonianRim, type PistonFlow, parallelFlow } from './parallel-flow.js';
-import { requirePiston } from './piston.js';
+import { holeAreaRatio, requirePiston } from './piston.js';
 import { pressureDropOfFewPaths, pressureDropOfManyPaths } from './piston-pressure-drop.js';
 
 export type { PistonFlow } from './parallel-flow.js';
@@ -61,7 +61,8 @@ export function bindPistonFlow(
   const gap = rimGap(piston, bore);
   const gapConductance = annularGapConductance(gap, fluid);
   const { shearThinning } = fluid;
-  const all = piston.holes.map((group) => holePath(group, piston.thickness, fluid, law));
+  const areaRatio = holeAreaRatio(piston, bore);
+  const all = piston.holes.map((group) => holePath(group, piston.thickness, fluid, law, areaRatio));
   const covered = new Set((piston.valves ?? []).flatMap(({ covers }) => covers));
   const paths = all.filter((_, index) => !covered.has(index));
   const valves = bindValves(piston, bore, fluid, all);

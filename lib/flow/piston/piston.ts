@@ -34,3 +34,8 @@ export function requirePiston(piston: Piston): void {
 export function totalHoleArea(piston: Piston): number {
   return piston.holes.reduce((sum, group) => sum + group.count * throatArea(group), 0);
 }
+
+/** Area of all holes together, each at its narrowest, over that of the bore. */
+export function holeAreaRatio(piston: Piston, bore: number): number {
+  return totalHoleArea(piston) / ((Math.PI / 4) * bore * bore);
+}

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { holeArea } from '../../lib/flow/geometry/hole.js';
 import { holePressureDrop } from '../../lib/flow/hole/hole-flow.js';
-import checks from './flow-checks.json' with { type: 'json' };
+import checks from '../published/flow-checks.json' with { type: 'json' };
 import { holeReferenceRows } from './hole-reference.js';
 
 const fluid = { density: 970, kinematicViscosity: 1e-4 };

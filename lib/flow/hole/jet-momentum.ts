@@ -1,0 +1,84 @@
+import { onsetOfInertia, sharpOnset } from './inertial-loss.js';
+
+/**
+ * What makes the momentum of the jet out of a hole, for flow in one direction. Lengths and speeds are those of the narrowest section.
+ *
+ * @public
+ */
+export interface Jet {
+  /** Area of the narrowest section over that of the exit which the jet fills while it follows the wall; 1 where nothing widens. */
+  readonly attachedShare: number;
+  /** Reynolds number at which a widening exit has lost half of its hold on the jet, above 0, and how suddenly. */
+  readonly separationNumber: number;
+  readonly separationPower: number;
+  /** Part that slow oil feels of the missing pressure at the face; 1 for a sharp exit, less for a wider mouth. */
+  readonly creepingShare: number;
+  /** Momentum over `ρ V² A` of its profile, between 4/3 (parabolic) and 1 (flat). */
+  readonly momentum: number;
+}
+
+// Fitted to the forces of our own solutions (docs/piston.md).
+const jetMomentum = 1.2;
+/** The same before inertia sets in, as seen by the face behind. */
+const slowMomentum = 0.644;
+/** In creeping flow the mean pressure on the face behind lies below that far away by this, in `μ V/d` times the share of the bore. */
+const creepingDeficit = 5.5;
+
+/** The jet of an exit that does not widen. */
+export const straightJet: Jet = {
+  attachedShare: 1,
+  separationNumber: 1,
+  separationPower: 1,
+  creepingShare: 1,
+  momentum: jetMomentum,
+};
+
+/**
+ * Flow of momentum that a hole's jet carries off, over density and narrowest area [m²/s²]: `m V² + c ν V/d`.
+ * Times density and area, less half of that of the oil in the bore, it is the recoil: the part of the pressure on the face behind that
+ * a piston does not feel as force.
+ *
+ * @param jet - of the direction of flow
+ * @param speed - mean speed in the narrowest section [m/s], 0 or more
+ * @param diameter - narrowest diameter [m], above 0
+ * @param kinematicViscosity - [m²/s], above 0
+ * @public
+ */
+export function jetMomentumFlow(
+  jet: Jet,
+  speed: number,
+  diameter: number,
+  kinematicViscosity: number,
+): number {
+  const viscousSpeed = kinematicViscosity / diameter;
+  const reynoldsNumber = speed / viscousSpeed;
+  const onset = onsetOfInertia(reynoldsNumber / sharpOnset);
+  const { attachedShare, creepingShare, momentum } = jet;
+  let factor = slowMomentum + (momentum - slowMomentum) * onset;
+  if (attachedShare < 1 && reynoldsNumber > 0) {
+    const held = (jet.separationNumber / reynoldsNumber) ** jet.separationPower;
+    factor *= attachedShare + (1 - attachedShare) / (1 + held);
+  }
+  return speed * (factor * speed + creepingDeficit * creepingShare * viscousSpeed);
+}
+
+/**
+ * Recoil of the jets of some holes [N]: `ρ a (m V² + c ν V/d − ½ V U)`, 0 or more. The force on a piston is its area times the pressure
+ * drop to the face behind (from the total pressure before it), less this.
+ *
+ * @param momentumFlow - from {@link jetMomentumFlow} [m²/s²]
+ * @param density - [kg/m³]
+ * @param area - of all those holes at their narrowest [m²]
+ * @param speed - mean speed in them [m/s], 0 or more
+ * @param boreSpeed - mean speed of the oil in the bore as seen from the piston [m/s], 0 or more
+ * @public
+ */
+export function jetRecoil(
+  momentumFlow: number,
+  density: number,
+  area: number,
+  speed: number,
+  boreSpeed: number,
+): number {
+  return density * area * Math.max(momentumFlow - 0.5 * speed * boreSpeed, 0);
+}
