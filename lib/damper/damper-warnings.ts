@@ -1,4 +1,5 @@
 import { distinctWarnings, noWarnings, type Warning } from '../base/warning.js';
+import { holePathWarnings } from '../flow/hole/shape-range.js';
 import { shearThinningWarnings } from '../fluid/shear/shear-thinning.js';
 import type { DamperModel } from './damper-model.js';
 
@@ -42,7 +43,7 @@ function holeWarnings(model: DamperModel, reynoldsNumber: number): readonly Warn
   let area = 0;
   for (const path of paths) {
     area += path.area;
-    const outside = law.rangeWarnings(path.lengthRatio, reynoldsNumber);
+    const outside = holePathWarnings(path, law, reynoldsNumber);
     if (outside.length > 0) warnings = distinctWarnings([...warnings, ...outside]);
   }
   const ratio = area / model.boreArea;

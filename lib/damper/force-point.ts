@@ -155,5 +155,12 @@ function leakShare({ pistonFlow }: DamperModel, flow: number, pressureDrop: numb
  * @public
  */
 export function creepingDampingCoefficient(model: DamperModel): number {
-  return model.dampingArea ** 2 / model.pistonFlow.creepingConductance + model.rimDrag;
+  const { creepingConductance, paths } = model.pistonFlow;
+  const dropPerSpeed = model.dampingArea / creepingConductance;
+  let coefficient = model.dampingArea * dropPerSpeed + model.rimDrag;
+  for (const { area, resistance, creepingMomentum } of paths) {
+    const holeSpeedPerSpeed = dropPerSpeed / resistance.creepingSlope;
+    coefficient -= model.fluid.density * area * creepingMomentum * holeSpeedPerSpeed;
+  }
+  return coefficient;
 }

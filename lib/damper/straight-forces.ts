@@ -1,8 +1,8 @@
 import { lookAtLoss, profileGrowth } from '../flow/hole/inertial-loss.js';
+import { jetMomentumFlow, specificRecoil, straightJet } from '../flow/hole/jet-momentum.js';
 import { sharpCreepingNumber, sharpHoleLaw, sharpLoss } from '../flow/hole/sharp-hole.js';
 import { ConvergenceError } from '../numeric/root-finding.js';
 import type { DamperModel } from './damper-model.js';
-import { jetMomentum } from './jet-recoil.js';
 
 /** Whether {@link straightForces} can compute a model: one size of straight sharp holes, no valve, an oil that does not thin, gas on one side. */
 export function isStraight({ damper, fluid, pistonFlow, blindShare }: DamperModel): boolean {
@@ -132,8 +132,8 @@ export function straightForces(
       drop = dropHere - step * slope;
       if (Math.abs(step) <= straight * holeSpeed) break;
     }
-    const recoil =
-      density * holeArea * holeSpeed * Math.max(jetMomentum * holeSpeed - swept * perBoreArea, 0);
+    const momentumFlow = jetMomentumFlow(straightJet, holeSpeed, holeDiameter, kinematicViscosity);
+    const recoil = density * holeArea * specificRecoil(momentumFlow, holeSpeed, swept * perBoreArea);
     const force = dampingArea * drop - recoil + rimDrag * speed;
     forces[place] = signed < 0 ? -force : force;
   }

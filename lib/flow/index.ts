@@ -8,13 +8,26 @@ export type { DiscValve } from './geometry/disc-valve.js';
 export { type Hole, holeArea } from './geometry/hole.js';
 export type { HoleEdge, HoleShape } from './geometry/hole-shape.js';
 export type { HoleGroup, Piston } from './geometry/piston.js';
+export {
+  apparentMass,
+  type UnsteadyFlowError,
+  unsteadyFlowError,
+  unsteadyFlowWarnings,
+} from './hole/apparent-mass.js';
 export { holeFlow, holePressureDrop, holeReynoldsNumber } from './hole/hole-flow.js';
 export type { HoleLaw, HoleResistance } from './hole/hole-law.js';
 export type { HolePath } from './hole/hole-path.js';
 export { idelchikThickEdgeLaw, lossCoefficientIdelchikThickEdge } from './hole/idelchik-thick-edge.js';
-export { type InertialLoss, type InertialLossShares, inertialLoss } from './hole/inertial-loss.js';
+export {
+  type InertialLoss,
+  type InertialLossShares,
+  inertialLoss,
+  type Separation,
+} from './hole/inertial-loss.js';
+export { type Jet, jetMomentumFlow, specificRecoil } from './hole/jet-momentum.js';
 export { dischargeCoefficientLichtarowicz, lichtarowiczLaw } from './hole/lichtarowicz.js';
 export { oneConstantHoleLaw } from './hole/one-constant-hole.js';
+export { holePathWarnings } from './hole/shape-range.js';
 export { sharpHoleLaw } from './hole/sharp-hole.js';
 export { totalHoleArea } from './piston/piston.js';
 export { type PistonFlow, pistonFlow } from './piston/piston-flow.js';

@@ -16,7 +16,7 @@ function eulerNumber(diameter: number, length: number, shape: HoleShape, reynold
 }
 
 // How near each family comes to our own axisymmetric solutions (test/reference), Re 0.1 to 300; docs/hole-law.md has the table.
-const bound: Readonly<Record<string, number>> = { straight: 0.025, conical: 0.075, stepped: 0.05 };
+const bound: Readonly<Record<string, number>> = { straight: 0.02, conical: 0.04, stepped: 0.03 };
 
 describe('shaped holes against the numerical reference', () => {
   test('there are rows of each family', () => {
@@ -71,7 +71,7 @@ describe('slots', () => {
     // b = sqrt(A/(π s)), a = b s with s the stretch: 6/(π a b²).
     const stretch = 1e4 + 1;
     const b = Math.sqrt(area / (Math.PI * stretch));
-    expect(Math.abs(ends / ((0.99 * 6) / (Math.PI * b ** 3 * stretch)) - 1)).toBeLessThan(1e-3);
+    expect(Math.abs(ends / ((0.991 * 6) / (Math.PI * b ** 3 * stretch)) - 1)).toBeLessThan(1e-3);
   });
 });
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { typicalAreaRatio } from '../../lib/flow/geometry/hole.js';
 import { holePath } from '../../lib/flow/hole/hole-path.js';
-import { jetRecoil } from '../../lib/flow/hole/jet-momentum.js';
+import { specificRecoil } from '../../lib/flow/hole/jet-momentum.js';
 import { sharpHoleLaw } from '../../lib/flow/hole/sharp-hole.js';
 import { fittedShapes, heldOutShapes, type ShapeReference, shapeFamilies } from './shape-reference.js';
 
@@ -17,7 +17,7 @@ function lawOf({ diameter, shape, lengthRatio, areaRatio }: ShapeReference, reyn
   );
   const euler = path.resistance.pressureDrop(1);
   // A hole of area a in a bore of area 1 carries the mean speed a.
-  const recoil = jetRecoil(path.momentumFlow(1), fluid.density, areaRatio, 1, areaRatio);
+  const recoil = fluid.density * areaRatio * specificRecoil(path.momentumFlow(1), 1, areaRatio);
   return { euler, recoil };
 }
 

@@ -2,7 +2,7 @@ import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import type { HoleGroup } from '../geometry/piston.js';
 import type { HoleLaw, HoleResistance } from './hole-law.js';
 import { throatArea, throatDiameter } from './hole-shape.js';
-import { type Jet, jetMomentumFlow, straightJet } from './jet-momentum.js';
+import { creepingMomentum, type Jet, jetMomentumFlow, straightJet } from './jet-momentum.js';
 import { bindShapedHole, shapedHole } from './shaped-hole.js';
 import { thinningResistance } from './thinning-hole.js';
 
@@ -26,6 +26,8 @@ export interface HolePath {
    * towards the shaft side; with the viscosity of the oil at rest. `jetRecoil` makes a force of it.
    */
   readonly momentumFlow: (meanSpeed: number) => number;
+  /** The same over the speed, as that tends to zero [m/s]. */
+  readonly creepingMomentum: number;
 }
 
 /** What the law of a hole says of it before any fluid. */
@@ -81,5 +83,6 @@ export function holePath(
         diameter,
         kinematicViscosity,
       ),
+    creepingMomentum: creepingMomentum(jetTowardsShaft, diameter, kinematicViscosity),
   };
 }

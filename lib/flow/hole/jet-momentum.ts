@@ -11,7 +11,7 @@ export interface Jet {
   /** Reynolds number at which a widening exit has lost half of its hold on the jet, above 0, and how suddenly. */
   readonly separationNumber: number;
   readonly separationPower: number;
-  /** Part that slow oil feels of the missing pressure at the face; 1 for a sharp exit, less for a wider mouth. */
+  /** Part that slow oil feels of the missing pressure at the face, the same both ways; 1 for a sharp exit, less for a wider mouth. */
   readonly creepingShare: number;
   /** Momentum over `ρ V² A` of its profile, between 4/3 (parabolic) and 1 (flat). */
   readonly momentum: number;
@@ -35,8 +35,7 @@ export const straightJet: Jet = {
 
 /**
  * Flow of momentum that a hole's jet carries off, over density and narrowest area [m²/s²]: `m V² + c ν V/d`.
- * Times density and area, less half of that of the oil in the bore, it is the recoil: the part of the pressure on the face behind that
- * a piston does not feel as force.
+ * {@link specificRecoil} makes the recoil of it: the part of the pressure on the face behind that a piston does not feel as force.
  *
  * @param jet - of the direction of flow
  * @param speed - mean speed in the narrowest section [m/s], 0 or more
@@ -62,23 +61,20 @@ export function jetMomentumFlow(
   return speed * (factor * speed + creepingDeficit * creepingShare * viscousSpeed);
 }
 
+/** {@link jetMomentumFlow} over the speed, as that tends to zero [m/s]. */
+export function creepingMomentum(jet: Jet, diameter: number, kinematicViscosity: number): number {
+  return (creepingDeficit * jet.creepingShare * kinematicViscosity) / diameter;
+}
+
 /**
- * Recoil of the jets of some holes [N]: `ρ a (m V² + c ν V/d − ½ V U)`, 0 or more. The force on a piston is its area times the pressure
- * drop to the face behind (from the total pressure before it), less this.
+ * Recoil of the jets per density and area of their holes [m²/s²], 0 or more: `m V² + c ν V/d − ½ V U`. The force on a piston is its
+ * area times the pressure drop to the face behind (from the total pressure before it), less this times density and area.
  *
  * @param momentumFlow - from {@link jetMomentumFlow} [m²/s²]
- * @param density - [kg/m³]
- * @param area - of all those holes at their narrowest [m²]
- * @param speed - mean speed in them [m/s], 0 or more
+ * @param speed - mean speed in the holes [m/s], 0 or more
  * @param boreSpeed - mean speed of the oil in the bore as seen from the piston [m/s], 0 or more
  * @public
  */
-export function jetRecoil(
-  momentumFlow: number,
-  density: number,
-  area: number,
-  speed: number,
-  boreSpeed: number,
-): number {
-  return density * area * Math.max(momentumFlow - 0.5 * speed * boreSpeed, 0);
+export function specificRecoil(momentumFlow: number, speed: number, boreSpeed: number): number {
+  return Math.max(momentumFlow - 0.5 * speed * boreSpeed, 0);
 }

@@ -57,7 +57,13 @@ export function shapedHole(
   areaRatio: number,
 ): ShapedHole {
   const bind = (towardsShaft: boolean) => laminarHole(diameter, shape, thickness, areaRatio, towardsShaft);
-  return { towardsShaft: bind(true), towardsBlind: bind(false) };
+  const [shaft, blind] = [bind(true), bind(false)];
+  // Slow oil knows no direction: the law has the mean of both faces, and so has the recoil.
+  const creepingShare = (shaft.jet.creepingShare + blind.jet.creepingShare) / 2;
+  return {
+    towardsShaft: { ...shaft, jet: { ...shaft.jet, creepingShare } },
+    towardsBlind: { ...blind, jet: { ...blind.jet, creepingShare } },
+  };
 }
 
 /** A shaped hole bound to a fluid. */

@@ -1,3 +1,4 @@
+import { creepingEnds } from './creeping-parts.js';
 import { straightJet } from './jet-momentum.js';
 import type { LaminarHole } from './laminar-hole.js';
 import { sharpLoss } from './sharp-hole.js';
@@ -35,7 +36,7 @@ export function slotHole(width: number, travel: number, thickness: number, areaR
   return {
     ...sharpLoss(areaRatio),
     diameter,
-    creepingNumber: area * diameter * (thickness / conductance + 0.99 * ends),
+    creepingNumber: area * diameter * (thickness / conductance + (creepingEnds / (6 * Math.PI)) * ends),
     lengthRatio: thickness / diameter,
     jet: straightJet,
   };

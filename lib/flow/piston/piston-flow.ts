@@ -61,10 +61,17 @@ export function bindPistonFlow(
   const gap = rimGap(piston, bore);
   const gapConductance = annularGapConductance(gap, fluid);
   const { shearThinning } = fluid;
-  const areaRatio = holeAreaRatio(piston, bore);
-  const all = piston.holes.map((group) => holePath(group, piston.thickness, fluid, law, areaRatio));
   const covered = new Set((piston.valves ?? []).flatMap(({ covers }) => covers));
-  const paths = all.filter((_, index) => !covered.has(index));
+  // Oil from under a disc leaves sideways, and none does where it is shut: holes that are open both ways have the bore to themselves.
+  const openRatio = holeAreaRatio(
+    piston.holes.filter((_, index) => !covered.has(index)),
+    bore,
+  );
+  const wholeRatio = covered.size === 0 ? openRatio : holeAreaRatio(piston.holes, bore);
+  const all = piston.holes.map((group, index) =>
+    holePath(group, piston.thickness, fluid, law, covered.has(index) ? wholeRatio : openRatio),
+  );
+  const paths = covered.size === 0 ? all : all.filter((_, index) => !covered.has(index));
   const valves = bindValves(piston, bore, fluid, all);
   const rim =
     shearThinning === undefined

@@ -1,6 +1,6 @@
 import { requireCount, requirePositive, requireWithin } from '../../base/checks.js';
 import { largestEccentricity } from '../gap/annular-gap.js';
-import type { Piston } from '../geometry/piston.js';
+import type { HoleGroup, Piston } from '../geometry/piston.js';
 import { requireHolePitch } from '../hole/hole-pitch.js';
 import { requireHoleShape, throatArea } from '../hole/hole-shape.js';
 
@@ -35,7 +35,9 @@ export function totalHoleArea(piston: Piston): number {
   return piston.holes.reduce((sum, group) => sum + group.count * throatArea(group), 0);
 }
 
-/** Area of all holes together, each at its narrowest, over that of the bore. */
-export function holeAreaRatio(piston: Piston, bore: number): number {
-  return totalHoleArea(piston) / ((Math.PI / 4) * bore * bore);
+/** Area of some holes together, each at its narrowest, over that of the bore. */
+export function holeAreaRatio(holes: readonly HoleGroup[], bore: number): number {
+  let area = 0;
+  for (const group of holes) area += group.count * throatArea(group);
+  return area / ((Math.PI / 4) * bore * bore);
 }

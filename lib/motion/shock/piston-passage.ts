@@ -1,4 +1,4 @@
-import { jetMomentum } from '../../damper/jet-recoil.js';
+import { specificRecoil } from '../../flow/hole/jet-momentum.js';
 import type { PistonFlow } from '../../flow/piston/parallel-flow.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import { holeInertance } from './left-out.js';
@@ -26,9 +26,9 @@ export function pistonPassage(
       const boreSpeed = Math.abs(flow) / boreArea;
       let recoil = 0;
       index = 0;
-      for (const { area } of paths) {
-        const speed = Math.abs(speeds[index++] as number);
-        recoil += area * speed * Math.max(jetMomentum * speed - boreSpeed, 0);
+      for (const { area, momentumFlow } of paths) {
+        const speed = speeds[index++] as number;
+        recoil += area * specificRecoil(momentumFlow(speed), Math.abs(speed), boreSpeed);
       }
       passage.flow = flow;
       passage.recoil = flow < 0 ? -fluid.density * recoil : fluid.density * recoil;
