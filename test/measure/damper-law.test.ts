@@ -85,15 +85,15 @@ describe("the library's damper as a law to fit", () => {
     expect(law({ ...stated, friction: 0.5 }).friction).toBe(0.5);
   });
 
-  test('fitted to the times of the invented shock it gives 0.2 % to 0.5 % more viscosity, as its law damps that much less at drop speeds', () => {
+  test('fitted to the times of the invented shock it gives 0.4 % to 0.8 % more viscosity, as its law damps that much less at drop speeds, half of it by the recoil of slow oil', () => {
     const { inputs, expected } = checkRow<{ times: number[]; known: RowValues }, { nu: number; F: number }>(
       'shock-A-fit',
     );
     const invented = problemA(inputs.times, inputs.known);
     const fit = fitShock({ ...invented, law, known: { ...invented.known, density: stated.density } });
     const more = (fit.state.kinematicViscosity * 1e6) / expected.nu - 1;
-    expect(more).toBeGreaterThan(0.002);
-    expect(more).toBeLessThan(0.005);
+    expect(more).toBeGreaterThan(0.004);
+    expect(more).toBeLessThan(0.008);
     expect(fit.state.friction).toBeCloseTo(expected.F, 2);
   });
 
