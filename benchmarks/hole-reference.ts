@@ -6,8 +6,8 @@ import { lichtarowiczLaw } from '../lib/flow/hole/lichtarowicz.js';
 import { oneConstantHoleLaw } from '../lib/flow/hole/one-constant-hole.js';
 import { shapedHoleResistance } from '../lib/flow/hole/shaped-hole.js';
 import { sharpHoleLaw } from '../lib/flow/hole/sharp-hole.js';
-import { holeReferenceRows } from '../test/reference/hole-reference.js';
 import heldOut from '../test/reference/held-out-rows.json' with { type: 'json' };
+import { holeReferenceRows } from '../test/reference/hole-reference.js';
 import shapes from '../test/reference/shape-rows.json' with { type: 'json' };
 
 const fluid = (reynoldsNumber: number) => ({ density: 2, kinematicViscosity: 1 / reynoldsNumber });

@@ -32,7 +32,9 @@ describe.each(rows)(
       (reynoldsNumber = 0, _, force = 0) => {
         const { resistance, momentumFlow } = path(reynoldsNumber);
         const recoil = 2 * areaRatio * specificRecoil(momentumFlow(1), 1, areaRatio);
-        expect(Math.abs((resistance.pressureDrop(1) - recoil) / force - 1)).toBeLessThan(areaRatio > 0.1 ? 0.022 : 0.012);
+        expect(Math.abs((resistance.pressureDrop(1) - recoil) / force - 1)).toBeLessThan(
+          areaRatio > 0.1 ? 0.022 : 0.012,
+        );
       },
     );
   },
