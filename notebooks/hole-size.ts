@@ -150,20 +150,16 @@ function shapes(
 }
 
 function shapeTable(cases: readonly ShapeCase[], slow: number, middle: number): TableBlock {
-  const column = (label: string, at: number) => ({
-    label: `${label} at ${shaftSpeed(at)}`,
-    unit: 'N',
-    dimension: 'force' as const,
-  });
+  const column = (label: string) => ({ label, unit: 'N', dimension: 'force' as const });
   return {
     kind: 'table',
     id: 'shapes-in-numbers',
     title: 'The shapes in numbers',
-    note: 'The blind side is the closed end of the body; compression pushes oil from there to the shaft side.',
+    note: `Slow is ${shaftSpeed(slow)}, middle ${shaftSpeed(middle)}. The blind side is the closed end of the body; pushed in, oil runs from there to the shaft side.`,
     table: {
       columns: [
         { label: 'Hole', unit: '' },
-        ...[slow, middle].flatMap((at) => [column('Compression', at), column('Rebound', at)]),
+        ...['slow', 'middle'].flatMap((at) => [column(`Pushed in, ${at}`), column(`Let out, ${at}`)]),
       ],
       rows: cases.map(({ name, model }) => [
         name,

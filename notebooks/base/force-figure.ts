@@ -10,6 +10,9 @@ import { type DampingSpan, dampingSpan, strokeOf } from './after-onset.js';
 /** Points of a curve on each side of rest, beside those at the onset. */
 const pointsEachWay = 30;
 
+/** With more curves than this only the first keeps its band: many bands over each other show nothing. */
+const mostBands = 3;
+
 /** One shock whose force is drawn. */
 export interface ForceCurve {
   readonly name: string;
@@ -70,11 +73,12 @@ function drawn(
   change: Change,
 ): Pick<LineChart, 'series' | 'points'> {
   return {
-    series: curves.map(({ name, model, bounds }) => ({
+    series: curves.map(({ name, model, bounds }, index) => ({
       name,
       points: speedsOf(model, fast).map((speed): LinePoint => {
         const at = (one: DamperModel): DampingSpan => change(dampingSpan(one, speed), speed, one);
         const { damping, low, high } = at(model);
+        if (index > 0 && curves.length > mostBands) return { x: speed, y: damping };
         if (bounds === undefined) {
           // The band begins where the cavity does, with no width.
           const begins = onsets(model, fast).includes(speed);
@@ -131,9 +135,10 @@ function figureKey(curves: readonly ForceCurve[], fast: number): string {
   const opening = curves.filter(({ model }) => onsets(model, fast).length > 0);
   if (opening.length > 0) {
     const inward = opening.some(({ model }) => onsets(model, fast).some((speed) => speed > 0));
+    const whose = curves.length > mostBands ? `, drawn for ${first.name}` : '';
     const travel = formatQuantity(strokeOf(first.model, 1).travel, 'length', 'mm', 2);
     sentences.push(
-      `Where cavitation begins there is a dot, and from there on a band: from the force as a stroke begins ${inward ? 'fully out' : 'all the way in'} to the force at its end; the line in it is the force after ${travel}.`,
+      `Where cavitation begins there is a dot, and from there on a band${whose}: from the force as a stroke begins ${inward ? 'fully out' : 'all the way in'} to the force at its end; the line is the force after ${travel}.`,
     );
   }
   if (curves.some(({ fastestRebound }) => fastestRebound !== undefined && fastestRebound < fast))

@@ -135,7 +135,7 @@ const handSpeed: HandNumber = {
   of: (one) => holeSpeed(one, crawl),
 };
 const handDrop: HandNumber = {
-  column: { label: 'Pressure drop', unit: 'Pa', dimension: 'pressure', digits: 4 },
+  column: { label: 'Δp', unit: 'Pa', dimension: 'pressure', digits: 4 },
   of: (one) => dropAt(one, crawl),
 };
 const handForce: HandNumber = {

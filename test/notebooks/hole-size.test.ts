@@ -108,10 +108,10 @@ describe.each(cases)('$piston of $file', ({ file, piston, shock }) => {
     });
     expect(tableOf(page, 'shapes-in-numbers').columns.map(({ label }) => label.split(' ')[0])).toEqual([
       'Hole',
-      'Compression',
-      'Rebound',
-      'Compression',
-      'Rebound',
+      'Pushed',
+      'Let',
+      'Pushed',
+      'Let',
     ]);
     const [s, m] = [slow / 1e3, middle / 1e3];
     const row = (name: string) => rowOf(page, 'shapes-in-numbers', name).map(Number);
