@@ -51,18 +51,24 @@ export function cornerEvents(bound: BoundCorner, history: CornerHistory): readon
       throw emptyChamber(shock, time, travelOf(state));
     },
   };
+  // One object, filled and read within one look, since six events look four times a step.
+  const pressed = { depth: 0, speed: 0 };
   const onGround: Pressing = (time, state) => {
     ground.look(time);
-    return {
-      depth: ground.height - (state[unknown.wheel] as number),
-      speed: ground.slope - (state[unknown.wheelSpeed] as number),
-    };
+    pressed.depth = ground.height - (state[unknown.wheel] as number);
+    pressed.speed = ground.slope - (state[unknown.wheelSpeed] as number);
+    return pressed;
   };
-  const onBump: Pressing = (_time, state) => ({
-    depth: travelOf(state) - corner.bumpStop.from,
-    speed: speedOf(state),
-  });
-  const onDroop: Pressing = (_time, state) => ({ depth: -travelOf(state), speed: -speedOf(state) });
+  const onBump: Pressing = (_time, state) => {
+    pressed.depth = travelOf(state) - corner.bumpStop.from;
+    pressed.speed = speedOf(state);
+    return pressed;
+  };
+  const onDroop: Pressing = (_time, state) => {
+    pressed.depth = -travelOf(state);
+    pressed.speed = -speedOf(state);
+    return pressed;
+  };
   const events: Event[] = [
     cavity,
     empty,

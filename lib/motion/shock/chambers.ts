@@ -98,7 +98,7 @@ export function bindChambers(shock: MovingShock): Chambers {
     if (!slopes) return;
     const oilSlope = held * oilExpansionSlope(oil, look.near);
     const lost = 1 - oilExpansion(oil, look.near);
-    const slope = full ? Number.POSITIVE_INFINITY : gasSlope(gas, given);
+    const slope = full ? Number.POSITIVE_INFINITY : gasSlope(gas, given, look.near);
     const perVolume = full ? -1 / oilSlope : slope / (1 - oilSlope * slope);
     look.nearByRoom = perVolume * (1 - lost);
     look.nearByTravel = perVolume * (shaftArea + lost * farArea);
@@ -130,10 +130,10 @@ export function bindChambers(shock: MovingShock): Chambers {
   };
 }
 
-/** Slope of the gas pressure by a central difference [Pa/m³]. */
-function gasSlope(gas: GivingGas, given: number): number {
-  const step = 1e-5 * (gas.capacity - given);
-  return (gas.pressure(given + step) - gas.pressure(given - step)) / (2 * step);
+/** Slope of the gas pressure [Pa/m³] by a difference, from the pressure at one end of it. */
+function gasSlope(gas: GivingGas, given: number, pressure: number): number {
+  const step = -1e-6 * (gas.capacity - given);
+  return (gas.pressure(given + step) - pressure) / step;
 }
 
 const stepLimit = 60;
@@ -165,7 +165,7 @@ function squeeze({ gas, oil }: MovingShock, taken: number, held: number): void {
     }
     // The slope is taken anew where the last one did not halve the distance.
     if (step === 0 || Math.abs(excess) > 0.1 * before) {
-      slope = gasSlope(gas, given);
+      slope = gasSlope(gas, given, pressure);
       excessSlope = 1 - held * oilExpansionSlope(oil, pressure) * slope;
     }
     before = Math.abs(excess);

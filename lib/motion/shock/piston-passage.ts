@@ -1,3 +1,4 @@
+import type { HolePath } from '../../flow/hole/hole-path.js';
 import { specificRecoil } from '../../flow/hole/jet-momentum.js';
 import type { PistonFlow } from '../../flow/piston/parallel-flow.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
@@ -13,25 +14,36 @@ export function pistonPassage(
   const { paths, valves, gapFlow } = pistonFlow;
   const boreArea = (Math.PI / 4) * bore * bore;
   const speeds = new Float64Array(paths.length);
+  // A step ends where the next one begins, and slopes are taken where rates were: the last answer is asked for again and again.
+  const last = { pressureDrop: 0, flow: 0, recoil: 0 };
   return {
     passage: (pressureDrop, passage) => {
+      if (pressureDrop === last.pressureDrop) {
+        passage.flow = last.flow;
+        passage.recoil = last.recoil;
+        return;
+      }
       let flow = gapFlow(pressureDrop);
-      let index = 0;
-      for (const { area, resistance } of paths) {
+      // Counted, since an iterator of pairs would cost as much as the physics.
+      for (let index = 0; index < paths.length; index++) {
+        const { area, resistance } = paths[index] as HolePath;
         const speed = resistance.meanSpeed(pressureDrop);
-        speeds[index++] = speed;
+        speeds[index] = speed;
         flow += area * speed;
       }
       for (const valve of valves) flow += valve.flow(pressureDrop);
       const boreSpeed = Math.abs(flow) / boreArea;
       let recoil = 0;
-      index = 0;
-      for (const { area, momentumFlow } of paths) {
-        const speed = speeds[index++] as number;
+      for (let index = 0; index < paths.length; index++) {
+        const { area, momentumFlow } = paths[index] as HolePath;
+        const speed = speeds[index] as number;
         recoil += area * specificRecoil(momentumFlow(speed), Math.abs(speed), boreSpeed);
       }
       passage.flow = flow;
       passage.recoil = flow < 0 ? -fluid.density * recoil : fluid.density * recoil;
+      last.pressureDrop = pressureDrop;
+      last.flow = passage.flow;
+      last.recoil = passage.recoil;
     },
     inertance: inertance(pistonFlow, fluid),
     holeReynoldsNumber: (pressureDrop) =>

@@ -23,14 +23,14 @@ export interface PassageSlopes {
 }
 
 /** Filled and read within one call and never handed out. */
+const here: Passage = { flow: 0, recoil: 0 };
 const above: Passage = { flow: 0, recoil: 0 };
-const below: Passage = { flow: 0, recoil: 0 };
 
-/** Slopes of flow and recoil by central differences. */
+/** Slopes of flow and recoil by differences. */
 export function writePassageSlopes(shock: MovingShock, pressureDrop: number, slopes: PassageSlopes): void {
-  const step = 1e-4 * Math.max(Math.abs(pressureDrop), 100);
+  const step = 1e-6 * Math.max(Math.abs(pressureDrop), 100);
+  shock.passage(pressureDrop, here);
   shock.passage(pressureDrop + step, above);
-  shock.passage(pressureDrop - step, below);
-  slopes.flow = (above.flow - below.flow) / (2 * step);
-  slopes.recoil = (above.recoil - below.recoil) / (2 * step);
+  slopes.flow = (above.flow - here.flow) / step;
+  slopes.recoil = (above.recoil - here.recoil) / step;
 }
