@@ -55,12 +55,12 @@ export {
   type ShockPair,
 } from './pair/pairs.js';
 export {
-  type Corner,
   type CornerMotion,
   cornerMotion,
   dampingRatio,
   type ReloadedCorner,
   reloadedCorner,
+  type SpringCorner,
   swingLeft,
 } from './pair/setting.js';
 export { finish, finishInSlices, type Search, type SearchControl } from './search/search.js';

@@ -1,3 +1,4 @@
+import type { DayTemperature } from '../decisions/day/day-plan.js';
 import type { BuildFault } from './assembly/fault-words.js';
 import { buildFault, shockFault } from './build-fit.js';
 import { referredBuild } from './build-reference.js';
@@ -5,7 +6,6 @@ import { madeBuilds } from './made-builds.js';
 import { type PartList, unknownReference } from './part-list.js';
 import type {
   Build,
-  DayReading,
   MeasurementPart,
   OilPart,
   Parts,
@@ -39,7 +39,7 @@ export interface PartLists {
 /** What a file says beside its lists of parts. */
 export interface Remarks {
   readonly about: string;
-  readonly day?: readonly DayReading[];
+  readonly day?: readonly DayTemperature[];
   readonly tolerances?: PartTolerances;
 }
 
@@ -125,7 +125,7 @@ function distinct(findings: readonly Finding[]): readonly Finding[] {
 }
 
 /** Times of a day must rise, since a plan goes through them in order. */
-function dayFindings(day: readonly DayReading[]): readonly Finding[] {
+function dayFindings(day: readonly DayTemperature[]): readonly Finding[] {
   return day.flatMap(({ time }, index): Finding[] => {
     const before = day[index - 1];
     if (before === undefined || time > before.time) return [];

@@ -11,8 +11,7 @@ export { lengthsOf } from './assembly/lengths-of.js';
 export { ShockFault } from './assembly/shock-fault.js';
 export type {
   Build,
-  Corner,
-  DayReading,
+  CornerOfCar,
   MeasurementPart,
   OilPart,
   Parts,

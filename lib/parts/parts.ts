@@ -1,6 +1,8 @@
+import type { DayTemperature } from '../decisions/day/day-plan.js';
 import type { Piston } from '../flow/geometry/piston.js';
 import type { OilDefinition } from '../fluid/oil/oil-definition.js';
 import type { Reading } from '../measure/reading/reading.js';
+import type { Corner } from '../motion/corner/corner.js';
 import type { ShockPart } from './shock-part.js';
 
 /**
@@ -59,18 +61,6 @@ export interface SpringPart {
 export type ShopOil = OilPart & { readonly bottle: NonNullable<OilPart['bottle']> };
 
 /**
- * Oil temperature at a time of the day.
- *
- * @public
- */
-export interface DayReading {
-  /** Time since midnight [s]. */
-  readonly time: number;
-  /** [K] */
-  readonly temperature: number;
-}
-
-/**
  * A shock timed with a stopwatch.
  *
  * @public
@@ -121,12 +111,7 @@ export interface PartTolerances {
  *
  * @public
  */
-export interface Corner {
-  /** Mass on the corner without wheel and arm [kg]. */
-  readonly mass: number;
-  /** Shock travel for each wheel travel. */
-  readonly motionRatio: number;
-}
+export type CornerOfCar = Pick<Corner, 'sprungMass' | 'motionRatio'>;
 
 /**
  * One shock put together from parts of the file.
@@ -144,7 +129,7 @@ export interface Build {
   /** How far the shaft is pushed in as the cap is closed [m], where the file says so. */
   readonly closeAt?: number;
   /** The corner of the car that it carries, where the file says so. */
-  readonly corner?: Corner;
+  readonly corner?: CornerOfCar;
   /** The oil and its temperature [K] on which the shock damps as wanted, where the file says so. */
   readonly wanted?: { readonly oil: OilPart; readonly temperature: number };
 }
@@ -167,7 +152,7 @@ export interface Parts {
   /** Bottles that could be bought, where the file lists some. */
   readonly shop?: readonly ShopOil[];
   /** Oil temperatures of a day in rising order of time, where the file lists some. */
-  readonly day?: readonly DayReading[];
+  readonly day?: readonly DayTemperature[];
   /** Shocks timed with a stopwatch, where the file lists some. */
   readonly timed?: readonly TimedShockPart[];
   /** What was measured, where the file lists some. */

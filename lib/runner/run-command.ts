@@ -12,9 +12,10 @@ import {
   pagePassed,
 } from '../page/index.js';
 import { PartsFileError, readParts } from '../parts/index.js';
+import type { PartsFile } from '../parts/parts-file.js';
 import { QuantityError } from '../units/index.js';
 import { listNotebooks } from './build/notebook-list.js';
-import type { PartsFile, RunFacts } from './build/render-notebook.js';
+import type { RunFacts } from './build/render-notebook.js';
 import { writeFiles } from './build/write-files.js';
 import { CommandError } from './command/command-error.js';
 import { type Command, readCommandLine } from './command/command-line.js';

@@ -2,7 +2,12 @@ import type { Damper } from '../../lib/damper/damper.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import { scaledDamping, type WantedDamping } from '../../lib/decisions/match/damping-mismatch.js';
 import { matchViscosity } from '../../lib/decisions/match/match-viscosity.js';
-import { type Corner, cornerMotion, dampingRatio, reloadedCorner } from '../../lib/decisions/pair/setting.js';
+import {
+  cornerMotion,
+  dampingRatio,
+  reloadedCorner,
+  type SpringCorner,
+} from '../../lib/decisions/pair/setting.js';
 import { oilDensity, typicalDensityAt15Celsius } from '../../lib/fluid/oil/density.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
@@ -13,7 +18,7 @@ import { cSt, damperOfBuild, feelsRight, labelOf } from '../base/decision-cases.
 import { pointAt } from '../base/oil-forces.js';
 import { celsius, percent, shaftSpeed } from '../base/wording.js';
 
-function cornerOf({ corner, spring }: Build): Corner | undefined {
+function cornerOf({ corner, spring }: Build): SpringCorner | undefined {
   return corner === undefined || spring === undefined ? undefined : { ...corner, springRate: spring.rate };
 }
 
@@ -72,7 +77,7 @@ export function heavierText(
   if (corner === undefined || heavier === 0) return [];
   const { springRate, dampingFactor, dampingFactorOldSpring } = reloadedCorner(
     corner,
-    corner.mass * (1 + heavier),
+    corner.sprungMass * (1 + heavier),
   );
   const density = oilDensity('silicone', temperature, typicalDensityAt15Celsius.silicone);
   const label = (factor: number): string => {

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { cornerMotion, dampingRatio, reloadedCorner, swingLeft } from '../../lib/decisions/pair/setting.js';
 
-const corner = { mass: 0.6, motionRatio: 0.65, springRate: 500 };
+const corner = { sprungMass: 0.6, motionRatio: 0.65, springRate: 500 };
 
 describe('setting', () => {
   it('swings as a mass on a spring: half the mass, root two the frequency', () => {
-    const light = cornerMotion({ ...corner, mass: 0.3 });
+    const light = cornerMotion({ ...corner, sprungMass: 0.3 });
     expect(light.naturalFrequency / cornerMotion(corner).naturalFrequency).toBeCloseTo(Math.SQRT2, 12);
   });
 
@@ -25,10 +25,10 @@ describe('setting', () => {
 
   it('keeps frequency and damping ratio in a heavier car', () => {
     const { springRate, dampingFactor, dampingFactorOldSpring } = reloadedCorner(corner, 0.75);
-    const heavier = { ...corner, mass: 0.75, springRate };
+    const heavier = { ...corner, sprungMass: 0.75, springRate };
     expect(cornerMotion(heavier).naturalFrequency).toBeCloseTo(cornerMotion(corner).naturalFrequency, 12);
     expect(dampingRatio(heavier, 20 * dampingFactor)).toBeCloseTo(dampingRatio(corner, 20), 12);
-    const oldSpring = { ...corner, mass: 0.75 };
+    const oldSpring = { ...corner, sprungMass: 0.75 };
     expect(dampingRatio(oldSpring, 20 * dampingFactorOldSpring)).toBeCloseTo(dampingRatio(corner, 20), 12);
   });
 
@@ -39,10 +39,12 @@ describe('setting', () => {
   });
 
   it('refuses a car without mass and a negative damping', () => {
-    expect(() => cornerMotion({ ...corner, mass: 0 })).toThrow('mass must be greater than 0 kg, got 0 kg');
+    expect(() => cornerMotion({ ...corner, sprungMass: 0 })).toThrow(
+      'sprungMass must be greater than 0 kg, got 0 kg',
+    );
     expect(() => cornerMotion({ ...corner, motionRatio: -1 })).toThrow('motionRatio must be greater than 0');
     expect(() => dampingRatio(corner, -1)).toThrow('dampingCoefficient must be 0 or more N·s/m');
-    expect(() => reloadedCorner(corner, Number.NaN)).toThrow('mass must be greater than 0 kg');
+    expect(() => reloadedCorner(corner, Number.NaN)).toThrow('sprungMass must be greater than 0 kg');
     expect(() => swingLeft(-0.1)).toThrow('ratio must be 0 or more');
   });
 });

@@ -49,7 +49,7 @@ describe('what a parts file says of plans', () => {
       'temperature',
       'gasVolume',
     ]);
-    expect(parts.builds[0]?.corner).toEqual({ mass: 0.42, motionRatio: 0.65 });
+    expect(parts.builds[0]?.corner).toEqual({ sprungMass: 0.42, motionRatio: 0.65 });
     expect(parts.builds[0]?.wanted?.oil).toBe(parts.oils[1]);
     expect(parts.builds[0]?.wanted?.temperature).toBe(293.15);
   });

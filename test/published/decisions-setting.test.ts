@@ -7,7 +7,7 @@ import { cornerMotion, dampingRatio, swingLeft } from '../../lib/decisions/pair/
  * 1373.54 N·s/m, c 554.4981 N·s/m. Read in a copy of the solution on a public page.
  */
 const printed = { ratio: 0.4037, angularFrequency: 3.4338, k: 2358.2652, critical: 1373.54, c: 554.4981 };
-const corner = { mass: 200, motionRatio: 1, springRate: printed.k };
+const corner = { sprungMass: 200, motionRatio: 1, springRate: printed.k };
 
 describe('setting against a textbook', () => {
   it('has the printed natural frequency, critical damping and damping ratio', () => {

@@ -1,19 +1,13 @@
 import { requireNotNegative, requirePositive } from '../../base/checks.js';
 import { standardGravity } from '../../base/constants.js';
+import type { Corner } from '../../motion/corner/corner.js';
 
 /**
- * One corner of a car: the mass that its spring carries, and how the wheel moves the shock.
+ * What of a corner says how it moves on its spring: the mass that the spring carries, the motion ratio and the spring rate.
  *
  * @public
  */
-export interface Corner {
-  /** Mass on this corner without wheel and arm [kg], above 0. */
-  readonly mass: number;
-  /** Shock travel per wheel travel, above 0; below 1 for nearly all cars. */
-  readonly motionRatio: number;
-  /** Spring rate at the shock [N/m], above 0. */
-  readonly springRate: number;
-}
+export type SpringCorner = Pick<Corner, 'sprungMass' | 'motionRatio' | 'springRate'>;
 
 /**
  * How a corner moves on its spring.
@@ -31,8 +25,8 @@ export interface CornerMotion {
   readonly staticDeflection: number;
 }
 
-function requireCorner({ mass, motionRatio, springRate }: Corner): void {
-  requirePositive(mass, 'mass', 'kg');
+function requireCorner({ sprungMass, motionRatio, springRate }: SpringCorner): void {
+  requirePositive(sprungMass, 'sprungMass', 'kg');
   requirePositive(motionRatio, 'motionRatio', '');
   requirePositive(springRate, 'springRate', 'N/m');
 }
@@ -46,16 +40,16 @@ function requireCorner({ mass, motionRatio, springRate }: Corner): void {
  * scales both force and travel
  * @public
  */
-export function cornerMotion(corner: Corner): CornerMotion {
+export function cornerMotion(corner: SpringCorner): CornerMotion {
   requireCorner(corner);
-  const { mass, motionRatio, springRate } = corner;
+  const { sprungMass, motionRatio, springRate } = corner;
   const wheelRate = springRate * motionRatio ** 2;
-  const angularFrequency = Math.sqrt(wheelRate / mass);
+  const angularFrequency = Math.sqrt(wheelRate / sprungMass);
   return {
     wheelRate,
     naturalFrequency: angularFrequency / (2 * Math.PI),
-    criticalDamping: (2 * mass * angularFrequency) / motionRatio ** 2,
-    staticDeflection: (mass * standardGravity) / wheelRate,
+    criticalDamping: (2 * sprungMass * angularFrequency) / motionRatio ** 2,
+    staticDeflection: (sprungMass * standardGravity) / wheelRate,
   };
 }
 
@@ -68,7 +62,7 @@ export function cornerMotion(corner: Corner): CornerMotion {
  * @see Rao, Mechanical Vibrations, SI ed. 2017, Eq. (2.66)
  * @public
  */
-export function dampingRatio(corner: Corner, dampingCoefficient: number): number {
+export function dampingRatio(corner: SpringCorner, dampingCoefficient: number): number {
   requireNotNegative(dampingCoefficient, 'dampingCoefficient', 'N·s/m');
   return dampingCoefficient / cornerMotion(corner).criticalDamping;
 }
@@ -106,14 +100,14 @@ export interface ReloadedCorner {
  * spring the damping goes with the root of the mass.
  *
  * @param corner - the corner as it was
- * @param mass - new mass on the corner [kg], above 0
+ * @param sprungMass - new mass on the corner [kg], above 0
  * @throws InputError for an input outside its range
  * @public
  */
-export function reloadedCorner(corner: Corner, mass: number): ReloadedCorner {
+export function reloadedCorner(corner: SpringCorner, sprungMass: number): ReloadedCorner {
   requireCorner(corner);
-  requirePositive(mass, 'mass', 'kg');
-  const factor = mass / corner.mass;
+  requirePositive(sprungMass, 'sprungMass', 'kg');
+  const factor = sprungMass / corner.sprungMass;
   return {
     springRate: factor * corner.springRate,
     dampingFactor: factor,

@@ -1,4 +1,5 @@
-import { type Case, caseOf, type PartsFile, partsFile } from './case.js';
+import { type PartsFile, partsFile } from '../../parts/parts-file.js';
+import { type Case, caseOf } from './case.js';
 import { failureText } from './failure.js';
 import type { Session } from './session.js';
 import { type Settings, settingsFor, settingsFrom } from './settings.js';

@@ -1,20 +1,12 @@
-import { type Page, pageFigures, requirePageIds } from '../../page/blocks/page.js';
+import { type Page, pageFigures } from '../../page/blocks/page.js';
 import type { BodyContent } from '../../page/html/page-body.js';
 import type { Notebook } from '../../page/notebook.js';
-import { parameterTexts } from '../../page/parameters/parameter-text.js';
-import { type ParameterTexts, readParameterValues } from '../../page/parameters/read-parameters.js';
-import type { Parts } from '../../parts/parts.js';
-import { readParts } from '../../parts/read-parts.js';
+import type { ParameterTexts } from '../../page/parameters/read-parameters.js';
+import { runNotebook } from '../../page/run-notebook.js';
+import type { PartsFile } from '../../parts/parts-file.js';
 import type { Figure } from '../../plot/chart/figure.js';
 import { besideStart } from '../../plot/figure/beside-start.js';
 import { type Settings, settingsOf } from './settings.js';
-
-/** A parts file with its text. */
-export interface PartsFile {
-  readonly name: string;
-  readonly text: string;
-  readonly parts: Parts;
-}
 
 /** What a page shows: a parts file, settings, and what the notebook makes of them. */
 export interface Case {
@@ -25,25 +17,13 @@ export interface Case {
 }
 
 /**
- * Reads a parts file.
- *
- * @throws PartsFileError
- */
-export function partsFile(name: string, text: string): PartsFile {
-  return { name, text, parts: readParts(text, name) };
-}
-
-/**
  * Runs a notebook.
  *
  * @throws ParameterError, InputError, ConvergenceError for settings that cannot be used
  */
 export function caseOf(notebook: Notebook, file: PartsFile, texts: ParameterTexts): Case {
   const { parts } = file;
-  const values = readParameterValues(notebook.parameters, texts, parts);
-  const page = notebook.run(parts, values);
-  requirePageIds(page);
-  const parameters = parameterTexts(notebook.parameters, values);
+  const { page, values, parameters } = runNotebook(notebook, parts, texts);
   const places = new Map(pageFigures(page).map(({ id }) => [id, { wide: '', narrow: '' }]));
   return {
     file,

@@ -1,5 +1,6 @@
 import type { Notebook } from '../../page/notebook.js';
-import { type Case, caseOf, type PartsFile, partsFile } from './case.js';
+import { type PartsFile, partsFile } from '../../parts/parts-file.js';
+import { type Case, caseOf } from './case.js';
 import { fragmentOf, type Settings } from './settings.js';
 import { readStart } from './start.js';
 

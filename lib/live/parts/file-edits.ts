@@ -1,7 +1,7 @@
+import { type PartsFile, partsFile } from '../../parts/parts-file.js';
 import { located } from '../../parts/source/field-place.js';
 import { PartsFileError } from '../../parts/source/parts-file-error.js';
 import { sourceTree } from '../../parts/source/source-tree.js';
-import { type PartsFile, partsFile } from '../case/case.js';
 import { withCopy, withoutPart } from './part-entries.js';
 import type { PartPlace } from './part-place.js';
 import { type PartField, withField } from './parts-text.js';

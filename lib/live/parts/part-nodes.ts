@@ -1,5 +1,5 @@
 import { type HtmlNode, html } from '../../page/html/html.js';
-import type { PartsFile } from '../case/case.js';
+import type { PartsFile } from '../../parts/parts-file.js';
 import { domNodes } from '../document/patch.js';
 import { placeText } from './part-place.js';
 import type { PartField } from './parts-text.js';

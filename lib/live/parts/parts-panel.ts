@@ -1,5 +1,5 @@
 import { html } from '../../page/html/html.js';
-import type { PartsFile } from '../case/case.js';
+import type { PartsFile } from '../../parts/parts-file.js';
 import { found } from '../document/found.js';
 import { saveFile } from '../document/leave.js';
 import { domNodes } from '../document/patch.js';

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
-import type { Corner, DayReading, PartTolerances, ShopOil, TimedShockPart } from '../parts.js';
+import type { DayTemperature } from '../../decisions/day/day-plan.js';
+import type { CornerOfCar, PartTolerances, ShopOil, TimedShockPart } from '../parts.js';
 import { mustBe, wrongKind } from '../source/wording.js';
 import { fieldHelp } from './field-help.js';
 import { oilSchema } from './oil-schema.js';
@@ -40,7 +41,7 @@ const clock = z.pipe(
 );
 
 /** Oil temperature at a time of the day. */
-export const daySchema: z.ZodMiniType<DayReading> = record(
+export const daySchema: z.ZodMiniType<DayTemperature> = record(
   {
     time: clock,
     temperature: quantityField({
@@ -159,7 +160,7 @@ export const cornerSchema = z.pipe(
     },
     { description: 'The corner of the car that the shock carries.' },
   ),
-  z.transform((entry): Corner => ({ mass: entry.mass, motionRatio: entry['motion-ratio'] })),
+  z.transform((entry): CornerOfCar => ({ sprungMass: entry.mass, motionRatio: entry['motion-ratio'] })),
 );
 
 /** Damping that is wanted, as that of the same shock on an oil at a temperature. */

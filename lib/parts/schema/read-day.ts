@@ -1,6 +1,6 @@
 import { csvParse } from 'd3-dsv';
 import * as z from 'zod/mini';
-import type { DayReading } from '../parts.js';
+import type { DayTemperature } from '../../decisions/day/day-plan.js';
 import { PartsFileError, type PartsFileProblem } from '../source/parts-file-error.js';
 import { daySchema } from './plan-schema.js';
 
@@ -15,7 +15,7 @@ const largestFile = 1_000_000;
  * @throws PartsFileError with every problem, line by line
  * @public
  */
-export function readDay(text: string, fileName = 'day file'): readonly DayReading[] {
+export function readDay(text: string, fileName = 'day file'): readonly DayTemperature[] {
   const problems: PartsFileProblem[] = [];
   const report = (line: number, path: string, message: string): void => {
     problems.push({ line, column: 1, path, message });
@@ -25,7 +25,7 @@ export function readDay(text: string, fileName = 'day file'): readonly DayReadin
   const rows = problems.length > 0 ? [] : csvParse(text.replace(/^\uFEFF/u, ''));
   if (problems.length === 0 && rows.length === 0)
     report(1, '', 'the file must have a line "time,temperature" and a line for each reading');
-  const readings = rows.flatMap((row, index): DayReading[] => {
+  const readings = rows.flatMap((row, index): DayTemperature[] => {
     const { time, temperature } = row;
     const parsed = z.safeParse(daySchema, { time: time?.trim(), temperature: temperature?.trim() });
     if (parsed.success) return [parsed.data];

@@ -1,6 +1,7 @@
 import { contentHash, type IndexEntry, type Notebook, renderIndex } from '../../page/index.js';
+import type { PartsFile } from '../../parts/parts-file.js';
 import { embeddedFonts } from './fonts.js';
-import type { PartsFile, RenderedNotebook, RunFacts } from './render-notebook.js';
+import type { RenderedNotebook, RunFacts } from './render-notebook.js';
 
 /** What the index says of a rendered notebook. */
 export function indexEntry(

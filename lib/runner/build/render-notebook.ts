@@ -10,24 +10,15 @@ import {
   pageFigures,
   pageJson,
   pageTables,
-  parameterTexts,
-  readParameterValues,
   renderHtml,
   tableCsv,
 } from '../../page/index.js';
-import type { Parts } from '../../parts/index.js';
+import { runNotebook } from '../../page/run-notebook.js';
+import type { PartsFile } from '../../parts/parts-file.js';
 import { renderSvg } from '../../plot/index.js';
 import { embeddedFonts } from './fonts.js';
 import type { LiveProgram } from './live-programs.js';
 import { svgToPng } from './png.js';
-
-/** A parts file as text and as read. */
-export interface PartsFile {
-  /** Name of the file without its folder: a page names no path. */
-  readonly name: string;
-  readonly text: string;
-  readonly parts: Parts;
-}
 
 /** What every page of a run has in common. */
 export interface RunFacts {
@@ -55,9 +46,7 @@ export async function renderNotebook(
   given: ParameterTexts,
   { version, notices, programs }: RunFacts,
 ): Promise<RenderedNotebook> {
-  const values = readParameterValues(notebook.parameters, given, parts);
-  const page = notebook.run(parts, values);
-  const parameters = parameterTexts(notebook.parameters, values);
+  const { page, parameters } = runNotebook(notebook, parts, given);
   const program = programs.get(notebook.name);
   const content: PageContent = {
     title: notebook.title,

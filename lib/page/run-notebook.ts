@@ -1,0 +1,26 @@
+import type { Parts } from '../parts/parts.js';
+import { type Page, requirePageIds } from './blocks/page.js';
+import type { Notebook } from './notebook.js';
+import { type ParameterText, parameterTexts } from './parameters/parameter-text.js';
+import type { Parameters, ParameterValues } from './parameters/parameters.js';
+import { type ParameterTexts, readParameterValues } from './parameters/read-parameters.js';
+
+/** What a notebook makes of parts and settings, with the settings as they were read and as a page shows them. */
+export interface NotebookRun {
+  readonly page: Page;
+  readonly values: ParameterValues<Parameters>;
+  readonly parameters: readonly ParameterText[];
+}
+
+/**
+ * Runs a notebook.
+ *
+ * @param texts - what the user gave, by name of parameter
+ * @throws ParameterError, InputError, ConvergenceError for settings that cannot be used
+ */
+export function runNotebook(notebook: Notebook, parts: Parts, texts: ParameterTexts): NotebookRun {
+  const values = readParameterValues(notebook.parameters, texts, parts);
+  const page = notebook.run(parts, values);
+  requirePageIds(page);
+  return { page, values, parameters: parameterTexts(notebook.parameters, values) };
+}
