@@ -21,6 +21,7 @@ static const double kinetic = 0.18, breakaway = 0.27;
 static const double sprung = 0.34, wheel = 0.09, ratio = 0.72, spring = 600, preload = 0.003;
 static const double stop_k = 60000, stop_from = 0.021;
 static double shaft_area, piston_area, area, hole_area, bore_area, gap, rim, slope0, half, per_speed, growth, length_ratio;
+static double slow, leaving, contraction, bubble_growth;
 
 static void bind(void) {
   double mu = density * nu, h = (bore - piston) / 2, around = pi * (bore - h);
@@ -32,37 +33,43 @@ static void bind(void) {
   gap = around * h * h * h / (12 * mu * thickness);
   rim = mu * around * thickness / h;
   length_ratio = thickness / hole;
-  slope0 = mu * (0.99 * 6 * pi + 32 * length_ratio) / hole;
+  slope0 = mu * (0.991 * 6 * pi + 32 * length_ratio) / hole;
   half = density / 2;
   per_speed = hole / nu;
   growth = (1.25 / 13.76) * (1.25 / 13.76) / length_ratio;
+  double share = hole_area / bore_area;
+  slow = 0.69 * share, leaving = 1 - 0.216 * share, contraction = 1.68 / (1 + 1.444 * share);
+  bubble_growth = 1 / (1988 * (1 + 0.84 * share));
 }
 
-/* Pressure drop, and its slope over the speed, at a speed of 0 or more: lib/flow/hole/inertial-loss.ts. */
-static double look(double v, double *slope) {
-  double re = per_speed * v, x = re / 27, y = re / 3000;
-  double calm = 1 / sqrt(1 + y * y), laminar = re * calm, bubble = 0.1 + laminar / 2000;
+/* Pressure drop, its slope over the speed and the onset of inertia, at a speed of 0 or more: lib/flow/hole/inertial-loss.ts. */
+static double look(double v, double *slope, double *onset) {
+  double re = per_speed * v, x = re / 35.6, y = re / 3000;
+  double calm = 1 / sqrt(1 + y * y), laminar = re * calm, bubble = 0.1175 + bubble_growth * laminar;
   double per_span = 1 / (bubble + length_ratio), covered = bubble * per_span;
   double per_grown = 1 / (1 + growth * laminar), developing = 1.25 * sqrt(per_grown);
-  double per_bend = 1 / (1 + 0.25 * x + x * x), root = sqrt(per_bend), onset = x * root;
-  double full = 1 + developing + 1.68 * covered * covered;
-  double full_slope = (2 * 1.68 * covered * (1.0 / 2000) * length_ratio * per_span * per_span -
+  double full = leaving - slow + developing + contraction * covered * covered;
+  double full_slope = (2 * contraction * covered * bubble_growth * length_ratio * per_span * per_span -
                        0.5 * developing * growth * per_grown) * calm * calm * calm;
-  double coefficient = full * onset;
-  double bent = full * (1 + 0.125 * x) / 27 * per_bend * root + full_slope * onset;
+  double square = x * x, level = 1.486 * square, above = 1 + level, below = 1 - 1.24 * x + 3.21 * square + level * square;
+  double per_both = 1 / (above * below), steep = above * sqrt(per_both);
+  double bend = level * below - 0.5 * x * (-1.24 + 6.42 * x + 4 * level * x) * above;
+  *onset = x * steep;
+  double coefficient = slow + full * *onset, bent = full * steep * (1 + bend * per_both) / 35.6 + full_slope * *onset;
   *slope = slope0 + half * v * (2 * coefficient + re * bent);
   return v * (slope0 + half * v * coefficient);
 }
 
 static double passage(double drop, double *recoil) {
-  double target = fabs(drop), v = 2 * target / (slope0 + sqrt(slope0 * slope0 + 8 * half * target));
+  double onset = 0, target = fabs(drop), v = 2 * target / (slope0 + sqrt(slope0 * slope0 + 8 * half * target));
   for (int i = 0; i < 60; i++) {
-    double slope, at = look(v, &slope), change = (target - at) / slope;
+    double slope, at = look(v, &slope, &onset), change = (target - at) / slope;
     v += change;
     if (fabs(change) <= 1e-6 * v) break;
   }
   double flow = hole_area * v + gap * target;
-  *recoil = density * hole_area * v * fmax(1.2 * v - flow / bore_area, 0);
+  double momentum = (0.644 + (1.2 - 0.644) * onset) * v + 5.5 * nu / hole;
+  *recoil = density * hole_area * v * fmax(momentum - 0.5 * flow / bore_area, 0);
   if (drop < 0) *recoil = -*recoil, flow = -flow;
   return flow;
 }

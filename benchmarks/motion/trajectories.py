@@ -20,42 +20,50 @@ A = math.pi / 4 * PISTON**2 + AROUND * H / 2 - AS
 AH, AB = N * math.pi / 4 * D**2, math.pi / 4 * BORE**2
 GAP, RIM = AROUND * H**3 / (12 * MU * L), MU * AROUND * L / H
 LD = L / D
-SLOPE0, HALF, PER = MU * (0.99 * 6 * math.pi + 32 * LD) / D, RHO / 2, D / NU
+SLOPE0, HALF, PER = MU * (0.991 * 6 * math.pi + 32 * LD) / D, RHO / 2, D / NU
 GROWTH = (1.25 / 13.76) ** 2 / LD
+SHARE = AH / AB
+SLOW, LEAVING, CONTRACTION = 0.69 * SHARE, 1 - 0.216 * SHARE, 1.68 / (1 + 1.444 * SHARE)
+BUBBLE = 1 / (1988 * (1 + 0.84 * SHARE))
 EXPANSION = math.exp(P0 / K) - 1
 
 
 def look(v):
     re = PER * v
-    x, y = re / 27, re / 3000
+    x, y = re / 35.6, re / 3000
     calm = 1 / math.sqrt(1 + y * y)
     laminar = re * calm
-    bubble = 0.1 + laminar / 2000
+    bubble = 0.1175 + BUBBLE * laminar
     span = 1 / (bubble + LD)
     covered = bubble * span
     grown = 1 / (1 + GROWTH * laminar)
     developing = 1.25 * math.sqrt(grown)
-    bend = 1 / (1 + 0.25 * x + x * x)
-    root = math.sqrt(bend)
-    onset = x * root
-    full = 1 + developing + 1.68 * covered * covered
-    slope = (2 * 1.68 * covered / 2000 * LD * span * span - 0.5 * developing * GROWTH * grown) * calm**3
-    bent = full * (1 + 0.125 * x) / 27 * bend * root + slope * onset
-    loss = full * onset
-    return v * (SLOPE0 + HALF * v * loss), SLOPE0 + HALF * v * (2 * loss + re * bent)
+    full = LEAVING - SLOW + developing + CONTRACTION * covered * covered
+    slope = (2 * CONTRACTION * covered * BUBBLE * LD * span * span - 0.5 * developing * GROWTH * grown) * calm**3
+    square = x * x
+    level = 1.486 * square
+    above, below = 1 + level, 1 - 1.24 * x + 3.21 * square + level * square
+    both = 1 / (above * below)
+    steep = above * math.sqrt(both)
+    bend = level * below - 0.5 * x * (-1.24 + 6.42 * x + 4 * level * x) * above
+    onset = x * steep
+    bent = full * steep * (1 + bend * both) / 35.6 + slope * onset
+    loss = SLOW + full * onset
+    return v * (SLOPE0 + HALF * v * loss), SLOPE0 + HALF * v * (2 * loss + re * bent), onset
 
 
 def passage(drop):
     target = abs(drop)
     v = 2 * target / (SLOPE0 + math.sqrt(SLOPE0 * SLOPE0 + 8 * HALF * target))
     for _ in range(60):
-        at, slope = look(v)
+        at, slope, onset = look(v)
         change = (target - at) / slope
         v += change
         if abs(change) <= 1e-6 * v:
             break
     flow = AH * v + GAP * target
-    recoil = RHO * AH * v * max(1.2 * v - flow / AB, 0)
+    momentum = (0.644 + (1.2 - 0.644) * onset) * v + 5.5 * NU / D
+    recoil = RHO * AH * v * max(momentum - 0.5 * flow / AB, 0)
     return (-flow, -recoil) if drop < 0 else (flow, recoil)
 
 

@@ -23,8 +23,8 @@ import { oilExpansion, oilExpansionSlope } from '../../lib/motion/shock/oil-volu
 import { integrate } from '../../lib/numeric/integrator/integrate.js';
 import { recorder } from '../../lib/numeric/integrator/recorder.js';
 import { linearShock } from '../motion/linear-shock.js';
+import { referenceShock } from '../motion/reference-shock.js';
 import { sampleCorner } from '../motion/sample-corner.js';
-import { sampleShock } from '../motion/sample-shock.js';
 import { expectRow, list, motionRow, number } from './motion-rows.js';
 
 const fine = { relative: 1e-11, absolute: [1e-13, 1e-13] };
@@ -557,14 +557,14 @@ describe('times and sizes', () => {
       number(row, 'count'),
     );
     expectRow(row, [inertance, inertance * number(row, 'A') ** 2, inertance * number(row, 'conductance')]);
-    expect(sampleShock().inertance / inertance).toBeCloseTo(1, 12);
+    expect(referenceShock().inertance / inertance).toBeCloseTo(1, 12);
     const share = motionRow('hole_inertia_share_10Hz');
     const passage = { flow: 0, recoil: 0 };
-    sampleShock().passage(1e-3, passage);
+    referenceShock().passage(1e-3, passage);
     // The conductance is that of our own sample shock.
     expectRow(
       share,
-      list(share, 'f').map((f) => (2 * Math.PI * f * sampleShock().inertance * passage.flow) / 1e-3),
+      list(share, 'f').map((f) => (2 * Math.PI * f * referenceShock().inertance * passage.flow) / 1e-3),
     );
     const bump = motionRow('bump_5ms_inertia');
     const acceleration = (Math.PI * number(bump, 'v')) / number(bump, 'T');
@@ -573,13 +573,13 @@ describe('times and sizes', () => {
 
   test('lost_stroke: cavity over the area of the piston less the shaft', () => {
     const row = motionRow('lost_stroke');
-    const { lostStroke, largestCavity } = benchStroke(sampleShock(), stroke(10, 0.01));
+    const { lostStroke, largestCavity } = benchStroke(referenceShock(), stroke(10, 0.01));
     expectRow(row, [(lostStroke / largestCavity.value) * number(row, 'cavity')]);
   });
 
   test('cavity_gas_pressure', () => {
     const row = motionRow('cavity_gas_pressure');
-    expectRow(row, [sampleShock().gas.pressure(number(row, 'shaftVolume') + number(row, 'cavity'))]);
+    expectRow(row, [referenceShock().gas.pressure(number(row, 'shaftVolume') + number(row, 'cavity'))]);
   });
 
   test('collapse_spike', () => {
@@ -607,7 +607,7 @@ describe('a shaft held still', () => {
   // 6e-4 earlier.
   test('refill_time', () => {
     const row = motionRow('refill_time');
-    const shock = sampleShock();
+    const shock = referenceShock();
     const oil = { torn: true, tears: [] };
     const { equation } = strokeEquation(shock, bindChambers(shock), held(number(row, 'x')), oil);
     const { time, stopped } = integrate(equation, {
@@ -627,7 +627,7 @@ describe('a shaft held still', () => {
 
   test('chamber_relaxation', () => {
     const row = motionRow('chamber_relaxation');
-    const shock = sampleShock({ airFraction: 0.01 });
+    const shock = referenceShock({ airFraction: 0.01 });
     const chambers = bindChambers(shock);
     const look = emptyLook();
     const travel = number(row, 'x');
@@ -703,7 +703,7 @@ describe('cooling', () => {
     );
     expectRow(row, temperatures);
     const power = motionRow('stroke_power');
-    const { cycles } = benchStroke(sampleShock(), stroke(10, 0.01, 2), { tolerance: 1e-9 });
+    const { cycles } = benchStroke(referenceShock(), stroke(10, 0.01, 2), { tolerance: 1e-9 });
     expectRow(power, [number(power, 'f') * (cycles[1]?.work ?? 0)], 1e-8);
   });
 });

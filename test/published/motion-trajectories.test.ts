@@ -3,8 +3,9 @@ import { benchStroke } from '../../lib/motion/bench/bench-stroke.js';
 import type { RepeatedStroke } from '../../lib/motion/bench/stroke.js';
 import type { CornerEvent } from '../../lib/motion/corner/ground.js';
 import { moveCorner } from '../../lib/motion/corner/move-corner.js';
+import { referenceShock } from '../motion/reference-shock.js';
 import { sampleCorner } from '../motion/sample-corner.js';
-import { type SampleChange, sampleShock } from '../motion/sample-shock.js';
+import type { SampleChange } from '../motion/sample-shock.js';
 import { expectRow, motionRow, motionRows } from './motion-rows.js';
 
 // Reference trajectories of the sample shock and corner. All runs at the default tolerance.
@@ -19,7 +20,7 @@ const strokes: Readonly<Record<string, readonly [SampleChange, number]>> = {
 function run(name: string) {
   const [change, frequency] = strokes[name] as readonly [SampleChange, number];
   const stroke: RepeatedStroke = { kind: 'sine', middle: 0.012, amplitude: 0.01, frequency, cycles: 2 };
-  return benchStroke(sampleShock(change), stroke, { parts: 8 });
+  return benchStroke(referenceShock(change), stroke, { parts: 8 });
 }
 
 describe.each(Object.keys(strokes))('stroke %s', (name) => {
@@ -55,7 +56,7 @@ const events: Readonly<Record<string, readonly [SampleChange, CornerEvent]>> = {
 
 describe.each(Object.keys(events))('corner %s', (name) => {
   const [change, event] = events[name] as readonly [SampleChange, CornerEvent];
-  const r = moveCorner(sampleShock(change), sampleCorner, event);
+  const r = moveCorner(referenceShock(change), sampleCorner, event);
   const values: Readonly<Record<string, () => readonly number[]>> = {
     force: () => [r.largestShockForce.value, r.largestShockForce.time, r.smallestShockForce.value],
     travel: () => [r.largestTravel.value, r.largestTravel.time, r.lowestBody.value],
@@ -80,7 +81,7 @@ describe.each(Object.keys(events))('corner %s', (name) => {
 
 test('step_initial_tyre_force', () => {
   const row = motionRow('step_initial_tyre_force');
-  const { largestTyreForce } = moveCorner(sampleShock(), sampleCorner, { kind: 'step', height: 0.015 });
+  const { largestTyreForce } = moveCorner(referenceShock(), sampleCorner, { kind: 'step', height: 0.015 });
   expect(largestTyreForce.time).toBe(0);
   expectRow(row, [largestTyreForce.value]);
 });
