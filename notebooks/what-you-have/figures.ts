@@ -1,0 +1,34 @@
+import { dampingAnswers, type ForcePlace } from '../../lib/measure/answer/damping-answer.js';
+import { measuredSpeeds } from '../../lib/measure/answer/measured-speeds.js';
+import type { ShockFit } from '../../lib/measure/fit/fit-shock.js';
+import type { Figure } from '../../lib/plot/chart/figure.js';
+import type { LinePoint } from '../../lib/plot/chart/lines.js';
+import { lineChart } from '../../lib/plot/figure/line-chart.js';
+import { celsius, shaftSpeed } from '../base/wording.js';
+
+const points = 40;
+
+/** Force against speed with its band: solid where measured, dashed beyond. */
+export function forceFigure(name: string, fit: ShockFit, fastest: number, place: ForcePlace): Figure {
+  const range = measuredSpeeds(fit.problem.readings) ?? [fastest / points, fastest / points];
+  const line = (low: number, high: number): readonly LinePoint[] => {
+    const speeds = Array.from({ length: points }, (_, index) => low + ((high - low) * index) / (points - 1));
+    return dampingAnswers(fit, speeds, place).map(({ speed, dampingForce, interval }) => ({
+      x: speed,
+      y: dampingForce,
+      low: interval[0],
+      high: interval[1],
+    }));
+  };
+  const [slowest, quickest] = range;
+  const beyond = { name: 'the law beyond', points: line(quickest, Math.max(fastest, 2 * quickest)) };
+  const measured = quickest > slowest ? [{ name: 'measured', points: line(slowest, quickest) }] : [];
+  return lineChart({
+    id: 'measured-force',
+    title: `Damping force of ${name} at ${celsius(place.temperature)}`,
+    alt: `Damping force in compression with its 95 % band. Measured from ${shaftSpeed(slowest)} to ${shaftSpeed(quickest)}; beyond, the line is the law's word and its band grows.`,
+    x: { label: 'Shaft speed', unit: 'mm/s', dimension: 'speed' },
+    y: { label: 'Damping force', unit: 'N', dimension: 'force' },
+    series: [...measured, beyond],
+  });
+}
