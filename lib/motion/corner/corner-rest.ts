@@ -32,7 +32,10 @@ export function travelAtLoad(shock: MovingShock, chambers: Chambers, corner: Cor
       accepted: `so that spring, gas and stops carry ${load} N within the travel of the shock, with its preload; it is`,
     });
   }
-  return bracketedRoot(excess, least, shock.stroke, 'travel of a corner at rest').root;
+  // Shifted by a stroke: the search works to a part of its root, and in free fall a spring that just touches its seats has its root at 0.
+  const { stroke } = shock;
+  const shifted = (place: number) => excess(place - stroke);
+  return bracketedRoot(shifted, stroke + least, 2 * stroke, 'travel of a corner at rest').root - stroke;
 }
 
 /** Travel of a corner that stands on its wheel [m]. */

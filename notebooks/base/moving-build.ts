@@ -1,0 +1,117 @@
+import { InputError } from '../../lib/base/input-error.js';
+import { damperModel } from '../../lib/damper/damper-model.js';
+import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
+import { createOil } from '../../lib/fluid/oil/oil.js';
+import type { Corner } from '../../lib/motion/corner/corner.js';
+import { cornerGuesses } from '../../lib/motion/corner/guesses.js';
+import { movingShock } from '../../lib/motion/shock/bind-moving-shock.js';
+import type { MovingShock } from '../../lib/motion/shock/moving-shock.js';
+import { type AssembledShock, assembleShock } from '../../lib/parts/assembly/assembled-shock.js';
+import type { Build } from '../../lib/parts/parts.js';
+import { guessedMotionRatio } from './shaft-speeds.js';
+
+/** Mass on a corner where the file does not say it [kg]: a quarter of a small car, a guess. */
+const guessedMass = 0.45;
+
+/** Room behind the piston at full extension beside its spacers [m]: a guess. */
+const guessedClearance = 4e-3;
+
+/** Bulk modulus of silicone oil without air [Pa], 0.85 ± 0.08 GPa (Tait fit and sound speed, from memory). */
+const bulkModulus = 0.85e9;
+
+/** Share of the stroke that the rubber of the bump stop takes: a guess. */
+const bumpStopShare = 0.88;
+
+/** The two ends of what air does in the oil: one that holds to vacuum and carries bubbles, one that lets air go early and carries none. */
+export type AirEnd = 'likely' | 'bubbles' | 'early release';
+
+/** A build ready to move. */
+export interface MovingBuild {
+  readonly build: Build;
+  readonly assembled: AssembledShock;
+  readonly shock: MovingShock;
+}
+
+/** Binds a build to its oil, or another one, at a temperature. */
+export function movingBuild(
+  build: Build,
+  temperature: number,
+  end: AirEnd = 'likely',
+  parts: Partial<Pick<Build, 'oil' | 'piston'>> = {},
+): MovingBuild {
+  const whole = { ...build, ...parts };
+  const assembled = assembleShock(whole);
+  const { closed, damper } = assembled;
+  const { airFraction, releasePressure } = cornerGuesses;
+  const release =
+    end === 'early release' ? releasePressure.high : end === 'bubbles' ? 0 : damper.gas.airReleasePressure;
+  const gas = { ...damper.gas, airReleasePressure: Math.min(release, 0.5 * damper.gas.closing.pressure) };
+  const model = damperModel({ ...damper, gas }, fluidAt(createOil(whole.oil.definition), temperature));
+  const annulus = (Math.PI / 4) * (damper.bore ** 2 - damper.shaftDiameter ** 2);
+  const mixed = gas.layout === 'emulsion';
+  return {
+    build: whole,
+    assembled,
+    shock: movingShock(model, {
+      volume: closed.oilVolume + (mixed ? closed.gasVolume : 0),
+      farVolume: annulus * (closed.chamber.shaftInside + guessedClearance),
+      bulkModulus,
+      airFraction: end === 'bubbles' && !mixed ? airFraction.likely : 0,
+    }),
+  };
+}
+
+/** A corner of the car and what in it is a guess. */
+export interface GuessedCorner {
+  readonly corner: Corner;
+  /** Sentences that name each guess. */
+  readonly guesses: readonly string[];
+}
+
+/** The corner that a build carries; what the file does not say is a guess that is named. */
+export function cornerOf(build: Build): GuessedCorner {
+  const { spring, corner, shock } = build;
+  if (spring === undefined)
+    throw new InputError({
+      field: 'spring',
+      value: 'none',
+      accepted: `named in the build "${build.name}", with its rate in the list springs, for example { name: soft, rate: 0.60 N/mm, free-length: 42 mm }`,
+    });
+  const { wheelMass, tyreStiffness, tyreDamping, stopStiffness, stopDamping } = cornerGuesses;
+  const stop = { stiffness: stopStiffness.likely, damping: stopDamping.likely };
+  const guesses = [
+    ...(corner === undefined
+      ? [
+          `Mass on the corner ${guessedMass * 1000} g and ${guessedMotionRatio} mm of shaft for each mm of wheel are guesses: the build has no "corner".`,
+        ]
+      : []),
+    `Wheel with hub ${wheelMass.likely * 1000} g (${wheelMass.low * 1000} to ${wheelMass.high * 1000}), tyre ${tyreStiffness.likely / 1000} N/mm (${tyreStiffness.low / 1000} to ${tyreStiffness.high / 1000}) and stops of ${stopStiffness.likely / 1000} N/mm are guesses.`,
+    `The bump stop is touched ${Math.round(1000 * (1 - bumpStopShare) * shock.stroke)} mm before the end of the stroke, and the spring just touches its seats with the shaft fully out: guesses.`,
+  ];
+  return {
+    corner: {
+      sprungMass: corner?.mass ?? guessedMass,
+      wheelMass: wheelMass.likely,
+      motionRatio: corner?.motionRatio ?? guessedMotionRatio,
+      springRate: spring.rate,
+      springPreload: 0,
+      tyre: { stiffness: tyreStiffness.likely, damping: tyreDamping.likely },
+      bumpStop: { ...stop, from: bumpStopShare * shock.stroke },
+      droopStop: stop,
+    },
+    guesses,
+  };
+}
+
+/** What every page of motion takes for granted and never saw. */
+export const motionAssumptions: readonly string[] = [
+  'Nothing here was compared with a test bench: no published loop of so small a shock was found. The equations were solved by three programs that agree (docs/motion.md).',
+  'The sharp spike as a cavity collapses, and ringing above about 200 Hz, are left out.',
+  'Air is shown as a band: oil that lets air go early (0.2 bar) at one end, oil with 0.2 % of bubbles that holds to vacuum at the other; both are guesses.',
+];
+
+/** Sources of motion. */
+export const motionSources: readonly string[] = [
+  'Steinebach, BIT Numer. Math. 63 (2023) 27: Rodas5P, the integrator.',
+  'Canudas de Wit, Olsson, Åström & Lischinsky, IEEE Trans. Autom. Control 40 (1995) 419: friction of the seals.',
+];

@@ -1,0 +1,127 @@
+import { defineNotebook, onePart, type Page, quantity, severalParts } from '../lib/page/index.js';
+import type { Build } from '../lib/parts/parts.js';
+import { forceSources, oilSources, workCautions } from './base/basis.js';
+import { oilTemperature } from './base/day.js';
+import { wantedBuilds } from './base/decision-cases.js';
+import { cornerOf, motionAssumptions, motionSources } from './base/moving-build.js';
+import { dropHeight } from './base/shaft-speeds.js';
+import { celsius, listed } from './base/wording.js';
+import { momentumCheck } from './landing/checks.js';
+import { forceFigure, travelFigure } from './landing/figures.js';
+import { bottomingHeight, type Landed, landed, landedOrLocked } from './landing/landed.js';
+import { landingsTable } from './landing/tables.js';
+import { bottomingSentence, courseSentences, landingSentence, softestSentence } from './landing/words.js';
+
+/** Points of the traces that are drawn. */
+const drawnParts = 240;
+
+export const notebook = defineNotebook({
+  name: 'landing',
+  order: 45,
+  title: 'What a landing does',
+  question: 'Does it bottom, how hard does it push, and which oil and piston land best, front and rear?',
+  parameters: {
+    build: onePart({ list: 'builds', label: 'Build', help: 'The shock, with its spring and corner.' }),
+    drop: quantity({
+      dimension: 'length',
+      unit: 'mm',
+      label: 'Drop height',
+      help: 'How high the wheel is above flat ground; the shaft meets it fully out.',
+      default: 1000 * dropHeight,
+      min: 5,
+      max: 1000,
+      step: 5,
+    }),
+    temperature: oilTemperature,
+    oils: severalParts({ list: 'oils', atMost: 8, label: 'Oils', help: 'The oils to try in this build.' }),
+  },
+  run(parts, { build, drop, temperature, oils }): Page {
+    const { corner, guesses } = cornerOf(build);
+    const own = landed(build, temperature, drop, 'likely', {}, 800);
+    const ends = (['bubbles', 'early release'] as const).flatMap(
+      (end) => landedOrLocked(build, temperature, drop, end) ?? [],
+    );
+    const others = oils.filter(({ name }) => name !== build.oil.name);
+    const tried = others.map((oil) =>
+      landedOrLocked(build, temperature, drop, 'likely', { oil }, drawnParts),
+    );
+    const landings = tried.filter((one) => one !== undefined);
+    const locked = others.filter((_, place) => tried[place] === undefined).map(({ name }) => name);
+    const onOils = [own, ...landings];
+    const pistons = parts.pistons.filter(({ name }) => name !== build.piston.name);
+    const onPistons = [
+      own,
+      ...pistons.flatMap((piston) =>
+        Math.abs(piston.piston.diameter / build.piston.piston.diameter - 1) < 0.02
+          ? (landedOrLocked(build, temperature, drop, 'likely', { piston }) ?? [])
+          : [],
+      ),
+    ];
+    const unfit = pistons.filter(
+      ({ name }) => !onPistons.some(({ moving }) => moving.build.piston.name === name),
+    );
+    const car = carLandings(wantedBuilds(parts.builds), temperature, drop);
+    const thin = extremes(onOils);
+    return {
+      answer: [
+        landingSentence(own, ends, drop, temperature),
+        bottomingSentence(bottomingHeight(build, temperature)),
+        softestSentence('oil', onOils) ?? '',
+      ]
+        .filter((text) => text !== '')
+        .join(' '),
+      blocks: [
+        { kind: 'figure', figure: travelFigure([own, ...thin], corner.bumpStop.from) },
+        { kind: 'figure', figure: forceFigure([own, ...thin]) },
+        { kind: 'list', items: courseSentences(own) },
+        landingsTable('oils', 'On each oil', onOils, ({ moving }) => moving.build.oil.name),
+        landingsTable(
+          'pistons',
+          'With each piston that fits',
+          onPistons,
+          ({ moving }) => moving.build.piston.name,
+        ),
+        ...(softestSentence('piston', onPistons) === undefined
+          ? []
+          : [{ kind: 'text', text: softestSentence('piston', onPistons) ?? '' } as const]),
+        ...(car.length < 2
+          ? []
+          : [landingsTable('car', 'The same drop, front and rear', car, ({ moving }) => moving.build.name)]),
+        momentumCheck(own, corner, drop),
+        { kind: 'heading', text: 'Where to be careful' },
+        { kind: 'list', items: own.outcome.warnings.map(({ message }) => message) },
+        ...workCautions.map((text) => ({ kind: 'caution', text }) as const),
+        {
+          kind: 'assumptions',
+          items: [
+            `${build.name} at ${celsius(temperature)}, landing on flat ground with one wheel; the tyre may not pull.`,
+            ...guesses,
+            ...(unfit.length === 0
+              ? []
+              : [`Left out, since they do not fit this bore: ${listed(unfit.map(({ name }) => name))}.`]),
+            ...(locked.length === 0
+              ? []
+              : [`Left out, since the gas has no room on the way: ${listed(locked)}.`]),
+            ...motionAssumptions,
+            ...own.moving.assembled.assumptions,
+          ],
+        },
+      ],
+      sources: [...motionSources, ...oilSources, ...forceSources],
+    };
+  },
+});
+
+/** The landing of each build that has a spring. */
+function carLandings(builds: readonly Build[], temperature: number, drop: number): readonly Landed[] {
+  return builds.flatMap((build) =>
+    build.spring === undefined ? [] : (landedOrLocked(build, temperature, drop) ?? []),
+  );
+}
+
+/** The softest and the hardest pushing of the other oils, so that few lines tell most. */
+function extremes([, ...others]: readonly Landed[]): readonly Landed[] {
+  if (others.length <= 2) return others;
+  const sorted = [...others].sort((a, b) => a.outcome.largestTravel.value - b.outcome.largestTravel.value);
+  return [sorted[0], sorted.at(-1)].filter((one) => one !== undefined);
+}

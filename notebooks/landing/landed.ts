@@ -1,0 +1,71 @@
+import { standardGravity } from '../../lib/base/constants.js';
+import { InputError } from '../../lib/base/input-error.js';
+import { HydraulicLock } from '../../lib/gas/hydraulic-lock.js';
+import type { CornerOutcome } from '../../lib/motion/corner/corner-outcome.js';
+import { moveCorner } from '../../lib/motion/corner/move-corner.js';
+import type { Build, OilPart, PistonPart } from '../../lib/parts/parts.js';
+import { type AirEnd, cornerOf, type MovingBuild, movingBuild } from '../base/moving-build.js';
+
+/** How long a landing is followed [s]: down, up again and most of the way to rest. */
+const followed = 0.6;
+
+/** One landing of one build. */
+export interface Landed {
+  readonly moving: MovingBuild;
+  readonly outcome: CornerOutcome;
+  /** Whether the bump stop was touched. */
+  readonly bottoms: boolean;
+  /** Largest upward acceleration of the body, in standard gravities. */
+  readonly gravities: number;
+}
+
+/** Lets a build land from a height, its shock in balance as it falls. */
+export function landed(
+  build: Build,
+  temperature: number,
+  dropHeight: number,
+  end: AirEnd = 'likely',
+  parts: { readonly oil?: OilPart; readonly piston?: PistonPart } = {},
+  trace = 0,
+): Landed {
+  const moving = movingBuild(build, temperature, end, parts);
+  const { corner } = cornerOf(build);
+  const outcome = moveCorner(
+    moving.shock,
+    corner,
+    { kind: 'landing', dropHeight },
+    { duration: followed, parts: trace, tolerance: 1e-5 },
+  );
+  return {
+    moving,
+    outcome,
+    bottoms: outcome.bottomings.length > 0,
+    gravities: outcome.largestBodyAcceleration.value / standardGravity,
+  };
+}
+
+/** The same, or undefined where the gas has no room for it: the shaft locks on the way. */
+export function landedOrLocked(...asked: Parameters<typeof landed>): Landed | undefined {
+  try {
+    return landed(...asked);
+  } catch (error) {
+    if (error instanceof HydraulicLock || error instanceof InputError) return undefined;
+    throw error;
+  }
+}
+
+const highestSearched = 1;
+const halvings = 6;
+
+/** Lowest drop from which the bump stop is touched [m], to a hundredth of the range; undefined where none up to a metre does it. */
+export function bottomingHeight(build: Build, temperature: number): number | undefined {
+  const touches = (height: number) => landedOrLocked(build, temperature, height)?.bottoms ?? true;
+  if (!touches(highestSearched)) return undefined;
+  let [low, high] = [0, highestSearched];
+  for (let step = 0; step < halvings; step++) {
+    const middle = (low + high) / 2;
+    if (touches(middle)) high = middle;
+    else low = middle;
+  }
+  return high;
+}

@@ -1,0 +1,71 @@
+import { millimetres } from '../base/bench-wording.js';
+import { celsius, shaftSpeed } from '../base/wording.js';
+import type { Landed } from './landed.js';
+
+/** `6.3 g` would be grams: times the weight of the car. */
+const weights = (gravities: number): string => `${gravities.toFixed(1)} times gravity`;
+
+/** A range of two numbers that print alike is one. */
+function between(low: string, high: string, unit: string): string {
+  return low === high ? `${low} ${unit}` : `${low} to ${high} ${unit}`;
+}
+
+/** What the landing did, with the band that air leaves open. */
+export function landingSentence(
+  own: Landed,
+  ends: readonly Landed[],
+  dropHeight: number,
+  temperature: number,
+): string {
+  const all = [own, ...ends];
+  const range = (of: (landing: Landed) => number, digits: number) => {
+    const values = all.map(of);
+    return [Math.min(...values).toFixed(digits), Math.max(...values).toFixed(digits)] as const;
+  };
+  const [shallow, deep] = range(({ outcome }) => 1000 * outcome.largestTravel.value, 1);
+  const [soft, hard] = range(({ outcome }) => outcome.largestShockForce.value, 0);
+  const stroke = millimetres(own.moving.build.shock.stroke);
+  const bottoms = all.filter((landing) => landing.bottoms).length;
+  const stop =
+    bottoms === all.length
+      ? 'and touches its bump stop'
+      : bottoms === 0
+        ? 'and does not touch its bump stop'
+        : 'and touches its bump stop or not, by what air does in its oil';
+  return `Dropped ${millimetres(dropHeight)} on ${own.moving.build.oil.name} at ${celsius(temperature)}, ${own.moving.build.name} goes in ${between(shallow, deep, 'mm')} of ${stroke} ${stop}; its shock pushes out with ${between(soft, hard, 'N')} at most, and the body feels ${weights(own.gravities)}.`;
+}
+
+/** From how high it bottoms. */
+export function bottomingSentence(height: number | undefined): string {
+  return height === undefined
+    ? 'No drop up to a metre takes it to the bump stop.'
+    : `From about ${Math.round(100 * height)} cm it touches the bump stop.`;
+}
+
+/** Which of several lands softest without touching the stop, or the least hard where all touch it. */
+export function softestSentence(what: 'oil' | 'piston', landings: readonly Landed[]): string | undefined {
+  const nameOf = ({ moving }: Landed): string => moving.build[what].name;
+  if (landings.length < 2) return undefined;
+  const clear = landings.filter(({ bottoms }) => !bottoms);
+  const from = clear.length > 0 ? clear : landings;
+  const best = from.reduce((a, b) => (b.gravities < a.gravities ? b : a));
+  const condition = clear.length > 0 ? 'without touching the stop' : 'though every one touches the stop';
+  return `Of the ${what}s, ${nameOf(best)} lands softest ${condition}: ${weights(best.gravities)}, ${millimetres(best.outcome.largestTravel.value)} in.`;
+}
+
+/** What came with it: cavity, lost stroke, wheel off the ground, speed. */
+export function courseSentences({ outcome }: Landed): readonly string[] {
+  const { largestCavity, lostStroke, liftOffs, fastestCompression, fastestRebound, settlingTime } = outcome;
+  return [
+    `The shaft goes in with up to ${shaftSpeed(fastestCompression.value)} and comes out with up to ${shaftSpeed(-fastestRebound.value)}.`,
+    largestCavity.value > 0
+      ? `A cavity of ${(1e6 * largestCavity.value).toFixed(2)} ml opens behind the piston; until it is full again, up to ${millimetres(lostStroke)} of the way back meet no resistance.`
+      : 'The oil stays whole.',
+    liftOffs.length > 0
+      ? `The wheel leaves the ground again after ${Math.round(1000 * (liftOffs[0] ?? 0))} ms.`
+      : 'The wheel stays on the ground.',
+    settlingTime === undefined
+      ? 'It has not come to rest within the time shown.'
+      : `It is within 5 % of where it rests after ${Math.round(1000 * settlingTime)} ms.`,
+  ];
+}
