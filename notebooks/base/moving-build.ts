@@ -90,7 +90,7 @@ export function cornerOf(build: Build): GuessedCorner {
   ];
   return {
     corner: {
-      sprungMass: corner?.mass ?? guessedMass,
+      sprungMass: corner?.sprungMass ?? guessedMass,
       wheelMass: wheelMass.likely,
       motionRatio: corner?.motionRatio ?? guessedMotionRatio,
       springRate: spring.rate,
