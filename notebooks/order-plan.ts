@@ -1,6 +1,6 @@
 import { InputError } from '../lib/base/input-error.js';
 import type { OrderLine, OrderPlan } from '../lib/decisions/order/order-plan.js';
-import { orderPlan } from '../lib/decisions/order/order-plan-by-trying.js';
+import { orderPlanByTrying } from '../lib/decisions/order/order-plan-by-trying.js';
 import type { OrderBuild, OrderProblem } from '../lib/decisions/order/order-problem.js';
 import { finish } from '../lib/decisions/search/search.js';
 import { type Block, defineNotebook, integer, type Page, quantity, severalParts } from '../lib/page/index.js';
@@ -110,7 +110,7 @@ export const notebook = defineNotebook({
       parts: values.blend,
       fills: values.fills,
     };
-    const plan = finish(orderPlan(problem));
+    const plan = finish(orderPlanByTrying(problem));
     const missing = leftOut(parts, chosen);
     return {
       answer: answerOf(problem, plan, currency),

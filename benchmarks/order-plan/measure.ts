@@ -2,8 +2,8 @@ import { damperModel } from '../../lib/damper/damper-model.js';
 import type { Bottle } from '../../lib/decisions/day/fill-choice.js';
 import { dampingOf } from '../../lib/decisions/match/damping-mismatch.js';
 import { speedRange } from '../../lib/decisions/match/speed-weights.js';
-import { orderPlanByProgram } from '../../lib/decisions/order/order-plan-by-program.js';
-import { orderPlan } from '../../lib/decisions/order/order-plan-by-trying.js';
+import { orderPlan } from '../../lib/decisions/order/order-plan-by-program.js';
+import { orderPlanByTrying } from '../../lib/decisions/order/order-plan-by-trying.js';
 import type { OrderProblem } from '../../lib/decisions/order/order-problem.js';
 import { finish } from '../../lib/decisions/search/search.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
@@ -63,10 +63,8 @@ async function timed<Result>(label: string, run: () => Promise<Result> | Result)
 }
 
 console.log('Order plan: 40 bottles × 12 builds × 30 temperatures, blends in tenths, 8 %');
-const program = await timed('  integer program (HiGHS), first call with loading', () =>
-  orderPlanByProgram(problem),
-);
-const trying = await timed('  all sets of 1, 2, 3 … bottles', () => finish(orderPlan(problem)));
+const program = await timed('  integer program (HiGHS), first call with loading', () => orderPlan(problem));
+const trying = await timed('  all sets of 1, 2, 3 … bottles', () => finish(orderPlanByTrying(problem)));
 const workers = startDecisionWorkers();
 await timed('  integer program, worker threads starting', () => workers.orderPlan(problem));
 const threads = await timed('  integer program, worker threads at hand', () => workers.orderPlan(problem));

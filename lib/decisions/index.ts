@@ -43,8 +43,7 @@ export {
 } from './match/match-viscosity.js';
 export { type SpeedWeights, speedRange, type WeightedSpeed } from './match/speed-weights.js';
 export type { FurtherBottle, OrderLine, OrderPlan, PlannedFill, UnservedFill } from './order/order-plan.js';
-export { orderPlanByProgram } from './order/order-plan-by-program.js';
-export { orderPlan } from './order/order-plan-by-trying.js';
+export { orderPlan } from './order/order-plan-by-program.js';
 export type { OrderBuild, OrderProblem } from './order/order-problem.js';
 export { drilledShock, type MeasuredShock, timedShock } from './pair/measured-shock.js';
 export {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { orderPlanByProgram } from '../../lib/decisions/order/order-plan-by-program.js';
+import { orderPlan } from '../../lib/decisions/order/order-plan-by-program.js';
 import { startDecisionWorkers } from '../../lib/workers/index.js';
 import { problem } from './order-case.js';
 
@@ -8,7 +8,7 @@ describe('order plan with worker threads', () => {
     const workers = startDecisionWorkers(2);
     try {
       const question = problem({});
-      expect(await workers.orderPlan(question)).toEqual(await orderPlanByProgram(question));
+      expect(await workers.orderPlan(question)).toEqual(await orderPlan(question));
     } finally {
       await workers.close();
     }

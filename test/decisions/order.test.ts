@@ -3,8 +3,8 @@ import { damperModel } from '../../lib/damper/damper-model.js';
 import { type Bottle, fillName, fillState } from '../../lib/decisions/day/fill-choice.js';
 import { dampingMismatch } from '../../lib/decisions/match/damping-mismatch.js';
 import type { OrderPlan } from '../../lib/decisions/order/order-plan.js';
-import { orderPlanByProgram } from '../../lib/decisions/order/order-plan-by-program.js';
-import { orderPlan } from '../../lib/decisions/order/order-plan-by-trying.js';
+import { orderPlan } from '../../lib/decisions/order/order-plan-by-program.js';
+import { orderPlanByTrying } from '../../lib/decisions/order/order-plan-by-trying.js';
 import type { OrderProblem } from '../../lib/decisions/order/order-problem.js';
 import { finish } from '../../lib/decisions/search/search.js';
 import { blendViscosity } from '../../lib/fluid/blend/blend.js';
@@ -78,7 +78,7 @@ describe('order plan', () => {
   for (const [name, question] of Object.entries(questions)) {
     it(`is as small and as cheap as brute force, with both solvers: ${name}`, async () => {
       const force = cheapestByForce(question);
-      for (const plan of [finish(orderPlan(question)), await orderPlanByProgram(question)]) {
+      for (const plan of [finish(orderPlanByTrying(question)), await orderPlan(question)]) {
         const { lines, fills } = possible(plan);
         expect(lines.length).toBe(force?.size);
         const price = lines.reduce((sum, { bottle }) => sum + (question.bottles[bottle]?.price ?? 0), 0);
@@ -99,7 +99,7 @@ describe('order plan', () => {
 
   it('counts the oil: every fill is made of bottles that were bought, and nothing is lost', () => {
     const question = problem({ fills: 40 });
-    const { lines, price } = possible(finish(orderPlan(question)));
+    const { lines, price } = possible(finish(orderPlanByTrying(question)));
     const used = lines.reduce((sum, line) => sum + line.used, 0);
     expect(used).toBeCloseTo(40 * 15e-6, 12);
     for (const { used: volume, count } of lines) expect(count).toBe(Math.ceil(volume / 60e-6));
@@ -109,7 +109,7 @@ describe('order plan', () => {
   });
 
   it('a further bottle never makes the plan need more blends', () => {
-    const { further, aloneShare } = possible(finish(orderPlan(problem({}))));
+    const { further, aloneShare } = possible(finish(orderPlanByTrying(problem({}))));
     expect(further.length).toBeGreaterThan(3);
     for (const one of further) expect(one.aloneShare).toBeGreaterThanOrEqual(aloneShare);
   });
@@ -117,7 +117,7 @@ describe('order plan', () => {
   it('serves what it can and says what nothing serves', async () => {
     // By viscosity alone: 350 and 250 mm²/s at 25 °C are wanted; 200 does for the thinner one in the cold.
     const question = problem({ bottles: bottles([150, 6], [200, 7]), temperatures: [308.15, 278.15] });
-    for (const plan of [finish(orderPlan(question)), await orderPlanByProgram(question)]) {
+    for (const plan of [finish(orderPlanByTrying(question)), await orderPlan(question)]) {
       const { fills, unserved } = possible(plan);
       expect(unserved).toContainEqual({ build: 'front', temperature: 308.15 });
       expect(fills.map(({ build, temperature }) => ({ build, temperature }))).toContainEqual({
@@ -127,18 +127,18 @@ describe('order plan', () => {
       expect(fills.length + unserved.length).toBe(4);
     }
     const none = problem({ bottles: bottles([20, 6]) });
-    for (const plan of [finish(orderPlan(none)), await orderPlanByProgram(none)]) {
+    for (const plan of [finish(orderPlanByTrying(none)), await orderPlan(none)]) {
       expect(plan.possible).toBe(false);
       expect(plan.unserved).toHaveLength(8);
     }
   });
 
   it('buys nothing that is at hand, and no more than is missing beside it', async () => {
-    const plain = possible(finish(orderPlan(problem({}))));
+    const plain = possible(finish(orderPlanByTrying(problem({}))));
     const all = plain.lines.map(({ bottle }) => bottle);
     for (const owned of [all, all.slice(0, 1)]) {
       const question = problem({ owned });
-      const [trying, program] = [finish(orderPlan(question)), await orderPlanByProgram(question)].map(
+      const [trying, program] = [finish(orderPlanByTrying(question)), await orderPlan(question)].map(
         possible,
       );
       const bought = trying?.lines.filter(({ count }) => count > 0) ?? [];
@@ -146,7 +146,7 @@ describe('order plan', () => {
       expect(bought.some(({ bottle }) => owned.includes(bottle))).toBe(false);
       expect(program?.lines.filter(({ count }) => count > 0)).toHaveLength(bought.length);
     }
-    expect(() => finish(orderPlan(problem({ owned: [99] })))).toThrow('owned[0] must be 0 to 6');
+    expect(() => finish(orderPlanByTrying(problem({ owned: [99] })))).toThrow('owned[0] must be 0 to 6');
   });
 
   it('never mixes silicone with petroleum oil', () => {
@@ -156,14 +156,14 @@ describe('order plan', () => {
       volume: 60e-6,
     };
     const question = problem({ bottles: [...problem({}).bottles, petroleum] });
-    const { fills } = possible(finish(orderPlan(question)));
+    const { fills } = possible(finish(orderPlanByTrying(question)));
     expect(fills.some(({ choice }) => choice.second === 7 || choice.first === 7)).toBe(false);
   });
 
   it('stops when asked to, with progress before', async () => {
     const stop = new AbortController();
     const seen: number[] = [];
-    const running = orderPlanByProgram(
+    const running = orderPlan(
       problem({ parts: 20, temperatures: Array.from({ length: 40 }, (_, i) => 270 + i) }),
       {
         signal: stop.signal,
@@ -192,8 +192,12 @@ describe('order plan', () => {
   });
 
   it('refuses an empty shop list and a tolerance of 0', () => {
-    expect(() => finish(orderPlan(problem({ bottles: [] })))).toThrow('bottles must be 1 or more, got 0');
-    expect(() => finish(orderPlan(problem({ tolerance: 0 })))).toThrow('tolerance must be greater than 0');
-    expect(() => finish(orderPlan(problem({ parts: 40 })))).toThrow('parts must be 1 to 20');
+    expect(() => finish(orderPlanByTrying(problem({ bottles: [] })))).toThrow(
+      'bottles must be 1 or more, got 0',
+    );
+    expect(() => finish(orderPlanByTrying(problem({ tolerance: 0 })))).toThrow(
+      'tolerance must be greater than 0',
+    );
+    expect(() => finish(orderPlanByTrying(problem({ parts: 40 })))).toThrow('parts must be 1 to 20');
   });
 });

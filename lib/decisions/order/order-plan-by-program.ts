@@ -6,7 +6,8 @@ import { type OrderProblem, requireOrderProblem } from './order-problem.js';
 import { loadSolver, smallestSetByProgram } from './order-program.js';
 
 /**
- * The same as `orderPlan` by integer programming, for long shop lists. The solver is loaded while the fills are looked at. The signal is
+ * The smallest set of bottles with which every build stays within the tolerance of its wanted damping at every temperature, alone or blended;
+ * of the smallest sets the cheapest. Found by integer programming; the solver is loaded while the fills are looked at. The signal is
  * looked at all the time but within a solve, of which there are a few; with `startDecisionWorkers` it ends a solve as well.
  *
  * @param problem - shop list, builds, temperatures, tolerance
@@ -14,10 +15,7 @@ import { loadSolver, smallestSetByProgram } from './order-program.js';
  * @throws InputError for an input outside its range, the reason of the signal where it stops the search
  * @public
  */
-export async function orderPlanByProgram(
-  problem: OrderProblem,
-  control: SearchControl = {},
-): Promise<OrderPlan> {
+export async function orderPlan(problem: OrderProblem, control: SearchControl = {}): Promise<OrderPlan> {
   requireOrderProblem(problem);
   // It loads in the pauses of the first part.
   const solver = loadSolver();

@@ -4,16 +4,15 @@ import { neededSets, orderDemands } from './order-coverage.js';
 import type { OrderPlan } from './order-plan.js';
 import { type OrderProblem, requireOrderProblem } from './order-problem.js';
 import { smallestSetByTrying } from './smallest-order.js';
+
 /**
- * The smallest set of bottles with which every build stays within the tolerance of its wanted damping at every temperature, alone or blended;
- * of the smallest sets the cheapest. It is found by trying all sets of 1, 2, 3 … bottles, which suits lists of up to about 15 and
- * runs anywhere; `orderPlanByProgram` finds a set of the same size and price for longer lists.
+ * The plan of `orderPlan` by trying all sets of 1, 2, 3 … bottles: for a page, which can neither load a solver nor wait for one, and to hold
+ * the solver against. It suits lists of up to about 15; where two sets have the same size and price, the two may name another one.
  *
  * @param problem - shop list, builds, temperatures, tolerance
  * @throws InputError for an input outside its range
- * @public
  */
-export function* orderPlan(problem: OrderProblem): Search<OrderPlan> {
+export function* orderPlanByTrying(problem: OrderProblem): Search<OrderPlan> {
   requireOrderProblem(problem);
   const demands = yield* between(orderDemands(problem), 0, 0.7);
   const set = yield* between(
