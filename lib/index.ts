@@ -1,5 +1,5 @@
 // The main job: oils against temperature, pistons of every kind, dampers with their gas.
-export { InputError } from './base/input-error.js';
+export { InputError, type Limits } from './base/input-error.js';
 export type { Warning } from './base/warning.js';
 export * from './damper/index.js';
 export * from './flow/index.js';

@@ -9,6 +9,11 @@ const browser = 'test/**/*.browser.test.ts';
 // Generous: a limit is there to end what hangs, and a machine may be ten times as busy as it should be.
 const patience = 300_000;
 
+/** Thresholds of layers. */
+function floor(layers: readonly string[], branches: number): Record<string, { branches: number }> {
+  return Object.fromEntries(layers.map((layer) => [`lib/${layer}/**`, { branches }]));
+}
+
 // vitest reads its configuration from the default export.
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
@@ -32,8 +37,15 @@ export default defineConfig({
     ],
     coverage: {
       include: ['lib/**/*.ts'],
-      exclude: ['lib/runner/main.ts'],
+      // What runs in a browser or by itself is driven from outside, where its branches are not counted.
+      exclude: ['lib/live/**', 'lib/runner/main.ts', 'lib/runner/watch/**', '**/index.ts', '**/*.d.ts'],
       reporter: ['text-summary', 'json-summary'],
+      reportsDirectory: 'out/coverage',
+      // Part of the branches [%] that the tests of each layer must take.
+      thresholds: {
+        ...floor(['base', 'numeric', 'fluid', 'flow', 'gas', 'damper', 'fill', 'motion', 'measure'], 95),
+        ...floor(['decisions', 'units', 'parts', 'plot', 'page', 'workers', 'runner'], 85),
+      },
     },
   },
 });

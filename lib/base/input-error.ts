@@ -1,4 +1,18 @@
 /**
+ * Ends of what would have been accepted, in the unit of the value: `from` and `to` belong to it, `above` and `below` do not.
+ *
+ * @public
+ */
+export interface Limits {
+  readonly from?: number;
+  readonly above?: number;
+  readonly to?: number;
+  readonly below?: number;
+}
+
+const noLimits: Limits = {};
+
+/**
  * The one error that bad input gets: it names the field, its value with the unit, and what is accepted.
  *
  * @public
@@ -13,12 +27,15 @@ export class InputError extends RangeError {
   readonly unit: string;
   /** What would have been accepted, for example `greater than 0`. */
   readonly accepted: string;
+  /** The same as numbers, for a caller who words them in units and names of his own; empty where no number says it. */
+  readonly limits: Limits;
 
   constructor(problem: {
     readonly field: string;
     readonly value: unknown;
     readonly unit?: string;
     readonly accepted: string;
+    readonly limits?: Limits;
   }) {
     const unit = problem.unit ?? '';
     const suffix = unit === '' ? '' : ` ${unit}`;
@@ -27,5 +44,6 @@ export class InputError extends RangeError {
     this.value = problem.value;
     this.unit = unit;
     this.accepted = problem.accepted;
+    this.limits = problem.limits ?? noLimits;
   }
 }

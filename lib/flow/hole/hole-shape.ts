@@ -30,6 +30,7 @@ function requireEdge(edge: HoleEdge | undefined, thickness: number, field: strin
       value: depth,
       unit: 'm',
       accepted: `below the piston thickness of ${thickness} (it is ${depth - thickness} too deep)`,
+      limits: { below: thickness },
     });
   }
 }
@@ -48,6 +49,7 @@ export function requireHoleShape(group: HoleGroup, thickness: number, field: str
         value: both,
         unit: 'm',
         accepted: `edges that leave some of the piston thickness of ${thickness}, so together below it,`,
+        limits: { below: thickness },
       });
     }
   } else if (shape.kind === 'slot') {
@@ -62,6 +64,7 @@ export function requireHoleShape(group: HoleGroup, thickness: number, field: str
           value: shape.shaftSideLength,
           unit: 'm',
           accepted: `below the piston thickness of ${thickness}`,
+          limits: { below: thickness },
         });
       }
     }

@@ -16,6 +16,7 @@ export function coveredPitchDiameter(valve: DiscValve, piston: Piston, field: st
         field: `${field}.covers`,
         value: index,
         accepted: `an index of a hole group, 0 to ${piston.holes.length - 1}`,
+        limits: { from: 0, to: piston.holes.length - 1 },
       });
     }
     if (group.pitchDiameter === undefined || group.pitchDiameter !== pitch) {
@@ -47,27 +48,40 @@ export function requireDiscValve(valve: DiscValve, piston: Piston, bore: number,
   requireWithin(valve.poissonRatio, 0, 0.49, `${field}.poissonRatio`, '');
   requireNotNegative(valve.preload, `${field}.preload`, 'm');
   if (valve.largestLift !== undefined) requirePositive(valve.largestLift, `${field}.largestLift`, 'm');
+  if (valve.outerDiameter > bore) {
+    throw new InputError({
+      field: `${field}.outerDiameter`,
+      value: valve.outerDiameter,
+      unit: 'm',
+      accepted: `at most the bore of ${bore}`,
+      limits: { to: bore },
+    });
+  }
+  requireDiscPlace(valve, piston, field);
+}
+
+/** Throws unless the disc lies over the whole of the holes it covers and is clamped inside them. */
+export function requireDiscPlace(valve: DiscValve, piston: Piston, field: string): void {
   const pitch = coveredPitchDiameter(valve, piston, field);
   const widest = Math.max(...valve.covers.map((index) => piston.holes[index]?.diameter ?? 0));
-  const refuse = (name: string, value: number, accepted: string): never => {
-    throw new InputError({ field: `${field}.${name}`, value, unit: 'm', accepted });
-  };
-  if (valve.outerDiameter > bore) {
-    refuse('outerDiameter', valve.outerDiameter, `at most the bore of ${bore}`);
+  const [near, far] = [pitch - widest, pitch + widest];
+  if (valve.outerDiameter <= far) {
+    throw new InputError({
+      field: `${field}.outerDiameter`,
+      value: valve.outerDiameter,
+      unit: 'm',
+      accepted: `above ${far}, the far edge of the holes it covers,`,
+      limits: { above: far },
+    });
   }
-  if (valve.outerDiameter <= pitch + widest) {
-    refuse(
-      'outerDiameter',
-      valve.outerDiameter,
-      `above ${pitch + widest}, the far edge of the holes it covers,`,
-    );
-  }
-  if (valve.clampDiameter >= pitch - widest) {
-    refuse(
-      'clampDiameter',
-      valve.clampDiameter,
-      `below ${pitch - widest}, the near edge of the holes it covers,`,
-    );
+  if (valve.clampDiameter >= near) {
+    throw new InputError({
+      field: `${field}.clampDiameter`,
+      value: valve.clampDiameter,
+      unit: 'm',
+      accepted: `below ${near}, the near edge of the holes it covers,`,
+      limits: { below: near },
+    });
   }
 }
 

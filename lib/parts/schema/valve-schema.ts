@@ -1,6 +1,8 @@
 import * as z from 'zod/mini';
+import { InputError } from '../../base/input-error.js';
 import type { DiscValve } from '../../flow/geometry/disc-valve.js';
 import type { Piston } from '../../flow/geometry/piston.js';
+import { requireDiscPlace } from '../../flow/valve/disc-valve.js';
 import { formatQuantity } from '../../units/index.js';
 import { choiceField, countField, numberField } from './plain-field.js';
 import { quantityField } from './quantity-field.js';
@@ -65,29 +67,33 @@ const millimetres = (value: number): string => formatQuantity(value, 'length', '
 
 /** Says what is wrong between a disc and the holes it covers, or nothing. */
 export function valveFault(valve: DiscValve, piston: Piston): readonly [string, string] | undefined {
-  const groups = valve.covers.map((index) => piston.holes[index]);
-  const [first] = groups;
-  const missing = groups.indexOf(undefined);
-  if (first === undefined || missing >= 0) {
-    const number = (valve.covers[Math.max(missing, 0)] ?? 0) + 1;
-    return ['covers', `must name one of the ${piston.holes.length} hole sizes, got ${number}`];
-  }
-  const pitch = first.pitchDiameter;
-  if (pitch === undefined || groups.some((group) => group?.pitchDiameter !== pitch)) {
-    return ['covers', 'must name hole sizes with one and the same "pitch-circle"'];
-  }
-  const widest = Math.max(...groups.map((group) => group?.diameter ?? 0));
-  if (valve.outerDiameter <= pitch + widest) {
-    return [
-      'outer-diameter',
-      `must be more than ${millimetres(pitch + widest)}, the far edge of its holes, got ${millimetres(valve.outerDiameter)}`,
-    ];
-  }
-  if (valve.clampDiameter >= pitch - widest) {
-    return [
-      'clamp-diameter',
-      `must be less than ${millimetres(pitch - widest)}, the near edge of its holes, got ${millimetres(valve.clampDiameter)}`,
-    ];
+  try {
+    requireDiscPlace(valve, piston, 'valve');
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return placeWords(error, piston);
   }
   return undefined;
+}
+
+/** Says in keys and units of a parts file why a disc does not lie on its holes. */
+function placeWords({ field, value, limits }: InputError, piston: Piston): readonly [string, string] {
+  const got = typeof value === 'number' ? value : Number.NaN;
+  const { above = Number.NaN, below = Number.NaN } = limits;
+  switch (field) {
+    case 'valve.covers':
+      return ['covers', `must name one of the ${piston.holes.length} hole sizes, got ${got + 1}`];
+    case 'valve.outerDiameter':
+      return [
+        'outer-diameter',
+        `must be more than ${millimetres(above)}, the far edge of its holes, got ${millimetres(got)}`,
+      ];
+    case 'valve.clampDiameter':
+      return [
+        'clamp-diameter',
+        `must be less than ${millimetres(below)}, the near edge of its holes, got ${millimetres(got)}`,
+      ];
+    default:
+      return ['covers', 'must name hole sizes with one and the same "pitch-circle"'];
+  }
 }
