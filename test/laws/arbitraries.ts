@@ -45,12 +45,6 @@ export const atPressure = (damper: Damper, pressure: number): Damper => ({
   gas: { ...damper.gas, closing: { ...damper.gas.closing, pressure } },
 });
 
-/** The gas of a damper in a larger room, by a volume [m³]. */
-export const withMoreGas = (damper: Damper, volume: number): Damper => ({
-  ...damper,
-  gas: { ...damper.gas, rooms: damper.gas.rooms.map((room) => ({ ...room, volume: room.volume + volume })) },
-});
-
 /** A damper without seal friction and with the gas at ambient pressure unless the test says otherwise. */
 export const anyDamper: fc.Arbitrary<Damper> = anyBore.chain((bore) =>
   fc.record({
