@@ -27,12 +27,12 @@ function airySideVolume({ shock }: BuiltShock): number {
   return (Math.PI / 4) * (bore ** 2 - shaftDiameter ** 2) * reach;
 }
 
-/** The direction in which the oil away from the gas is squeezed and not stretched: it never tears. */
+/** The direction in which the oil away from the gas is squeezed and not stretched: no cavity opens there. */
 export function squeezing({ shock }: BuiltShock): 1 | -1 {
   return shock.gas.layout === 'shaft-side' ? 1 : -1;
 }
 
-/** Dead band at half stroke [m]; `undefined` where the oil tears before damping has built up, or neither side is held. */
+/** Dead band at half stroke [m]; `undefined` where a cavity opens before damping has built up, or neither side is held. */
 export function deadBandAt(
   built: BuiltShock,
   temperature: number,
@@ -68,7 +68,7 @@ export function deadBandFigure(built: BuiltShock, temperature: number, speed: nu
   if (series.length === 0) return undefined;
   const [pushed, pulled] = [speed, -speed].map((signed) => {
     const lost = deadBandAt(built, temperature, mostAir / 2, signed);
-    return lost === undefined ? 'torn oil' : `${(1e3 * lost).toFixed(2)} mm`;
+    return lost === undefined ? 'a cavity that opens first' : `${(1e3 * lost).toFixed(2)} mm`;
   });
   return lineChart({
     id: 'dead-band',
@@ -110,17 +110,21 @@ export function softnessFigure(built: BuiltShock, temperature: number): Figure {
 /** Damping at walking pace against the friction of the seals. */
 export function frictionFigure(built: BuiltShock, temperature: number): Figure {
   const model = damperAt(built, temperature);
-  const { kineticForce } = built.build.shock.seal.typical;
-  const crossing = frictionRulesBelow(model, kineticForce);
-  const fastest = Math.max(3 * (crossing ?? 0), 0.01);
-  const said =
-    crossing === undefined
-      ? 'Friction is larger than damping at every speed.'
-      : `Below ${shaftSpeed(crossing)} friction of ${newtons(kineticForce)} is larger than damping.`;
+  const { seal } = built.assembled;
+  const forces = (seal.measured ? [seal.typical] : [seal.low, seal.typical, seal.high]).map(
+    ({ kineticForce }) => kineticForce,
+  );
+  const crossings = forces.map((force) => frictionRulesBelow(model, force));
+  const fastest = Math.max(1.5 * Math.max(...crossings.map((speed) => speed ?? 0)), 0.01);
+  const said = forces.map((force, index) => {
+    const crossing = crossings[index];
+    const below = crossing === undefined ? 'at every speed' : `below ${shaftSpeed(crossing)}`;
+    return `${newtons(force)} is larger than damping ${below}`;
+  });
   return lineChart({
     id: 'friction-or-damping',
     title: 'Damping of a slow shaft against seal friction',
-    alt: said,
+    alt: `Let out, friction of ${said.join(', of ')}${seal.measured ? '' : '; the friction is a guess'}.`,
     x: { label: 'Shaft speed', unit: 'mm/s', dimension: 'speed' },
     y: { label: 'Force against the motion', unit: 'N', dimension: 'force' },
     series: [
@@ -132,6 +136,10 @@ export function frictionFigure(built: BuiltShock, temperature: number): Figure {
         }),
       },
     ],
-    rules: [{ axis: 'y', value: kineticForce, label: 'seal friction' }],
+    rules: forces.map((value) => ({
+      axis: 'y',
+      value,
+      label: seal.measured ? 'seal friction' : `seals of ${newtons(value)}, a guess`,
+    })),
   });
 }

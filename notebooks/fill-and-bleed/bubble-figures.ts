@@ -1,17 +1,14 @@
-import { airPassageTravel } from '../../lib/fill/air/dead-band.js';
-import { airAfterBleeds } from '../../lib/fill/air/repeated-bleeding.js';
 import { largestBubbleLeft } from '../../lib/fill/air/waiting-time.js';
 import type { Figure } from '../../lib/plot/index.js';
 import { lineChart } from '../../lib/plot/index.js';
 import { duration, millimetres } from '../base/bench-wording.js';
 import { celsius } from '../base/wording.js';
-import { type BuiltShock, damperAt, riseSpeedIn } from '../build-sheet/built-shock.js';
-import { bubbleRadii, drawnInShare } from '../build-sheet/numbers.js';
+import { type BuiltShock, riseSpeedIn } from '../build-sheet/built-shock.js';
+import { bubbleRadii } from '../build-sheet/numbers.js';
+import { bledAgain } from './later.js';
 
 const longestWait = 1800;
 const waitSteps = 40;
-/** Bleeds drawn; what has not left by then will not. */
-const bleeds = 5;
 
 /** Largest bubble that can still be in the oil, against the wait. */
 export function waitFigure(built: BuiltShock, temperatures: readonly number[], wait: number): Figure {
@@ -40,43 +37,19 @@ export function waitFigure(built: BuiltShock, temperatures: readonly number[], w
   });
 }
 
-/** Travel lost to the air that is left after each bleed [m], first before any. */
-export function travelAfterBleeds(
-  built: BuiltShock,
-  temperature: number,
-  wait: number,
-  airAtFill: number,
-): readonly number[] {
-  const model = damperAt(built, temperature);
-  const left = airAfterBleeds(
-    {
-      airAtFill,
-      smallestRadius: bubbleRadii.smallest,
-      largestRadius: bubbleRadii.largest,
-      height: built.shock.chamber.length,
-      wait,
-      airDrawnIn: drawnInShare * airAtFill,
-      riseSpeed: riseSpeedIn(built, temperature),
-    },
-    bleeds,
-  );
-  return left.map((air) => airPassageTravel(model, air));
-}
-
 /** Bleeding again, for a short, the chosen and a long wait. */
-export function bleedFigure(built: BuiltShock, temperature: number, wait: number, airAtFill: number): Figure {
-  const waits = [wait / 5, wait, 5 * wait];
-  const cases = waits.map((each) => ({
+export function bleedFigure(built: BuiltShock, temperature: number, wait: number): Figure {
+  const cases = [wait / 5, wait, 5 * wait].map((each) => ({
     wait: each,
-    travel: travelAfterBleeds(built, temperature, each, airAtFill),
+    travel: bledAgain(built, temperature, each).map(({ travelLost }) => travelLost),
   }));
   const chosen = cases[1]?.travel ?? [];
-  const after = [0, 1, 2, 3].map((bleed) => `${(1e3 * (chosen[bleed] ?? 0)).toFixed(2)}`);
+  const after = [0, 1, 2, 3].map((bleed) => (1e3 * (chosen[bleed] ?? 0)).toFixed(2));
   return lineChart({
     id: 'travel-after-bleeds',
     title: 'Travel lost to air, bleed after bleed',
-    alt: `With ${duration(wait)} before each bleed, ${after[0]} mm of travel lost become ${after[1]}, ${after[2]} and ${after[3]} mm after one, two and three bleeds.`,
-    x: { label: 'Bleeds', unit: '' },
+    alt: `With ${duration(wait)} before each further bleed, ${after[0]} mm of travel lost become ${after[1]}, ${after[2]} and ${after[3]} mm after one, two and three.`,
+    x: { label: 'Bleeds after the first', unit: '' },
     y: { label: 'Travel lost while the air passes the piston', unit: 'mm', dimension: 'length' },
     series: cases.map((one) => ({
       name: `${duration(one.wait)} each`,

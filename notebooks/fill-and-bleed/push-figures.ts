@@ -9,9 +9,11 @@ import { staticForce } from '../../lib/fill/chamber/static-force.js';
 import type { Compensator } from '../../lib/gas/compensator.js';
 import type { Axis, Figure, LinePoint } from '../../lib/plot/index.js';
 import { lineChart } from '../../lib/plot/index.js';
-import { grams, millimetres } from '../base/bench-wording.js';
+import { grams, millilitres, millimetres } from '../base/bench-wording.js';
+import { sealRules } from '../base/seal-words.js';
 import { celsius } from '../base/wording.js';
 import { type BuiltShock, warmedTo } from '../build-sheet/built-shock.js';
+import type { Habit } from './habits.js';
 
 const steps = 40;
 /** Past this part of the way to the lock the curve is a wall; drawing on would hide the rest. */
@@ -30,10 +32,16 @@ function pushCurve(
 ): readonly LinePoint[] {
   const { stroke } = shock.chamber;
   const lock = lockPosition(shock, condition);
-  const end = Math.min(stroke, shock.closing.position + drawnToLock * (lock - shock.closing.position));
+  // Oil that grew since may lock the shaft before the place of closing.
+  const free = Math.min(shock.closing.position, lock > 0 ? drawnToLock * lock : 0);
+  const end = Math.min(
+    stroke,
+    free + drawnToLock * Math.max(lock - Math.max(free, shock.closing.position), 0),
+  );
   if (end <= 0) return [];
   return Array.from({ length: steps + 1 }, (_, step) => {
-    const x = (end * step) / steps;
+    // The last place exactly: a rounding beyond the stroke is no place.
+    const x = Math.min((end * step) / steps, stroke);
     return { x, y: onScale(staticForce(shock, x, condition)) };
   });
 }
@@ -43,32 +51,24 @@ function pushText(shock: ClosedShock, position: number): string {
   return lockPosition(shock) <= position ? 'a lock' : grams(staticForce(shock, position));
 }
 
-const frictionRules = ({ build }: BuiltShock) =>
-  [1, -1].map((side) => ({
-    axis: 'y' as const,
-    value: side * onScale(build.shock.seal.typical.kineticForce),
-    label: side > 0 ? 'friction holds the shaft below' : 'and above',
-  }));
-
-/** The same shock closed at three places. */
-export function closingFigure(built: BuiltShock): Figure {
-  const { shock } = built;
-  const { stroke } = shock.chamber;
-  const closedAt = (position: number): ClosedShock =>
-    closeShock(shock.chamber, shock.compensator, { ...shock.closing, position });
-  const cases = [0, stroke / 2, stroke].map((position) => ({ position, shock: closedAt(position) }));
-  const ends = cases.map((one) => pushText(one.shock, stroke));
+/** The same shock by the habit of closing it. */
+export function closingFigure(built: BuiltShock, habits: readonly Habit[]): Figure {
+  const { stroke } = built.shock.chamber;
+  const cases = habits.map(({ name, built: { shock } }) => ({ name, shock }));
+  const ends = cases.map(
+    ({ name, shock }) => `${pushText(shock, stroke)} fully in and ${pushText(shock, 0)} fully out if ${name}`,
+  );
   return lineChart({
     id: 'push-by-closing',
     title: 'Push of the resting shaft, by where the cap was closed',
-    alt: `With the shaft fully in the gas pushes with ${ends[0]} if the cap was closed with the shaft fully out, ${ends[1]} if half way, ${ends[2]} if fully in.`,
+    alt: `The gas pushes with ${ends.join('; ')}. Below 0 g it sucks the shaft in.`,
     x: shaftAxis,
     y: pushAxis,
     series: cases.map((one) => ({
-      name: `closed ${millimetres(one.position)} in`,
+      name: one.name,
       points: pushCurve(one.shock),
     })),
-    rules: frictionRules(built),
+    rules: sealRules(built.assembled.seal),
   });
 }
 
@@ -102,7 +102,7 @@ export function compensatorFigure(built: BuiltShock, volume: number): Figure {
   return lineChart({
     id: 'push-by-compensator',
     title: 'Push of the resting shaft, by what makes room',
-    alt: `All take the same room and are closed ${millimetres(shock.closing.position)} in. With the shaft fully in: ${ends.join(', ')}. Sealed with nothing it locks where it was closed.`,
+    alt: `All take the same ${millilitres(volume)} and are closed ${millimetres(shock.closing.position)} in. With the shaft fully in: ${ends.join(', ')}. Sealed with nothing it locks where it was closed.`,
     x: shaftAxis,
     y: pushAxis,
     series: cases.map((one) => ({ name: one.name, points: pushCurve(one.shock) })),
@@ -131,6 +131,6 @@ export function heatFigure(built: BuiltShock, temperatures: readonly number[]): 
       const points = pushCurve(built.shock, condition);
       return points.length === 0 ? [] : [{ name: celsius(temperature), points }];
     }),
-    rules: frictionRules(built),
+    rules: sealRules(built.assembled.seal),
   });
 }

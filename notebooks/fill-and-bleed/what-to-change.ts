@@ -5,6 +5,7 @@ import { closingPositionForForce, quietClosing } from '../../lib/fill/chamber/cl
 import { staticForce } from '../../lib/fill/chamber/static-force.js';
 import type { Block } from '../../lib/page/index.js';
 import { grams, millimetres } from '../base/bench-wording.js';
+import { sealWords } from '../base/seal-words.js';
 import { type BuiltShock, workingStroke } from '../build-sheet/built-shock.js';
 
 /** Pushes at full compression that a builder may want [kg]; examples. */
@@ -27,7 +28,7 @@ export function whatToChangeTable(built: BuiltShock): Block {
         [
           `as dead as can be from ${millimetres(working.from)} to ${millimetres(working.to)} in`,
           `${millimetres(quiet.position)} in`,
-          `never over ${grams(quiet.largestForce)} either way; the seals hold ${grams(built.build.shock.seal.typical.kineticForce)}`,
+          `never over ${grams(quiet.largestForce)} either way; the seals hold ${sealWords(built.assembled.seal)}`,
         ],
         ...examples.map((mass) => [
           mass === 0 ? 'no push with the shaft fully in' : `${1e3 * mass} g with the shaft fully in`,
@@ -35,7 +36,7 @@ export function whatToChangeTable(built: BuiltShock): Block {
         ]),
       ],
     },
-    note: 'Twice the gas halves every push; a shock that cannot push as hard as you want has too much of it.',
+    note: 'What makes room stays as large as it is. Twice the gas about halves every push; a shock that cannot push as hard as you want has too much of it.',
   };
 }
 
@@ -45,7 +46,10 @@ function closingFor(built: BuiltShock, force: number): readonly [string, string]
   try {
     const position = closingPositionForForce(chamber, compensator, built.closing, wanted);
     const out = staticForce(closeShock(chamber, compensator, { ...built.closing, position }), 0);
-    return [`${millimetres(position)} in`, `sucked in with ${grams(-out)} fully out`];
+    return [
+      `${millimetres(position)} in`,
+      out < 0 ? `sucked in with ${grams(-out)} fully out` : `no suction fully out`,
+    ];
   } catch (error) {
     if (error instanceof InputError && error.field === 'wanted.force')
       return ['nowhere', 'out of reach: take a smaller compensator'];
