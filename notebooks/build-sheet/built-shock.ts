@@ -9,11 +9,8 @@ import type { FillCondition } from '../../lib/fill/chamber/pressure-inside.js';
 import { oilDensity } from '../../lib/fluid/oil/density.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil, type Oil } from '../../lib/fluid/oil/oil.js';
-import {
-  type AssembledShock,
-  assembleShock,
-  type FillChoices,
-} from '../../lib/parts/assembly/assembled-shock.js';
+import { type AssembledShock, assembleShock } from '../../lib/parts/assembly/assembled-shock.js';
+import type { FillChoices } from '../../lib/parts/assembly/closing-of.js';
 import { ShockFault } from '../../lib/parts/assembly/shock-fault.js';
 import type { Build, PistonPart } from '../../lib/parts/parts.js';
 import { millilitres } from '../base/bench-wording.js';

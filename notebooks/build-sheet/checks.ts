@@ -38,7 +38,10 @@ export function lockCheck({ built, lockAt }: SheetNumbers, choices: Choices): Bl
     kind: 'check',
     claim: `The shaft goes all the way in with oil at ${celsius(choices.hottest)}`,
     passed: lockAt > stroke,
-    detail: `it would lock at ${millimetres(lockAt)}, the stroke is ${millimetres(stroke)}`,
+    detail:
+      lockAt > 0
+        ? `it would lock at ${millimetres(lockAt)}, the stroke is ${millimetres(stroke)}`
+        : 'its oil would fill it with the shaft fully out',
   };
 }
 

@@ -3,6 +3,7 @@ import { chamberContents, lockPosition } from '../../lib/fill/chamber/pressure-i
 import type { Block } from '../../lib/page/index.js';
 import { grams, millilitres } from '../base/bench-wording.js';
 import { celsius } from '../base/wording.js';
+import { hotSentence } from '../fill-and-bleed/words.js';
 import { warmedTo } from './built-shock.js';
 import { type Choices, pushAt, reserveShare, type SheetNumbers } from './numbers.js';
 
@@ -64,12 +65,14 @@ export function heatSentences(numbers: SheetNumbers, choices: Choices): readonly
       : coldestFill <= choices.coldest
         ? `Filled at any temperature from ${celsius(choices.coldest)} it keeps ${reserve} of its gas at the stop on oil of ${celsius(choices.hottest)}.`
         : `Fill at ${celsius(coldestFill)} or warmer, so that ${reserve} of its gas is left at the stop on oil of ${celsius(choices.hottest)}.`;
+  const locksHot = hotSentence(numbers.built, choices.hottest);
   const ends = [pushAtEnd.coldest, pushAtEnd.hottest];
   const [cold, hot] = ends.map((push) => (push === undefined ? 'a lock' : grams(push)));
   return [
     bottomOutSentence(numbers, choices),
     `At the stop the gas pushes with ${cold} at ${celsius(choices.coldest)} and ${hot} at ${celsius(choices.hottest)}.`,
     lock,
+    ...(locksHot === undefined ? [] : [locksHot]),
     fill,
   ];
 }

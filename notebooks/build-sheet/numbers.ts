@@ -48,7 +48,7 @@ export interface SheetNumbers {
   readonly bleeds: number;
   /** Travel lost for each volume of free air that passes the piston [m/m³]. */
   readonly travelPerAir: number;
-  /** Radius from which a bubble stays under the smallest hole, and the shaft speed that frees it. */
+  /** Radius from which a bubble stays under the smallest hole, and the outward shaft speed that frees it. */
   readonly stuckFrom: number | undefined;
   readonly freeingSpeed: number;
   readonly pushes: readonly Push[];
@@ -107,7 +107,7 @@ export function sheetNumbers(build: Build, choices: Choices): SheetNumbers {
     travelPerAir,
     stuckFrom: passage?.stuckFrom,
     freeingSpeed:
-      passage === undefined ? 0 : model.pistonFlow.flow(passage.pressureNeeded) / model.dampingArea,
+      passage === undefined ? 0 : -model.pistonFlow.flow(-passage.pressureNeeded) / model.dampingArea,
     pushes: [0.25, 0.5, 0.75].flatMap((part): Push[] => {
       const gas = pushAt(built, part * stroke, bench);
       return gas === undefined ? [] : [{ position: part * stroke, gas }];

@@ -24,7 +24,7 @@ export function assumptions({ built, bleeds }: SheetNumbers): readonly string[] 
     ...built.assembled.assumptions,
     ...built.oil.assumptions,
     `Bleeding: air after filling as set above, in bubbles from ${2e3 * smallest} to ${2e3 * largest} mm across, spread evenly over the logarithm of size; each opening draws in ${Math.round(100 * drawnInShare)} % of the first air again; bleed ${Math.max(bleeds, 1)} is the last that wins back 0.1 mm of travel.`,
-    'The interval of a time comes from the tolerances of holes and thermometer, and from the oil where its label is an interval. Friction is taken as the parts file has it. A hand on a stopwatch is good to about 0.2 s: common practice, no source.',
+    `The interval of a time comes from the tolerances of holes and thermometer, and from the oil where its label is an interval. ${built.assembled.seal.measured ? 'Friction is taken as the parts file has it.' : 'Friction is the typical one of a guess: the parts file does not say it, and the times are no better than that guess.'} A hand on a stopwatch is good to about 0.2 s: common practice, no source.`,
     ...fillAssumptions,
   ];
 }

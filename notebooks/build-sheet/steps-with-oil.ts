@@ -43,7 +43,7 @@ export function stepsWithOil(numbers: SheetNumbers, choices: Choices): readonly 
 
 function stuckSentence({ stuckFrom, freeingSpeed }: SheetNumbers): string {
   if (stuckFrom === undefined) return 'The holes are wide enough for every bubble.';
-  return `A bubble over ${millimetres(2 * stuckFrom)} stays under the smallest hole while the shaft rests; any stroke faster than ${roundedText(1e3 * freeingSpeed, 1)} mm/s frees it.`;
+  return `A bubble over ${millimetres(2 * stuckFrom)} stays under the smallest hole while the shaft rests; pulling the shaft out faster than ${roundedText(1e3 * freeingSpeed, 1)} mm/s frees it, pushing it in does not.`;
 }
 
 function closingStep({ built, oil, length }: SheetNumbers): ChecklistStep {
