@@ -46,7 +46,9 @@ export function monotoneRoot(
     const change = Math.abs(next - x);
     x = next;
     if (change <= settled * x && !halve) return { root: x, iterations, residual: value };
-    if (above - below <= 4e-16 * above) return { root: x, iterations, residual: value };
+    // An unknown upper end is infinitely far, also in parts of itself.
+    if (above !== Number.POSITIVE_INFINITY && above - below <= 4e-16 * above)
+      return { root: x, iterations, residual: value };
   }
   throw new ConvergenceError(what, below, above);
 }

@@ -41,37 +41,51 @@ function randomShape(next: Next, diameter: number, thickness: number): HoleShape
   return undefined;
 }
 
-/** One damper, one oil and one speed, rather beyond what anybody builds. */
-export function randomDamper(next: Next): { damper: Damper; fluid: FluidState; speed: number } {
+/** A disc over its holes, in a bore: few, since each disc is tabled once, on any number of pistons. */
+function randomValve(next: Next) {
   const bore = within(next, 8e-3, 20e-3);
+  const pitchDiameter = 0.65 * bore;
+  const valved = { count: 1 + Math.floor(6 * next()), diameter: within(next, 0.5e-3, 1.4e-3), pitchDiameter };
+  const outerDiameter = Math.min(bore, pitchDiameter + valved.diameter + 1.5e-3);
+  const thickness = decades(next, 3e-5, 2e-4);
+  const disc = {
+    face: next() < 0.5 ? ('shaft-side' as const) : ('blind-side' as const),
+    outerDiameter,
+    clampDiameter: pitchDiameter - valved.diameter - 0.5e-3,
+    thickness,
+    count: 1 + Math.floor(3 * next()),
+    elasticModulus: decades(next, 2e9, 2e11),
+    poissonRatio: within(next, 0.2, 0.4),
+    preload: next() < 0.3 ? 0 : thickness * decades(next, 1e-3, 1),
+    ...(next() < 0.3 ? { largestLift: thickness * decades(next, 0.1, 5) } : {}),
+  };
+  return { bore, valved, disc };
+}
+
+const pool = randomNumbers(7);
+const valves = Array.from({ length: 40 }, () => randomValve(pool));
+
+/** One damper, one oil and one speed, rather beyond what anybody builds; with a valve in half of them, or always. */
+export function randomDamper(
+  next: Next,
+  valveShare = 0.5,
+): { damper: Damper; fluid: FluidState; speed: number } {
+  const { bore, valved, disc } = valves[Math.floor(valves.length * next())] ?? randomValve(next);
   const thickness = within(next, 0.5e-3, 5e-3);
   const pistonDiameter = bore - decades(next, 1e-5, 4e-4);
-  const pitchDiameter = 0.65 * pistonDiameter;
-  const holes = Array.from({ length: 1 + Math.floor(10 * next()) }, (): HoleGroup => {
+  const holes = Array.from({ length: Math.floor(11 * next()) }, (): HoleGroup => {
     const diameter = decades(next, 0.2e-3, 2.5e-3);
     const shape = randomShape(next, diameter, thickness);
     const group = { count: 1 + Math.floor(4 * next()), diameter };
     return shape === undefined ? group : { ...group, shape };
   });
-  const valved = { count: 1 + Math.floor(2 * next()), diameter: within(next, 0.5e-3, 1.4e-3), pitchDiameter };
   const piston = {
     diameter: pistonDiameter,
     thickness,
     holes: [...holes, valved],
     eccentricity: 0.99 * next(),
+    valves: next() < valveShare ? [{ ...disc, covers: [holes.length] }] : [],
   };
-  const disc = {
-    face: next() < 0.5 ? ('shaft-side' as const) : ('blind-side' as const),
-    covers: [holes.length],
-    outerDiameter: Math.min(bore, pitchDiameter + valved.diameter + 1.5e-3),
-    clampDiameter: pitchDiameter - valved.diameter - 0.5e-3,
-    thickness: decades(next, 3e-5, 2e-4),
-    count: 1 + Math.floor(3 * next()),
-    elasticModulus: decades(next, 2e9, 2e11),
-    poissonRatio: within(next, 0.2, 0.4),
-    preload: next() < 0.3 ? 0 : decades(next, 1e-8, 1e-6),
-  };
-  const valves = next() < 0.5 ? [disc] : [];
   const thins = next() < 0.01;
   const fluid = { kinematicViscosity: decades(next, 5e-6, 2e-2), density: within(next, 800, 1100) };
   return {
@@ -79,7 +93,7 @@ export function randomDamper(next: Next): { damper: Damper; fluid: FluidState; s
       bore,
       shaftDiameter: within(next, 2e-3, 4e-3),
       stroke: 10e-3,
-      piston: { ...piston, valves },
+      piston,
       gas: sealedGas({ volume: 1e-6, pressure: 1e9, polytropicExponent: 1, ambientPressure: 1e5 }),
       seal: { kineticForce: 0, breakawayForce: 0 },
     },

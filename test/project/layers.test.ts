@@ -55,7 +55,7 @@ const anyPackage = ['runner', 'decisions', 'workers'];
 const rooms: Readonly<Record<string, readonly string[]>> = {
   numeric: ['integrator', 'least-squares', 'sampling'],
   fluid: ['viscosity', 'shear', 'air', 'oil', 'blend'],
-  flow: ['geometry', 'hole', 'gap', 'valve', 'piston'],
+  flow: ['geometry', 'hole', 'gap', 'disc', 'valve', 'piston'],
   fill: ['length', 'air', 'chamber', 'friction'],
   motion: ['input', 'shock', 'bench', 'corner', 'heat'],
   measure: ['statistics', 'model', 'reading', 'oil', 'dyno', 'fit', 'answer'],

@@ -2,42 +2,43 @@ import { lookAtHole } from '../hole/hole-law.js';
 import type { ValveLook, ValvePath } from '../valve/valve-path.js';
 import type { ParallelPaths, PistonPressureDrop } from './piston-pressure-drop.js';
 
-const stepLimit = 40;
+const stepLimit = 25;
 
-/** Relative misses after which the step just taken, converging quadratically, leaves nothing to mend; a valve bends more sharply. */
+/** Relative miss after which the step just taken, converging quadratically, leaves nothing to mend. */
 const settled = 1e-5;
-const valveSettled = 1e-7;
 
 /** Filled and read within one call and never handed out. */
 const both = new Float64Array(2);
 
-/** A valve in the iteration: the pressure under its disc is its unknown. */
+/** A valve in the iteration: its opening is its unknown. */
 interface ValveState {
   readonly valve: ValvePath;
-  pressure: number;
   look?: ValveLook;
 }
+
+/** Largest change of an opening in one step, as a logarithm. */
+const longestStride = 1.5;
 
 /**
  * Pressure drop of many unlike holes at once: the speed in each hole is an unknown beside the pressure drop, and one Newton step costs one
  * look at each hole, where an inverse of each would cost five. It is Newton on the least dissipation at a given flow, convex for open holes;
  * where a valve upsets it, the answer is `undefined`, and a slower method takes over.
  *
- * @param ways - holes, valves and a gap that does not thin
+ * @param ways - holes and a gap that does not thin
+ * @param open - valves that stand open, where their pressure rises with the flow
  * @param flow - wanted [m³/s], not 0
  */
-export function jointPressureDrop(ways: ParallelPaths, flow: number): PistonPressureDrop | undefined {
-  const { paths, valves, area, gapConductance, creepingConductance } = ways;
+export function jointPressureDrop(
+  ways: ParallelPaths,
+  open: readonly ValvePath[],
+  flow: number,
+): PistonPressureDrop | undefined {
+  const { paths, area, gapConductance, creepingConductance } = ways;
   const sign = flow < 0 ? -1 : 1;
   const target = Math.abs(flow);
   let drop = target / creepingConductance;
-  // A valve shut at the start may open on the way.
   const states: ValveState[] = [];
-  for (const valve of valves) {
-    const { opens, openingPressure } = valve;
-    if (opens === sign)
-      states.push({ valve, pressure: Math.max((openingPressure + drop) / 2, openingPressure) });
-  }
+  for (const valve of open) states.push({ valve });
   const mean = ((1 - gapConductance / creepingConductance) * target) / area;
   const speeds: number[] = [];
   const drops: number[] = [];
@@ -60,9 +61,9 @@ export function jointPressureDrop(ways: ParallelPaths, flow: number): PistonPres
       index++;
     }
     for (const state of states) {
-      const look = state.valve.atPressureUnderDisc?.(state.pressure);
-      if (look === undefined) return undefined;
-      state.look = look;
+      // The holes, at their first speeds, say about where the valves stand.
+      state.look ??= state.valve.look(state.valve.openingNear(meanDrop(ways, drops, drop), target));
+      const { look } = state;
       const perDrop = look.flowSlope / look.dropSlope;
       through += look.flow - perDrop * look.drop;
       conductance += perDrop;
@@ -70,7 +71,6 @@ export function jointPressureDrop(ways: ParallelPaths, flow: number): PistonPres
     const next = (target - through) / conductance;
     if (!(next > 0)) return undefined;
     let missed = 0;
-    let valveMissed = 0;
     for (let path = 0; path < speeds.length; path++) {
       const gap = next - (drops[path] ?? 0);
       missed = Math.max(missed, Math.abs(gap));
@@ -78,19 +78,29 @@ export function jointPressureDrop(ways: ParallelPaths, flow: number): PistonPres
       if (!((speeds[path] ?? 0) > 0)) return undefined;
     }
     for (const state of states) {
-      const { look } = state;
-      if (look === undefined) return undefined;
-      const { openingPressure } = state.valve;
-      const moved = state.pressure + (next - look.drop) / look.dropSlope;
-      // Below its opening pressure a valve is shut and its own pressure does not count.
-      if (next > openingPressure) valveMissed = Math.max(valveMissed, Math.abs(next - look.drop));
-      state.pressure = Math.min(Math.max(moved, openingPressure), Math.max(next, openingPressure));
+      if (state.look === undefined) return undefined;
+      const { drop: at, dropSlope, opening } = state.look;
+      const { leastOpenLift } = state.valve;
+      if (!(dropSlope > 0)) return undefined;
+      missed = Math.max(missed, Math.abs(next - at));
+      // In logarithms a film is nearly straight.
+      const stride = (Math.log(next / at) * at) / dropSlope;
+      const moved = opening * Math.exp(Math.min(Math.max(stride, -longestStride), longestStride));
+      state.look = state.valve.look(Math.max(moved, leastOpenLift));
     }
     drop = next;
-    if (missed <= settled * next && valveMissed <= valveSettled * next)
-      return solved(ways, states, speeds, sign, drop, flow, iterations);
+    if (missed <= settled * next) return solved(ways, states, speeds, sign, drop, flow, iterations);
   }
   return undefined;
+}
+
+/** Pressure drop of the open holes, by their area; without holes what the gap would need. */
+function meanDrop({ paths, area }: ParallelPaths, drops: readonly number[], otherwise: number): number {
+  if (paths.length === 0) return otherwise;
+  let sum = 0;
+  let index = 0;
+  for (const path of paths) sum += path.area * (drops[index++] ?? 0);
+  return sum / area;
 }
 
 function solved(
@@ -111,7 +121,7 @@ function solved(
     through += area * speed;
     holeSpeeds.push(sign * speed);
   }
-  for (const { valve, pressure } of states) through += valve.atPressureUnderDisc?.(pressure).flow ?? 0;
+  for (const { look } of states) through += look?.flow ?? 0;
   return {
     pressureDrop: sign * drop,
     holeSpeeds,

@@ -10,10 +10,15 @@ import type { ParallelPaths, PistonPressureDrop } from './piston-pressure-drop.j
  * @public
  */
 export interface PistonFlow {
-  /** Flow at a pressure drop [m³/s], rising; odd where holes are alike both ways and no valve covers any. */
+  /**
+   * Flow at a pressure drop [m³/s], rising; odd where holes are alike both ways and no valve covers any. Where a preloaded valve may be open or
+   * shut, the one that a drop risen from 0 gives.
+   */
   readonly flow: (pressureDrop: number) => number;
-  /** Pressure drop at a flow [Pa], with how it was reached. */
+  /** Pressure drop at a flow [Pa], with how it was reached; where a preloaded valve may be open or shut, the one that a flow risen from 0 gives. */
   readonly pressureDrop: (flow: number) => PistonPressureDrop;
+  /** The same for a flow that has fallen to its value from far above; differs only near the opening of a preloaded valve. */
+  readonly fallingPressureDrop: (flow: number) => PistonPressureDrop;
   /** Flow per pressure drop of gap and open holes in the creeping limit [m³/(s·Pa)]. */
   readonly creepingConductance: number;
   readonly gap: AnnularGap;
@@ -30,19 +35,22 @@ export interface PistonFlow {
   readonly law: HoleLaw;
 }
 
+/** Which way a flow has come to its value, where a preloaded valve may stand open or shut. */
+export type FlowHistory = 'rising' | 'falling';
+
+/** Finds the pressure drop at a flow other than 0. */
+export type FlowSolver = (flow: number, history: FlowHistory) => PistonPressureDrop;
+
 /** What a piston offers the oil, before it is asked anything. */
-export type Ways = Omit<PistonFlow, 'flow' | 'pressureDrop' | 'creepingConductance'>;
+export type Ways = Omit<PistonFlow, 'flow' | 'pressureDrop' | 'fallingPressureDrop' | 'creepingConductance'>;
 
 /** The rim gap of an oil that does not thin. */
 export function newtonianRim(gapConductance: number): Pick<Ways, 'gapFlow' | 'dragViscosityRatio'> {
   return { gapFlow: (drop) => gapConductance * drop, dragViscosityRatio: () => 1 };
 }
 
-/** Lets the oil through all ways at once; `solve` finds the pressure drop at a flow other than 0. */
-export function parallelFlow(
-  ways: Ways,
-  solve: (ways: ParallelPaths, flow: number) => PistonPressureDrop,
-): PistonFlow {
+/** Lets the oil through all ways at once; `solver` prepares what finds the pressure drop at a flow other than 0. */
+export function parallelFlow(ways: Ways, solver: (ways: ParallelPaths) => FlowSolver): PistonFlow {
   const { paths, valves, gapFlow, gapConductance } = ways;
   const area = paths.reduce((sum, path) => sum + path.area, 0);
   const creepingConductance = paths.reduce(
@@ -50,6 +58,7 @@ export function parallelFlow(
     gapConductance,
   );
   const parallel = { paths, area, valves, gapFlow, gapConductance, creepingConductance };
+  const solve = solver(parallel);
   const atRest = { pressureDrop: 0, holeSpeeds: paths.map(() => 0), iterations: 0, residual: 0 };
   return {
     ...ways,
@@ -60,6 +69,7 @@ export function parallelFlow(
       for (const valve of valves) flow += valve.flow(drop);
       return flow;
     },
-    pressureDrop: (flow) => (flow === 0 ? atRest : solve(parallel, flow)),
+    pressureDrop: (flow) => (flow === 0 ? atRest : solve(flow, 'rising')),
+    fallingPressureDrop: (flow) => (flow === 0 ? atRest : solve(flow, 'falling')),
   };
 }

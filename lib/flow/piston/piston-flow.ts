@@ -5,14 +5,19 @@ import type { Piston } from '../geometry/piston.js';
 import type { HoleLaw } from '../hole/hole-law.js';
 import { type HolePath, holePath } from '../hole/hole-path.js';
 import { sharpHoleLaw } from '../hole/sharp-hole.js';
+import { boundDisc, coveredHoles } from '../valve/disc-film.js';
 import { coveredPitchDiameter, requireDiscValve } from '../valve/disc-valve.js';
 import { type ValvePath, valvePath } from '../valve/valve-path.js';
 import { jointPressureDrop } from './joint-newton.js';
 import { newtonianRim, type PistonFlow, parallelFlow } from './parallel-flow.js';
 import { holeAreaRatio, requirePiston } from './piston.js';
 import { pressureDropOfFewPaths, pressureDropOfManyPaths } from './piston-pressure-drop.js';
+import { type OpenSolver, valvedSolver } from './valved-pressure-drop.js';
 
 export type { PistonFlow } from './parallel-flow.js';
+
+/** No valve stands open. */
+const shut: readonly ValvePath[] = [];
 
 /** The disc valves of a piston over the paths of their holes. */
 function bindValves(
@@ -25,8 +30,9 @@ function bindValves(
     const field = `piston.valves[${index}]`;
     requireDiscValve(valve, piston, bore, field);
     const covered = valve.covers.flatMap((group) => paths[group] ?? []);
-    const count = valve.covers.reduce((sum, group) => sum + (piston.holes[group]?.count ?? 0), 0);
-    return valvePath(valve, covered, count, coveredPitchDiameter(valve, piston, field), fluid);
+    const groups = valve.covers.flatMap((group) => piston.holes[group] ?? []);
+    const pitch = coveredPitchDiameter(valve, piston, field);
+    return valvePath(valve, covered, boundDisc(valve, coveredHoles(groups, valve.face, pitch)), fluid);
   });
 }
 
@@ -80,8 +86,11 @@ export function bindPistonFlow(
           gapFlow: thinningGapFlow(gap, fluid, shearThinning),
           dragViscosityRatio: (speed: number) => gapDragViscosityRatio(gap, shearThinning, speed),
         };
-  return parallelFlow({ paths, valves, law, gap, gapConductance, ...rim }, (ways, flow) => {
-    if (shearThinning !== undefined) return pressureDropOfManyPaths(ways, flow);
-    return pressureDropOfFewPaths(ways, flow, jointPressureDrop);
-  });
+  const solve: OpenSolver = (all, open, flow) =>
+    shearThinning === undefined
+      ? pressureDropOfFewPaths(all, open, flow, jointPressureDrop)
+      : pressureDropOfManyPaths(all, open, flow);
+  return parallelFlow({ paths, valves, law, gap, gapConductance, ...rim }, (ways) =>
+    valves.length === 0 ? (flow) => solve(ways, shut, flow) : valvedSolver(ways, solve),
+  );
 }

@@ -73,38 +73,58 @@ export interface ParallelPaths {
   readonly creepingConductance: number;
 }
 
+/** Flow through gap, open holes and open valves at a pressure drop above 0, and its slope, both without the sign. */
+export function openFlow(
+  { gapFlow, paths }: ParallelPaths,
+  open: readonly ValvePath[],
+  sign: number,
+  drop: number,
+): { value: number; slope: number } {
+  const step = 1e-4 * drop;
+  let value = sign * gapFlow(sign * drop);
+  let slope = (sign * (gapFlow(sign * (drop + step)) - gapFlow(sign * (drop - step)))) / (2 * step);
+  for (const { area, resistance } of paths) {
+    const speed = resistance.meanSpeed(sign * drop);
+    value += area * sign * speed;
+    slope += area / resistance.slope(speed);
+  }
+  for (const valve of open) {
+    const look = valve.openAt(drop);
+    if (look === undefined) continue;
+    value += look.flow;
+    if (look.dropSlope > 0) slope += look.flowSlope / look.dropSlope;
+  }
+  return { value, slope };
+}
+
 /**
  * Several ways through: the pressure drop is the unknown, and the flow rises with it. The start takes one speed for all open holes, or
  * viscosity alone where that asks for more; a rough start only costs steps.
+ *
+ * @param open - valves that stand open, where their pressure rises with the flow
  */
-export function pressureDropOfManyPaths(ways: ParallelPaths, flow: number): PistonPressureDrop {
-  const { paths, valves, area, gapFlow, gapConductance, creepingConductance } = ways;
+export function pressureDropOfManyPaths(
+  ways: ParallelPaths,
+  open: readonly ValvePath[],
+  flow: number,
+): PistonPressureDrop {
+  const { paths, area, gapConductance, creepingConductance } = ways;
   const sign = flow < 0 ? -1 : 1;
+  // The last to open decides; those before it may have fallen shut again.
+  const low = open.at(-1)?.leastOpenDrop ?? 0;
   const throughHoles = (1 - gapConductance / creepingConductance) * flow;
-  let start = Math.abs(flow) / creepingConductance;
+  let start = Math.max(Math.abs(flow) / creepingConductance, 1.1 * low);
   for (const { resistance } of paths) {
     start = Math.max(start, Math.abs(resistance.pressureDrop(throughHoles / area)));
   }
-  const excess = (size: number) => {
-    const drop = sign * size;
-    const step = 1e-4 * size;
-    let through = gapFlow(drop);
-    let slope = (gapFlow(drop + step) - gapFlow(drop - step)) / (2 * step);
-    for (const path of paths) {
-      const speed = path.resistance.meanSpeed(drop);
-      through += path.area * speed;
-      slope += path.area / path.resistance.slope(speed);
-    }
-    for (const valve of valves) {
-      through += valve.flow(drop);
-      slope += valve.slope(drop);
-    }
-    return { value: sign * (through - flow), slope };
+  const excess = (drop: number) => {
+    const { value, slope } = openFlow(ways, open, sign, drop);
+    return { value: value - Math.abs(flow), slope };
   };
   const { root, iterations, residual } = monotoneRoot(
     excess,
     start,
-    0,
+    low,
     Number.POSITIVE_INFINITY,
     'pressure drop of the piston',
   );
@@ -118,13 +138,14 @@ export function pressureDropOfManyPaths(ways: ParallelPaths, flow: number): Pist
  */
 export function pressureDropOfFewPaths(
   ways: ParallelPaths,
+  open: readonly ValvePath[],
   flow: number,
-  joint: (ways: ParallelPaths, flow: number) => PistonPressureDrop | undefined,
+  joint: (ways: ParallelPaths, open: readonly ValvePath[], flow: number) => PistonPressureDrop | undefined,
 ): PistonPressureDrop {
-  const { paths, valves, gapConductance } = ways;
+  const { paths, gapConductance } = ways;
   const [only, second] = paths;
-  if (only !== undefined && second === undefined && valves.length === 0) {
+  if (only !== undefined && second === undefined && open.length === 0) {
     return pressureDropOfOnePath(only, gapConductance, flow);
   }
-  return joint(ways, flow) ?? pressureDropOfManyPaths(ways, flow);
+  return joint(ways, open, flow) ?? pressureDropOfManyPaths(ways, open, flow);
 }

@@ -2,8 +2,7 @@ import { requireCount, requireNotNegative, requirePositive, requireWithin } from
 import { InputError } from '../../base/input-error.js';
 import type { DiscValve } from '../geometry/disc-valve.js';
 import type { Piston } from '../geometry/piston.js';
-import { throatArea } from '../hole/hole-shape.js';
-import { ringPlateCompliance } from './ring-plate.js';
+import { boundDisc, coveredHoles } from './disc-film.js';
 
 /** Diameter of the circle on which the centres of the covered holes lie [m]. */
 export function coveredPitchDiameter(valve: DiscValve, piston: Piston, field: string): number {
@@ -85,20 +84,9 @@ export function requireDiscPlace(valve: DiscValve, piston: Piston, field: string
   }
 }
 
-/** How far a disc lifts at its holes for each pressure under it [m/Pa]: the pressure on the area of the holes, on their circle. */
-export function discLiftPerPressure(valve: DiscValve, area: number, pitchDiameter: number): number {
-  const plate = {
-    innerRadius: valve.clampDiameter / 2,
-    outerRadius: valve.outerDiameter / 2,
-    thickness: valve.thickness,
-    elasticModulus: valve.elasticModulus,
-    poissonRatio: valve.poissonRatio,
-  };
-  return (area * ringPlateCompliance(plate, pitchDiameter / 2)) / valve.count;
-}
-
 /**
- * Pressure drop at which a disc begins to lift [Pa], whatever the oil.
+ * Pressure drop at which a disc begins to lift [Pa], whatever the oil: the pressure that, on its holes alone, bends it by its preload over
+ * their centres, since up to then the seat is tight. Bending round the holes and stretching are in it.
  *
  * @param valve - one of the piston's
  * @param piston - with the holes that it covers
@@ -107,9 +95,6 @@ export function discLiftPerPressure(valve: DiscValve, area: number, pitchDiamete
  */
 export function discOpeningPressure(valve: DiscValve, piston: Piston): number {
   const pitch = coveredPitchDiameter(valve, piston, 'valve');
-  const area = valve.covers.reduce((sum, index) => {
-    const group = piston.holes[index];
-    return group === undefined ? sum : sum + group.count * throatArea(group);
-  }, 0);
-  return valve.preload / discLiftPerPressure(valve, area, pitch);
+  const groups = valve.covers.flatMap((index) => piston.holes[index] ?? []);
+  return boundDisc(valve, coveredHoles(groups, valve.face, pitch)).openingPressure;
 }

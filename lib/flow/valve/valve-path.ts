@@ -1,34 +1,36 @@
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import { monotoneRoot } from '../../numeric/monotone-root.js';
 import type { DiscValve } from '../geometry/disc-valve.js';
-import { lookAtHole } from '../hole/hole-law.js';
 import type { HolePath } from '../hole/hole-path.js';
-import { discLiftPerPressure } from './disc-valve.js';
-
-/** Filled and read within one call and never handed out. */
-const both = new Float64Array(2);
-
-/** Contraction of the sheet of oil that leaves under the disc: Kirchhoff's free jet, `π/(π + 2)`. */
-const sheetContraction = 0.611;
+import type { BoundDisc } from './disc-film.js';
+import { filmLook } from './film-look.js';
+import { holesUnderDisc } from './holes-in-row.js';
 
 /**
- * A disc valve at a pressure under the disc, all in the opening direction.
+ * A disc valve at one lift, all in the opening direction.
  *
  * @public
  */
 export interface ValveLook {
+  /** Lift at the centre of the holes [m]; where a stop holds it, pressure over that at which it was reached, times the lift. */
+  readonly opening: number;
+  /** Lift at the centre of the holes [m]. */
+  readonly lift: number;
   /** Pressure drop over holes and disc [Pa]. */
   readonly drop: number;
-  /** Its slope over the pressure under the disc. */
+  /** Its slope over the logarithm of the opening [Pa]. */
   readonly dropSlope: number;
+  /** Pressure under the disc [Pa]. */
+  readonly pressureUnderDisc: number;
   /** Flow [m³/s]. */
   readonly flow: number;
-  /** Its slope over the pressure under the disc [m³/(s·Pa)]. */
+  /** Its slope over the logarithm of the opening [m³/s]. */
   readonly flowSlope: number;
 }
 
 /**
- * A disc valve over its holes, bound to a fluid.
+ * A disc valve over its holes, bound to a fluid. An open disc carries oil on more than its holes, so that a bent seat holds more pressure shut than
+ * open: between `leastOpenDrop` and `openingPressure` a preloaded valve may be either.
  *
  * @public
  */
@@ -37,123 +39,115 @@ export interface ValvePath {
   readonly holes: readonly HolePath[];
   /** Sign of the pressure drop that opens it. */
   readonly opens: 1 | -1;
-  /** Pressure drop at which the disc begins to lift [Pa]. */
+  /** Pressure drop at which the shut disc begins to lift [Pa]. */
   readonly openingPressure: number;
-  /** Lift at the holes [m] at a pressure drop under the disc [Pa]. */
-  readonly lift: (pressureUnderDisc: number) => number;
-  /** Pressure under the disc [Pa] at a pressure drop over holes and disc [Pa], both in the opening direction. */
-  readonly pressureUnderDisc: (pressureDrop: number) => number;
-  /** Of a disc over one hole size: everything at a pressure under it [Pa], all in the opening direction. */
-  readonly atPressureUnderDisc?: (pressureUnderDisc: number) => ValveLook;
-  /** Flow [m³/s] at a pressure drop over holes and disc [Pa], with the sign of the drop; none in the shut direction. */
+  /** Pressure drop below which the open disc falls shut [Pa], at most the opening pressure, and the lift there [m]. */
+  readonly leastOpenDrop: number;
+  readonly leastOpenLift: number;
+  /** Everything at an opening above 0 [m]. */
+  readonly look: (opening: number) => ValveLook;
+  /** An opening for a start [m], at about this pressure drop [Pa], through which no more flows than this [m³/s]. */
+  readonly openingNear: (drop: number, flow: number) => number;
+  /** The open valve at a pressure drop over holes and disc [Pa], in the opening direction; nothing below `leastOpenDrop`. */
+  readonly openAt: (pressureDrop: number) => ValveLook | undefined;
+  /** Flow [m³/s] at a pressure drop that has risen to its value [Pa], with the sign of the drop; none in the shut direction. */
   readonly flow: (pressureDrop: number) => number;
-  /** Slope of the flow [m³/(s·Pa)], 0 or more. */
-  readonly slope: (pressureDrop: number) => number;
+  /** The same where the drop has fallen to its value: a preloaded valve stays open longer than it stayed shut. */
+  readonly fallingFlow: (pressureDrop: number) => number;
 }
 
-/** Flow and its slope through the sheet under the disc. */
-interface Sheet {
-  readonly flow: number;
-  readonly slope: number;
+/** Lift from which on the open valve's pressure drop rises [m]: the join to the seat may fall, and where it does the first balances too. */
+function leastOpenLift(look: (lift: number) => ValveLook, first: number, largest: number): number {
+  if (look(first * 0.5).dropSlope > 0 && look(first).dropSlope > 0) return 0;
+  let low = first;
+  while (low < largest && look(low * 1.0001).dropSlope <= 0) low *= 1.05;
+  return low;
 }
 
-/**
- * Sheet of oil between disc and seat: viscous over the land from the holes to the rim, then a free jet from its edge,
- * `Δp = 12 μ Q ℓ/(P w³) + ½ ρ (Q/(C P w))²`.
- */
-function sheetFlow(
-  valve: DiscValve,
-  holes: readonly HolePath[],
-  counts: number,
-  pitch: number,
-  fluid: FluidState,
-) {
-  const widest = Math.max(...holes.map(({ diameter }) => diameter));
-  const land = (valve.outerDiameter - pitch - widest) / 2;
-  // Oil spreads from each hole until the sheets meet: the edge is that of the holes or of the circle, whichever is shorter.
-  const edge = Math.min(counts * Math.PI * widest, Math.PI * (pitch + widest));
-  const viscous = (12 * fluid.density * fluid.kinematicViscosity * land) / edge;
-  const inertial = (0.5 * fluid.density) / (sheetContraction * edge) ** 2;
-  return (pressure: number, lift: number, liftSlope: number): Sheet => {
-    if (lift <= 0 || pressure <= 0) return { flow: 0, slope: 0 };
-    const square = lift * lift;
-    const a = viscous / (square * lift);
-    const b = inertial / square;
-    const flow = (2 * pressure) / (a + Math.sqrt(a * a + 4 * b * pressure));
-    // Δp = a Q + b Q²; a and b fall as the disc lifts.
-    const byLift = (3 * a * flow + 2 * b * flow * flow) / lift;
-    return { flow, slope: (1 + byLift * liftSlope) / (a + 2 * b * flow) };
+/** Looks from which a start is taken. */
+const startLooks = 12;
+
+/** The opening at about a pressure drop: straight between a few looks in logarithms. */
+function openingByDrop(look: (opening: number) => ValveLook, first: number, last: number) {
+  const factor = Math.max(last / first, 1.01) ** (1 / startLooks);
+  const openings = Array.from({ length: startLooks + 1 }, (_, index) => first * factor ** index);
+  const drops = openings.map((opening) => look(opening).drop);
+  const stride = Math.log(factor);
+  return (drop: number): number => {
+    let index = 1;
+    while (index < startLooks && (drops[index] ?? 0) < drop) index++;
+    const [low = drop, high = drop] = [drops[index - 1], drops[index]];
+    // Beyond the looks as between the last of them.
+    const part = high > low ? Math.log(drop / low) / Math.log(high / low) : 0;
+    return (openings[index - 1] ?? first) * Math.exp(stride * Math.min(part, 8));
   };
 }
 
-/**
- * Binds a disc to the holes it covers. The pressure under the disc acts on the area of the holes and bends it as a load on
- * their pitch circle; the oil passes holes and sheet one after the other.
- *
- * @see Timoshenko & Woinowsky-Krieger, Theory of Plates and Shells, Table 3, for the disc; plane Poiseuille flow for the sheet
- */
+/** Binds a disc, once it is asked for anything open, to the holes it covers and to a fluid. */
 export function valvePath(
   valve: DiscValve,
   holes: readonly HolePath[],
-  counts: number,
-  pitch: number,
+  disc: BoundDisc,
   fluid: FluidState,
 ): ValvePath {
   const opens = valve.face === 'shaft-side' ? 1 : -1;
-  const area = holes.reduce((sum, path) => sum + path.area, 0);
-  const liftPerPressure = discLiftPerPressure(valve, area, pitch);
-  const highest = valve.largestLift ?? Number.POSITIVE_INFINITY;
-  const openingPressure = valve.preload / liftPerPressure;
-  const lift = (pressure: number) =>
-    Math.min(Math.max(liftPerPressure * (pressure - openingPressure), 0), highest);
-  const sheet = sheetFlow(valve, holes, counts, pitch, fluid);
-  const sheetAt = (pressure: number): Sheet => {
-    const height = lift(pressure);
-    return sheet(pressure, height, height < highest ? liftPerPressure : 0);
-  };
-  const throughHoles = (drop: number): Sheet => {
-    let flow = 0;
-    let slope = 0;
-    for (const path of holes) {
-      const speed = path.resistance.meanSpeed(opens * drop);
-      flow += path.area * Math.abs(speed);
-      slope += path.area / path.resistance.slope(speed);
-    }
-    return { flow, slope };
-  };
-  const pressureUnderDisc = (drop: number): number => {
-    if (drop <= openingPressure) return Math.max(drop, 0);
-    const excess = (pressure: number) => {
-      const before = throughHoles(drop - pressure);
-      const behind = sheetAt(pressure);
-      return { value: behind.flow - before.flow, slope: behind.slope + before.slope };
+  const { openingPressure, curve, liftUnit, viscousFlowUnit } = disc;
+  const largest = curve.largestLift * liftUnit;
+  const film = filmLook(disc, fluid);
+  const underDisc = holesUnderDisc(holes, opens);
+  const both = new Float64Array(2);
+  const point = { pressure: 0, pressureSlope: 0, flow: 0, flowSlope: 0 };
+  const look = (opening: number): ValveLook => {
+    film(opening, point);
+    const { pressure, pressureSlope, flow, flowSlope } = point;
+    underDisc(flow, both);
+    return {
+      opening,
+      lift: Math.min(opening, largest),
+      drop: pressure + (both[0] ?? 0),
+      dropSlope: pressureSlope + (both[1] ?? 0) * flowSlope,
+      pressureUnderDisc: pressure,
+      flow,
+      flowSlope,
     };
-    return monotoneRoot(excess, (openingPressure + drop) / 2, openingPressure, drop, 'pressure under a disc')
-      .root;
   };
-  const flow = (drop: number): number => {
+  const flowUnit = viscousFlowUnit / (fluid.density * fluid.kinematicViscosity);
+  const least = leastOpenLift(look, curve.firstLift * liftUnit, curve.lastLift * liftUnit);
+  const leastOpenDrop = least === 0 ? openingPressure : look(least).drop;
+  const nearDrop = openingByDrop(
+    look,
+    Math.max(curve.firstLift * liftUnit, least),
+    curve.lastLift * liftUnit,
+  );
+  const openingNear = (drop: number, flowing: number) =>
+    Math.max(Math.min(nearDrop(drop), curve.liftNear(flowing / flowUnit) * liftUnit), least);
+  const openAt = (drop: number): ValveLook | undefined => {
+    if (drop < leastOpenDrop || drop <= 0) return undefined;
+    if (drop === leastOpenDrop) return least === 0 ? undefined : look(least);
+    // Logarithms, in which the curve is nearly straight.
+    const excess = (opening: number) => {
+      const { drop: at, dropSlope } = look(opening);
+      return { value: Math.log(at / drop), slope: dropSlope / (at * opening) };
+    };
+    const start = Math.max(nearDrop(drop), least * (1 + 1e-6));
+    const { root } = monotoneRoot(excess, start, least, Number.POSITIVE_INFINITY, 'lift of a disc valve');
+    return look(root);
+  };
+  const flow = (from: number) => (drop: number) => {
     const opening = opens * drop;
-    return opening <= openingPressure ? 0 : opens * sheetAt(pressureUnderDisc(opening)).flow;
+    return opening > from ? opens * (openAt(opening)?.flow ?? 0) : 0;
   };
-  const slope = (drop: number): number => {
-    const opening = opens * drop;
-    if (opening <= openingPressure) return 0;
-    const pressure = pressureUnderDisc(opening);
-    const behind = sheetAt(pressure).slope;
-    const before = throughHoles(opening - pressure).slope;
-    return (behind * before) / (behind + before);
-  };
-  const bound = { valve, holes, opens, openingPressure, lift, pressureUnderDisc, flow, slope } as const;
-  const [only, ...others] = holes;
-  if (only === undefined || others.length > 0) return bound;
   return {
-    ...bound,
-    atPressureUnderDisc: (pressure) => {
-      const behind = sheetAt(pressure);
-      lookAtHole(only.resistance, (opens * behind.flow) / only.area, both);
-      const drop = pressure + opens * (both[0] ?? 0);
-      const dropSlope = 1 + ((both[1] ?? 0) * behind.slope) / only.area;
-      return { drop, dropSlope, flow: behind.flow, flowSlope: behind.slope };
-    },
+    valve,
+    holes,
+    opens,
+    openingPressure,
+    leastOpenDrop,
+    leastOpenLift: least,
+    look,
+    openingNear,
+    openAt,
+    flow: flow(openingPressure),
+    fallingFlow: flow(leastOpenDrop),
   };
 }
