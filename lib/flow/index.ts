@@ -33,7 +33,7 @@ export { totalHoleArea } from './piston/piston.js';
 export { type PistonFlow, pistonFlow } from './piston/piston-flow.js';
 export type { PistonPressureDrop } from './piston/piston-pressure-drop.js';
 export { type DiscAtFlow, discAtFlow } from './valve/disc-at-flow.js';
-export type { CoveredHoles, FilmDisc } from './valve/disc-film.js';
+export type { CoveredHoles, FilmDisc } from './valve/disc-units.js';
 export { discOpeningPressure } from './valve/disc-valve.js';
 export { type RingPlate, ringPlateCompliance } from './valve/ring-plate.js';
 export type { ValveLook, ValvePath } from './valve/valve-path.js';

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { bendByLoad, prepareDisc } from '../../lib/flow/disc/disc.js';
 import { tableDisc } from '../../lib/flow/disc/disc-table.js';
+import { discFilm } from '../../lib/flow/disc/film.js';
+import { bendByLoad, preparePlate } from '../../lib/flow/disc/plate.js';
 import { discAtFlow } from '../../lib/flow/valve/disc-at-flow.js';
 import { ringPlateCompliance } from '../../lib/flow/valve/ring-plate.js';
 
@@ -26,7 +27,7 @@ const holes = { count: 4, diameter: 1.3e-3, pitchDiameter: 7.5e-3 };
 
 describe('a disc alone', () => {
   test('bends under a ring as the closed form of Timoshenko & Woinowsky-Krieger', () => {
-    const prepared = prepareDisc(shape);
+    const prepared = preparePlate(shape);
     const bent = bendByLoad(prepared, prepared.ring, 1e-3);
     // Rigidity 1; the ring carries the pressure on its length.
     const plate = {
@@ -47,9 +48,10 @@ describe('a disc alone', () => {
     [0.3, 0.0318182366],
     [0.5, 0.0085886361],
   ])('bends under even pressure, b/a %d', (clampRadius, expected) => {
-    const prepared = prepareDisc({ ...shape, clampRadius });
-    const { film, modes } = prepared;
-    const even = film.holeLoad.map((load, i) =>
+    const prepared = preparePlate({ ...shape, clampRadius });
+    const { modes, holeLoad } = prepared;
+    const film = discFilm(prepared.shape, modes);
+    const even = holeLoad.map((load, i) =>
       film.nodeLoads.slice(i * film.size, (i + 1) * film.size).reduce((sum, part) => sum + part, load),
     );
     const bent = bendByLoad(prepared, even, 1e-3);
@@ -60,7 +62,7 @@ describe('a disc alone', () => {
   });
 
   test('stretches: twice the bending takes more than twice the load, the more the further', () => {
-    const prepared = prepareDisc(shape);
+    const prepared = preparePlate(shape);
     const load = (deflection: number) =>
       bendByLoad(prepared, prepared.ring, deflection).pressure / deflection;
     const [small, one, two] = [load(0.01), load(1), load(2)];

@@ -63,7 +63,7 @@ function randomValve(next: Next) {
 }
 
 const pool = randomNumbers(7);
-const valves = Array.from({ length: 40 }, () => randomValve(pool));
+const valves = Array.from({ length: 24 }, () => randomValve(pool));
 
 /** One damper, one oil and one speed, rather beyond what anybody builds; with a valve in half of them, or always. */
 export function randomDamper(

@@ -1,7 +1,8 @@
 import { dot } from '../../numeric/vectors.js';
-import { type BentDisc, bendByLoad, type Disc, prepareDisc } from './disc.js';
 import { type DiscShape, sectorAngle } from './disc-shape.js';
-import { type FloatingDisc, floatDisc } from './floating-disc.js';
+import { discFilm } from './film.js';
+import { type Disc, type FloatingDisc, floatDisc } from './floating-disc.js';
+import { type BentDisc, bendByLoad, openingPressure, preparePlate } from './plate.js';
 
 /** One balance of a disc. Lifts over its thickness, pressures over `D t/a⁴`, forces over `D t/a²`, flows over `D t⁴/(12 μ a⁴)`. */
 export interface DiscState {
@@ -121,14 +122,14 @@ function follow(disc: Disc, seat: Float64Array, first: Balance, factor: number, 
  * @param largestLift - of a stop, over the thickness
  */
 export function tableDisc(shape: DiscShape, largestLift = Number.POSITIVE_INFINITY): DiscTable {
-  const disc = prepareDisc(shape);
+  const plate = preparePlate(shape);
+  const disc = { ...plate, film: discFilm(shape, plate.modes) };
   const { preload, pitchRadius, holeRadius, holes, thickness } = shape;
   const land = (1 - pitchRadius - holeRadius) / thickness;
   const high = Math.min(largestLift, mostLift, land);
   const low = Math.min(Math.max(leastLift, leastLiftOfPreload * preload), high / step);
   const seat =
     preload > 0 ? bendByLoad(disc, disc.ring, preload).deflection : new Float64Array(disc.modes.count);
-  const openingPressure = preload > 0 ? bendByLoad(disc, disc.film.holeLoad, preload).pressure : 0;
   const steps = Math.ceil(Math.log(high / low) / Math.log(step));
   const factor = (high / low) ** (1 / steps);
   // The first balance is sought from the middle, where disc and seat are well apart, starting from a disc lifted evenly all round.
@@ -155,7 +156,7 @@ export function tableDisc(shape: DiscShape, largestLift = Number.POSITIVE_INFINI
       return end < 0 ? states : states.slice(0, end);
     };
     const states = [...kept(falling, -1)].reverse().concat(kept(rising, 1).slice(1));
-    return { shape, openingPressure, states };
+    return { shape, openingPressure: openingPressure(plate), states };
   }
-  return { shape, openingPressure, states: [] };
+  return { shape, openingPressure: openingPressure(plate), states: [] };
 }

@@ -1,5 +1,4 @@
 import { factorBand, solveBand } from '../../numeric/banded-cholesky.js';
-import { gaussLegendre } from '../../numeric/gauss-legendre.js';
 import { addScaled, dot } from '../../numeric/vectors.js';
 import type { DeflectionModes } from './deflection-modes.js';
 import type { DiscShape } from './disc-shape.js';
@@ -28,29 +27,10 @@ export interface Film {
   readonly band: number;
   /** How many shapes the disc has. */
   readonly count: number;
-  /** Load on each shape by pressure 1 in the hole, and by pressure 1 at each node of the film. */
-  readonly holeLoad: Float64Array;
+  /** Load on each shape by pressure 1 at each node of the film. */
   readonly nodeLoads: Float64Array;
   /** Area that a pressure 1 at each node acts on. */
   readonly nodeAreas: Float64Array;
-}
-
-/** Load on each shape of the disc by pressure 1 in half a hole. */
-function holeLoad({ pitchRadius, holeRadius }: DiscShape, modes: DeflectionModes): Float64Array {
-  const load = new Float64Array(modes.count);
-  const outwards = gaussLegendre(4);
-  const round = gaussLegendre(8);
-  const shapes = new Float64Array(modes.count);
-  outwards.places.forEach((part, i) => {
-    round.places.forEach((turn, j) => {
-      const [radius, angle] = [part * holeRadius, turn * Math.PI];
-      const [real, imaginary] = [pitchRadius + radius * Math.cos(angle), radius * Math.sin(angle)];
-      modes.write(Math.hypot(real, imaginary), Math.atan2(imaginary, real), shapes, 0);
-      const area = (outwards.weights[i] ?? 0) * (round.weights[j] ?? 0) * holeRadius * radius * Math.PI;
-      addScaled(load, 0, shapes, 0, modes.count, area);
-    });
-  });
-  return load;
 }
 
 /** Prepares the film of a disc. */
@@ -81,7 +61,6 @@ export function discFilm(shape: DiscShape, modes: DeflectionModes): Film {
     size,
     band: 2 * mesh.perLine + 3,
     count,
-    holeLoad: holeLoad(shape, modes),
     nodeLoads,
     nodeAreas,
   };
@@ -97,7 +76,7 @@ export interface SolvedFilm {
   readonly edgeSlopes: Float64Array;
   /** Flow out of half a hole, over `p t³/12μ`. */
   readonly flow: number;
-  /** Load on each shape. */
+  /** Load of the film on each shape, without that of the hole. */
   readonly load: Float64Array;
 }
 
@@ -174,8 +153,8 @@ export function solveFilm(film: Film, lifted: Float64Array, softness: number, li
   edges.forEach((edge, index) => {
     if (edge.atHole) flow += (conductances[index] ?? 0) * (1 - edgePressure(edge, pressure));
   });
-  const load = film.holeLoad.slice();
-  for (let i = 0; i < count; i++) load[i] = (load[i] ?? 0) + dot(film.nodeLoads, i * size, pressure, 0, size);
+  const load = new Float64Array(count);
+  for (let i = 0; i < count; i++) load[i] = dot(film.nodeLoads, i * size, pressure, 0, size);
   return { factor: matrix, pressure, gaps, edgeSlopes, flow, load };
 }
 

@@ -1,9 +1,14 @@
 import { solveBand } from '../../numeric/banded-cholesky.js';
 import { inverseMatrix } from '../../numeric/inverse-matrix.js';
 import { addScaled, dot } from '../../numeric/vectors.js';
-import { type BentDisc, type Disc, elasticForce } from './disc.js';
 import { edgePressure, type Film, type SolvedFilm, solveFilm } from './film.js';
 import { nodesPerElement } from './film-elements.js';
+import { type BentDisc, elasticForce, type Plate } from './plate.js';
+
+/** A disc and the film under it. */
+export interface Disc extends Plate {
+  readonly film: Film;
+}
 
 /** A disc afloat on its film. */
 export interface FloatingDisc extends BentDisc {
@@ -66,11 +71,13 @@ function balance(
     const solved = solveFilm(disc.film, lifted, softness, lift);
     const tangent = inverse === undefined ? new Float64Array(size * size) : undefined;
     const missed = elasticForce(disc, deflection, tangent);
-    addScaled(missed, 0, solved.load, 0, count, -pressure);
+    const load = solved.load;
+    addScaled(load, 0, disc.holeLoad, 0, count, 1);
+    addScaled(missed, 0, load, 0, count, -pressure);
     const push = addContact(disc.film, solved, stiffness, missed, tangent);
     missed[count] = dot(disc.atHole, 0, lifted, 0, count) - lift;
     if (tangent !== undefined) {
-      for (let i = 0; i < count; i++) tangent[i * size + count] = -(solved.load[i] ?? 0);
+      for (let i = 0; i < count; i++) tangent[i * size + count] = -(load[i] ?? 0);
       addFilmResponse(disc.film, solved, pressure, tangent);
       inverse = inverseMatrix(tangent, size);
     } else if (inverse !== undefined && before !== undefined) {

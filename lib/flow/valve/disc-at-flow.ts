@@ -2,7 +2,8 @@ import { requireCount, requireNotNegative, requirePositive, requireWithin } from
 import { InputError } from '../../base/input-error.js';
 import { bracketedRoot } from '../../numeric/root-finding.js';
 import type { DiscState } from '../disc/disc-table.js';
-import { boundDisc, type CoveredHoles, type FilmDisc } from './disc-film.js';
+import { boundDisc } from './disc-film.js';
+import type { CoveredHoles, FilmDisc } from './disc-units.js';
 
 /**
  * A disc afloat on the oil that leaves under it.

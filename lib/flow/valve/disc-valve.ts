@@ -1,8 +1,9 @@
 import { requireCount, requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { openingPressure, preparePlate } from '../disc/plate.js';
 import type { DiscValve } from '../geometry/disc-valve.js';
 import type { Piston } from '../geometry/piston.js';
-import { boundDisc, coveredHoles } from './disc-film.js';
+import { coveredHoles, pressureUnit, shapeOf } from './disc-units.js';
 
 /** Diameter of the circle on which the centres of the covered holes lie [m]. */
 export function coveredPitchDiameter(valve: DiscValve, piston: Piston, field: string): number {
@@ -96,5 +97,6 @@ export function requireDiscPlace(valve: DiscValve, piston: Piston, field: string
 export function discOpeningPressure(valve: DiscValve, piston: Piston): number {
   const pitch = coveredPitchDiameter(valve, piston, 'valve');
   const groups = valve.covers.flatMap((index) => piston.holes[index] ?? []);
-  return boundDisc(valve, coveredHoles(groups, valve.face, pitch)).openingPressure;
+  const plate = preparePlate(shapeOf(valve, coveredHoles(groups, valve.face, pitch)));
+  return openingPressure(plate) * pressureUnit(valve);
 }

@@ -31,7 +31,8 @@ export function pistonPassage(
         speeds[index] = speed;
         flow += area * speed;
       }
-      for (const valve of valves) flow += valve.flow(pressureDrop);
+      // A valve that has opened is what flows; a state of pressures alone does not remember the peak that opened it.
+      for (const valve of valves) flow += valve.fallingFlow(pressureDrop);
       const boreSpeed = Math.abs(flow) / boreArea;
       let recoil = 0;
       for (let index = 0; index < paths.length; index++) {

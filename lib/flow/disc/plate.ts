@@ -1,26 +1,45 @@
+import { gaussLegendre } from '../../numeric/gauss-legendre.js';
 import { inverseMatrix } from '../../numeric/inverse-matrix.js';
 import { addScaled, dot } from '../../numeric/vectors.js';
 import { bendingStiffness } from './bending.js';
 import { clampedPolynomial, type DeflectionModes, deflectionModes, radialModes } from './deflection-modes.js';
 import { type DiscShape, sectorAngle } from './disc-shape.js';
-import { discFilm, type Film } from './film.js';
 import { type AddStretching, stretching } from './stretching.js';
 
-/** A disc ready to be balanced against the oil under it. */
-export interface Disc {
+/** A disc without the oil under it. */
+export interface Plate {
   readonly shape: DiscShape;
   readonly modes: DeflectionModes;
   readonly bending: Float64Array;
   readonly addStretching: AddStretching;
-  readonly film: Film;
   /** Shapes over the centre of a hole, where the lift counts. */
   readonly atHole: Float64Array;
   /** Load of a ring on the pitch circle. */
   readonly ring: Float64Array;
+  /** Load on each shape by pressure 1 in half a hole. */
+  readonly holeLoad: Float64Array;
+}
+
+/** Load on each shape of the disc by pressure 1 in half a hole. */
+function holeLoad({ pitchRadius, holeRadius }: DiscShape, modes: DeflectionModes): Float64Array {
+  const load = new Float64Array(modes.count);
+  const outwards = gaussLegendre(4);
+  const round = gaussLegendre(8);
+  const shapes = new Float64Array(modes.count);
+  outwards.places.forEach((part, i) => {
+    round.places.forEach((turn, j) => {
+      const [radius, angle] = [part * holeRadius, turn * Math.PI];
+      const [real, imaginary] = [pitchRadius + radius * Math.cos(angle), radius * Math.sin(angle)];
+      modes.write(Math.hypot(real, imaginary), Math.atan2(imaginary, real), shapes, 0);
+      const area = (outwards.weights[i] ?? 0) * (round.weights[j] ?? 0) * holeRadius * radius * Math.PI;
+      addScaled(load, 0, shapes, 0, modes.count, area);
+    });
+  });
+  return load;
 }
 
 /** Prepares a disc. */
-export function prepareDisc(shape: DiscShape): Disc {
+export function preparePlate(shape: DiscShape): Plate {
   const modes = deflectionModes(shape);
   const atHole = new Float64Array(modes.count);
   modes.write(shape.pitchRadius, 0, atHole, 0);
@@ -34,9 +53,9 @@ export function prepareDisc(shape: DiscShape): Disc {
     modes,
     bending: bendingStiffness(shape, modes),
     addStretching: stretching(shape, modes),
-    film: discFilm(shape, modes),
     atHole,
     ring,
+    holeLoad: holeLoad(shape, modes),
   };
 }
 
@@ -47,8 +66,8 @@ export interface BentDisc {
 }
 
 /** Elastic force on each shape, with room for the lift; its tangent goes into one bordered by the lift. */
-export function elasticForce(disc: Disc, deflection: Float64Array, tangent?: Float64Array): Float64Array {
-  const { modes, bending, addStretching, atHole } = disc;
+export function elasticForce(plate: Plate, deflection: Float64Array, tangent?: Float64Array): Float64Array {
+  const { modes, bending, addStretching, atHole } = plate;
   const { count } = modes;
   const force = new Float64Array(count + 1);
   for (let i = 0; i < count; i++) force[i] = dot(bending, i * count, deflection, 0, count);
@@ -66,8 +85,8 @@ export function elasticForce(disc: Disc, deflection: Float64Array, tangent?: Flo
 }
 
 /** Balance against a load whose distribution does not change: a ring, or oil in the holes alone under a tight seat. */
-export function bendByLoad(disc: Disc, load: Float64Array, deflectionAtHole: number): BentDisc {
-  const { count } = disc.modes;
+export function bendByLoad(plate: Plate, load: Float64Array, deflectionAtHole: number): BentDisc {
+  const { count } = plate.modes;
   const size = count + 1;
   const deflection = new Float64Array(count);
   let pressure = 0;
@@ -77,10 +96,10 @@ export function bendByLoad(disc: Disc, load: Float64Array, deflectionAtHole: num
     const target = (deflectionAtHole * step) / steps;
     for (let iteration = 0; iteration < 12; iteration++) {
       const tangent = new Float64Array(size * size);
-      const missed = elasticForce(disc, deflection, tangent);
+      const missed = elasticForce(plate, deflection, tangent);
       for (let i = 0; i < count; i++) tangent[i * size + count] = -(load[i] ?? 0);
       addScaled(missed, 0, load, 0, count, -pressure);
-      missed[count] = dot(disc.atHole, 0, deflection, 0, count) - target;
+      missed[count] = dot(plate.atHole, 0, deflection, 0, count) - target;
       const inverse = inverseMatrix(tangent, size);
       let change = 0;
       for (let i = 0; i < size; i++) {
@@ -94,4 +113,10 @@ export function bendByLoad(disc: Disc, load: Float64Array, deflectionAtHole: num
     }
   }
   return { deflection, pressure };
+}
+
+/** Pressure on the holes alone that bends a disc by its preload over their centres, over `D t/a⁴`: the seat is tight up to then. */
+export function openingPressure(plate: Plate): number {
+  const { preload } = plate.shape;
+  return preload > 0 ? bendByLoad(plate, plate.holeLoad, preload).pressure : 0;
 }

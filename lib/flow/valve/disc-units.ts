@@ -1,0 +1,89 @@
+import type { DiscShape } from '../disc/disc-shape.js';
+import type { DiscValve } from '../geometry/disc-valve.js';
+import type { HoleGroup } from '../geometry/piston.js';
+import { edgeWidening, throatArea } from '../hole/hole-shape.js';
+
+/**
+ * What of a disc makes its film.
+ *
+ * @public
+ */
+export type FilmDisc = Pick<
+  DiscValve,
+  | 'outerDiameter'
+  | 'clampDiameter'
+  | 'thickness'
+  | 'count'
+  | 'elasticModulus'
+  | 'poissonRatio'
+  | 'preload'
+  | 'largestLift'
+>;
+
+/**
+ * Holes under a disc, evenly spaced.
+ *
+ * @public
+ */
+export interface CoveredHoles {
+  /** How many, 1 or more. */
+  readonly count: number;
+  /** Diameter of their mouths under the disc [m]. */
+  readonly diameter: number;
+  /** Diameter of the circle of their centres [m]. */
+  readonly pitchDiameter: number;
+}
+
+/** Diameter of a hole's mouth at one face [m]; of a slot that of a round hole as large. */
+function mouthDiameter(group: HoleGroup, face: DiscValve['face']): number {
+  const { diameter, shape } = group;
+  if (shape === undefined) return diameter;
+  if (shape.kind === 'slot') return Math.sqrt((4 * throatArea(group)) / Math.PI);
+  const atShaft = face === 'shaft-side';
+  if (shape.kind === 'straight')
+    return diameter + 2 * edgeWidening(atShaft ? shape.shaftEdge : shape.blindEdge);
+  return atShaft ? shape.shaftSideDiameter : diameter;
+}
+
+/** The holes under a disc, unlike ones as so many of one size with the same area in all. */
+export function coveredHoles(
+  groups: readonly HoleGroup[],
+  face: DiscValve['face'],
+  pitchDiameter: number,
+): CoveredHoles {
+  const count = groups.reduce((sum, group) => sum + group.count, 0);
+  const squares = groups.reduce((sum, group) => sum + group.count * mouthDiameter(group, face) ** 2, 0);
+  return { count, diameter: Math.sqrt(squares / count), pitchDiameter };
+}
+
+/** Part of the room that a mouth may take, so that there is always some land left round it. */
+const largestShare = 0.95;
+
+/** A disc over its holes, without units. */
+export function shapeOf(disc: FilmDisc, holes: CoveredHoles): DiscShape {
+  const radius = disc.outerDiameter / 2;
+  const clampRadius = disc.clampDiameter / disc.outerDiameter;
+  const pitchRadius = holes.pitchDiameter / disc.outerDiameter;
+  const toNext = holes.count > 1 ? pitchRadius * Math.sin(Math.PI / holes.count) : pitchRadius;
+  // A wide mouth or a slot may reach beyond the land of a round hole.
+  const room = largestShare * Math.min(toNext, 1 - pitchRadius, pitchRadius - clampRadius);
+  return {
+    holes: holes.count,
+    clampRadius,
+    pitchRadius,
+    holeRadius: Math.min(holes.diameter / disc.outerDiameter, room),
+    thickness: disc.thickness / radius,
+    poissonRatio: disc.poissonRatio,
+    preload: disc.preload / disc.thickness,
+  };
+}
+
+/** Bending stiffness of a stack whose discs slide on each other [N·m]. */
+function stackStiffness({ count, elasticModulus, thickness, poissonRatio }: FilmDisc): number {
+  return (count * elasticModulus * thickness ** 3) / (12 * (1 - poissonRatio ** 2));
+}
+
+/** What a pressure of 1 without units stands for [Pa]: `D t/a⁴`. */
+export function pressureUnit(disc: FilmDisc): number {
+  return (stackStiffness(disc) * disc.thickness) / (disc.outerDiameter / 2) ** 4;
+}
