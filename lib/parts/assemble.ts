@@ -22,7 +22,7 @@ import type { MeasurementEntry } from './schema/measurement-schema.js';
 import type { TimedEntry } from './schema/plan-schema.js';
 import type { ShockPart } from './shock-part.js';
 import { type FieldPath, type Finding, pathText } from './source/finding.js';
-import { shown } from './source/shown.js';
+import { literal } from './source/literal.js';
 
 /** The lists of a file. */
 export interface PartLists {
@@ -146,7 +146,7 @@ function repeatedNames(list: PartList<unknown>): readonly Finding[] {
       first.set(name, index);
       return [];
     }
-    const message = `must be a name of its own, got ${shown(name)}, the name of ${pathText([list.key, earlier])}`;
+    const message = `must be a name of its own, got ${literal(name)}, the name of ${pathText([list.key, earlier])}`;
     return [{ path: [list.key, index, 'name'], message }];
   });
 }

@@ -9,7 +9,7 @@ import { ShockFault } from './assembly/shock-fault.js';
 import type { PistonPart } from './parts.js';
 import { holesFault } from './schema/piston-schema.js';
 import type { ShockPart } from './shock-part.js';
-import { shown } from './source/shown.js';
+import { literal } from './source/literal.js';
 
 /** A piston this much smaller than the bore was taken for another shock: the gap would carry most of the oil. */
 const loosest = 0.9;
@@ -61,8 +61,8 @@ function fitFault(shock: ShockPart, part: PistonPart): string | undefined {
   const { diameter, holes } = part.piston;
   const millimetres = (value: number): string => formatQuantity(value, 'length', 'mm', 5);
   if (diameter < loosest * shock.bore)
-    return `the piston ${shown(part.name)} of ${millimetres(diameter)} must be at least ${millimetres(loosest * shock.bore)} for the bore of ${millimetres(shock.bore)} of ${shown(shock.name)}`;
+    return `the piston ${literal(part.name)} of ${millimetres(diameter)} must be at least ${millimetres(loosest * shock.bore)} for the bore of ${millimetres(shock.bore)} of ${literal(shock.name)}`;
   if (shock.shaftDiameter >= diameter || diameter >= shock.bore) return undefined;
   const fault = holesFault(holes, diameter, shock.shaftDiameter);
-  return fault === undefined ? undefined : `the holes of ${shown(part.name)} ${fault}`;
+  return fault === undefined ? undefined : `the holes of ${literal(part.name)} ${fault}`;
 }

@@ -1,7 +1,7 @@
 import { type PartList, unknownReference } from './part-list.js';
 import type { Build } from './parts.js';
 import type { FieldPath, Finding } from './source/finding.js';
-import { shown } from './source/shown.js';
+import { literal } from './source/literal.js';
 
 /**
  * The build that an entry was made of: the one it names, or the only one.
@@ -23,7 +23,7 @@ export function referredBuild(
   const build =
     name === undefined ? only : builds.find((candidate) => candidate.name.normalize() === name.normalize());
   if (name === undefined && second !== undefined) {
-    const names = builds.map((candidate) => shown(candidate.name)).slice(0, 6);
+    const names = builds.map((candidate) => literal(candidate.name)).slice(0, 6);
     const message = `is missing; write which of the builds it is: ${names.join(', ')}${builds.length > names.length ? ', …' : ''}`;
     findings.push({ path: [...path, 'build'], message });
   } else if (name !== undefined && build === undefined && !list.names.includes(name.normalize())) {

@@ -1,5 +1,5 @@
+import { literal } from './source/literal.js';
 import { mostReported } from './source/parts-file-error.js';
-import { shown } from './source/shown.js';
 import { unknownName } from './source/wording.js';
 
 /** One list of the file: each entry where it is good, and every name, also of entries that are not. */
@@ -16,9 +16,9 @@ export function unknownReference(
   list: PartList<unknown>,
   earlier: number,
 ): string {
-  // Looking for near names takes time, and only so many problems are shown.
-  if (earlier >= mostReported) return `no ${key} is named ${shown(name)}`;
+  // Looking for near names takes time, and only so many problems are literal.
+  if (earlier >= mostReported) return `no ${key} is named ${literal(name)}`;
   const known = list.names.filter((candidate) => candidate !== undefined);
-  if (known.length === 0) return `no ${key} is named ${shown(name)}: there are none under "${list.key}"`;
-  return unknownName(`no ${key} is named ${shown(name)}`, name, known, `there are`);
+  if (known.length === 0) return `no ${key} is named ${literal(name)}: there are none under "${list.key}"`;
+  return unknownName(`no ${key} is named ${literal(name)}`, name, known, `there are`);
 }

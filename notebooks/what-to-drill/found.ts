@@ -1,6 +1,6 @@
 import { damperModel } from '../../lib/damper/damper-model.js';
 import type { DesignProblem, RobustDesign } from '../../lib/decisions/design/design-problem.js';
-import { type Judged, judged } from '../../lib/decisions/design/judged-damper.js';
+import { type Judgement, judge } from '../../lib/decisions/design/judgement.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
 import { paretoFront } from '../../lib/numeric/pareto-front.js';
@@ -37,7 +37,7 @@ export interface Shown {
 }
 
 /** A piston of the file on an oil of the file. */
-export interface Owned extends Judged {
+export interface Owned extends Judgement {
   /** What stands beside its mark: A, B, C … */
   readonly letter: string;
   readonly name: string;
@@ -55,9 +55,9 @@ export interface Found {
 }
 
 /** The larger of the two errors. */
-const worse = ({ slowError, fastError }: Judged): number => Math.max(slowError, fastError);
+const worse = ({ slowError, fastError }: Judgement): number => Math.max(slowError, fastError);
 
-const nearest = (a: Judged, b: Judged): number => worse(a) - worse(b);
+const nearest = (a: Judgement, b: Judgement): number => worse(a) - worse(b);
 
 interface Search {
   readonly parts: Parts;
@@ -99,7 +99,7 @@ function ownedPistons({ pistons }: Parts, build: Build, problem: DesignProblem) 
           damperOfBuild({ ...build, piston: part }),
           fluidAt(oil, problem.temperature),
         );
-        return { name: `${part.name} on ${name}`, ...judged(model, problem) };
+        return { name: `${part.name} on ${name}`, ...judge(model, problem) };
       }),
     );
   return paretoFront(all, ({ slowError, fastError }) => [slowError, fastError]);

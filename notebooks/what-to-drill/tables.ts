@@ -1,4 +1,4 @@
-import { judged } from '../../lib/decisions/design/judged-damper.js';
+import { judge } from '../../lib/decisions/design/judgement.js';
 import type { TableBlock } from '../../lib/page/blocks/plain-blocks.js';
 import { shaftSpeed } from '../base/wording.js';
 import { asItIs, type Found, type Shown } from './found.js';
@@ -44,7 +44,7 @@ export function frontTable({ shown, owned }: Found, errors: string): TableBlock 
 /** The four forces: wanted, of the design that the page names, and of the build as it is. */
 export function forceTable(search: Found, { number, design }: Shown): TableBlock {
   const { problem, build } = search;
-  const now = judged(asItIs(search), problem);
+  const now = judge(asItIs(search), problem);
   const force = { unit: 'N', dimension: 'force' } as const;
   const rows = (['slow', 'fast'] as const).flatMap((pace) =>
     (['compression', 'rebound'] as const).map((way) => [

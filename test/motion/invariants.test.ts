@@ -9,7 +9,7 @@ import { cornerEquation } from '../../lib/motion/corner/corner-equation.js';
 import { cornerEvents } from '../../lib/motion/corner/corner-events.js';
 import { groundOf } from '../../lib/motion/corner/ground.js';
 import { moveCorner } from '../../lib/motion/corner/move-corner.js';
-import { bindChambers, emptyLook } from '../../lib/motion/shock/chambers.js';
+import { bindChambers, emptyPressures } from '../../lib/motion/shock/chambers.js';
 import type { MovingShock } from '../../lib/motion/shock/moving-shock.js';
 import { oilExpansion, pressureAtExpansion } from '../../lib/motion/shock/oil-volume.js';
 import { integrate } from '../../lib/numeric/integrator/integrate.js';
@@ -187,13 +187,13 @@ describe('oil and gas', () => {
         const chambers = bindChambers(shock);
         // What cannot be: gas without room, oil of less than no volume.
         if (chambers.gasRoomLeft(travel, room) < 1e-8 || chambers.oilLeft(travel, 0) < 2 * room) return;
-        const look = emptyLook();
-        chambers.look(travel, room, false, look);
-        const far = (shock.farVolume + chambers.farArea * travel) / oilExpansion(shock.oil, look.far);
+        const pressures = emptyPressures();
+        chambers.evaluate(travel, room, false, pressures);
+        const far = (shock.farVolume + chambers.farArea * travel) / oilExpansion(shock.oil, pressures.far);
         // What the gas has given up at that pressure, by its own law.
-        const given = 9e-7 * (1 - (101_325 / look.near) ** (1 / 1.4));
+        const given = 9e-7 * (1 - (101_325 / pressures.near) ** (1 / 1.4));
         const nearRoom = shock.oil.volume - shock.farVolume - shock.pistonArea * travel + given;
-        const near = nearRoom / oilExpansion(shock.oil, look.near);
+        const near = nearRoom / oilExpansion(shock.oil, pressures.near);
         expect(Math.abs((far + near) / shock.oil.volume - 1)).toBeLessThan(1e-10);
       }),
     );
@@ -209,9 +209,9 @@ describe('oil and gas', () => {
       });
       const chambers = bindChambers(shock);
       const at = (travel: number, room: number) => {
-        const look = emptyLook();
-        chambers.lookWithSlopes(travel, room, false, look);
-        return look;
+        const pressures = emptyPressures();
+        chambers.evaluateWithSlopes(travel, room, false, pressures);
+        return pressures;
       };
       const [travel, room] = [0.006, 1e-8];
       const here = at(travel, room);

@@ -11,7 +11,7 @@ import { groundOf } from '../../lib/motion/corner/ground.js';
 import { landingSpeed, moveCorner } from '../../lib/motion/corner/move-corner.js';
 import { stillNusseltNumber, windNusseltNumber } from '../../lib/motion/heat/cylinder-cooling.js';
 import { type BristleFriction, bristleForce, bristleRate } from '../../lib/motion/shock/bristle-friction.js';
-import { bindChambers, emptyLook } from '../../lib/motion/shock/chambers.js';
+import { bindChambers, emptyPressures } from '../../lib/motion/shock/chambers.js';
 import {
   closingSpike,
   holeInertance,
@@ -52,7 +52,7 @@ function massOnSpring(
         rates[1] = -(k * ((x as number) - y) + c * ((v as number) - u)) / m;
       },
     },
-    { from: 0, to, state: start, ...plan, onStep: watch.look },
+    { from: 0, to, state: start, ...plan, onStep: watch.observe },
   );
   return { place: state[0] as number, ...watch.course(0) };
 }
@@ -311,7 +311,14 @@ describe('friction', () => {
           },
           scales: [1e-3, 1e-4, 1e-6],
         },
-        { from: 0, to, state: [0, 0, 0], relative: 1e-7, absolute: [1e-9, 1e-9, 1e-12], onStep: watch.look },
+        {
+          from: 0,
+          to,
+          state: [0, 0, 0],
+          relative: 1e-7,
+          absolute: [1e-9, 1e-9, 1e-12],
+          onStep: watch.observe,
+        },
       );
       return { place: state[0] ?? 0, spring: watch.course(0), speed: watch.course(1).largest };
     };
@@ -471,7 +478,7 @@ describe('impacts', () => {
         to: 60,
         state: [-height, speed],
         ...fine,
-        onStep: watch.look,
+        onStep: watch.observe,
         events: [
           ...contactEvents(
             contact,
@@ -596,7 +603,7 @@ describe('a shaft held still', () => {
     from: 0,
     to: 1,
     knots: [],
-    look: (_time, place) => {
+    evaluate: (_time, place) => {
       place.travel = travel;
       place.speed = 0;
       place.acceleration = 0;
@@ -629,11 +636,11 @@ describe('a shaft held still', () => {
     const row = motionRow('chamber_relaxation');
     const shock = referenceShock({ airFraction: 0.01 });
     const chambers = bindChambers(shock);
-    const look = emptyLook();
+    const pressures = emptyPressures();
     const travel = number(row, 'x');
     const excess = (room: number): number => {
-      chambers.look(travel, room, false, look);
-      return look.far - look.near;
+      chambers.evaluate(travel, room, false, pressures);
+      return pressures.far - pressures.near;
     };
     // Room at which the far chamber has the pressure above the other: a secant is enough for so small a pressure.
     let [a, b] = [0, 1e-12];

@@ -12,10 +12,10 @@ import {
 } from './design-problem.js';
 import { type Drilled, drilledDamper } from './drilled-damper.js';
 import { smallestPiston } from './hole-room.js';
-import { type Judged, judged, largestApart } from './judged-damper.js';
+import { type Judgement, judge, largestApart } from './judgement.js';
 
-function judgedDesign(problem: DesignProblem, drilled: Drilled, fluid: FluidState): Judged {
-  return judged(damperModel(drilledDamper(problem.damper, drilled), fluid), problem);
+function judgeDesign(problem: DesignProblem, drilled: Drilled, fluid: FluidState): Judgement {
+  return judge(damperModel(drilledDamper(problem.damper, drilled), fluid), problem);
 }
 
 /**
@@ -46,7 +46,7 @@ export function* designSearch(problem: DesignProblem): Search<DesignFront> {
           }
           for (const thickness of thicknesses) {
             const drilled = { count, drill, taper, thickness };
-            designs.push({ ...drilled, oil: name, ...judgedDesign(problem, drilled, fluid) });
+            designs.push({ ...drilled, oil: name, ...judgeDesign(problem, drilled, fluid) });
           }
         }
       }
@@ -62,7 +62,7 @@ function withRobustness(problem: DesignProblem, design: Design): RobustDesign {
   if (oil === undefined) throw new Error(`no oil ${design.oil}`);
   const { temperature, drillError, temperatureError } = problem;
   const change = (drill: number, kelvin: number): number => {
-    const made = judgedDesign(problem, { ...design, drill }, fluidAt(oil, kelvin));
+    const made = judgeDesign(problem, { ...design, drill }, fluidAt(oil, kelvin));
     return Math.max(largestApart(made.slow, design.slow), largestApart(made.fast, design.fast));
   };
   const { drill } = design;

@@ -7,7 +7,7 @@ import {
   type SensitivitySums,
   sensitivitySums,
 } from './sensitivity-indices.js';
-import { givenTolerances, type TolerancedBuild, type ToleranceName } from './toleranced-build.js';
+import { type TolerancedBuild, type ToleranceName, toleranceInputs } from './toleranced-build.js';
 import { toleranceModel } from './tolerances.js';
 
 /**
@@ -157,7 +157,7 @@ export function sharesOf(
   build: TolerancedBuild,
   blocks: readonly SensitivitySums[],
 ): readonly (readonly ToleranceShare[])[] {
-  const names = givenTolerances(build.tolerances);
+  const names = toleranceInputs(build.tolerances);
   return indicesOfSums(blocks).map(({ shares }: SensitivityIndices) =>
     names.flatMap((name, input): ToleranceShare[] => {
       const share = shares[input];

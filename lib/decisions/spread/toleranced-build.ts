@@ -89,7 +89,7 @@ export function requireTolerancedBuild({ damper, position, speeds, tolerances }:
 }
 
 /** The tolerances that are given and not exact, in the order of {@link toleranceNames}. */
-export function givenTolerances(tolerances: Tolerances): readonly ToleranceName[] {
+export function toleranceInputs(tolerances: Tolerances): readonly ToleranceName[] {
   return toleranceNames.filter((name) => {
     const deviation = tolerances[name];
     return deviation !== undefined && deviation.kind !== 'exact';

@@ -15,9 +15,9 @@ import type { UnitCubeModel } from './sensitivity-indices.js';
 import { straightHoleForces } from './straight-hole-forces.js';
 import {
   deviatedGas,
-  givenTolerances,
   requireTolerancedBuild,
   type TolerancedBuild,
+  toleranceInputs,
 } from './toleranced-build.js';
 
 function deviatedHole(group: HoleGroup, { holeDiameter, holeTaper }: Offsets): HoleGroup {
@@ -67,7 +67,7 @@ function deviatedFluid(oil: Oil, temperature: number, label: number): FluidState
  */
 export function toleranceModel(build: TolerancedBuild): UnitCubeModel {
   requireTolerancedBuild(build);
-  const names = givenTolerances(build.tolerances);
+  const names = toleranceInputs(build.tolerances);
   const { damper, oil, temperature, position, speeds, tolerances } = build;
   const checked = damperModel(damper, fluidAt(oil, temperature));
   const straight =

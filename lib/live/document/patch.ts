@@ -71,12 +71,12 @@ function patchElement(element: Element, node: HtmlElement): void {
 }
 
 /** What elements were given last; asking the document for it takes longer than all the rest. */
-const given = new WeakMap<Element, HtmlElement['attributes']>();
+const lastAttributes = new WeakMap<Element, HtmlElement['attributes']>();
 
 function patchAttributes(element: Element, attributes: HtmlElement['attributes']): void {
-  const before = given.get(element);
+  const before = lastAttributes.get(element);
   if (before !== undefined && sameAttributes(before, attributes)) return;
-  given.set(element, attributes);
+  lastAttributes.set(element, attributes);
   for (const [name, value] of Object.entries(attributes))
     if (element.getAttribute(name) !== value) element.setAttribute(name, value);
   for (const name of element.getAttributeNames())

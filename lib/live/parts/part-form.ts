@@ -1,6 +1,6 @@
 import { html } from '../../page/html/html.js';
 import type { PartsFile } from '../../parts/parts-file.js';
-import { found } from '../document/found.js';
+import { elementIn } from '../document/element-in.js';
 import { domNodes, patchChildren } from '../document/patch.js';
 import { fieldWritten, partCopied, partRemoved } from './file-edits.js';
 import { fieldNodes, optionNodes, pathOf } from './part-nodes.js';
@@ -28,7 +28,11 @@ interface PartChange {
  */
 export function partForm(edited: (change: () => PartsFile) => void): PartForm {
   const element = formElement();
-  const [which, fields, told] = [found(element, 'select'), found(element, '.part'), found(element, '.told')];
+  const [which, fields, told] = [
+    elementIn(element, 'select'),
+    elementIn(element, '.part'),
+    elementIn(element, '.told'),
+  ];
   let shown: PartsFile | undefined;
   let made: { readonly file: PartsFile; readonly which: string; readonly said: string } | undefined;
   const showFields = (): void => {
@@ -62,7 +66,7 @@ export function partForm(edited: (change: () => PartsFile) => void): PartForm {
       which.value = chosen;
       if (which.value === '') which.selectedIndex = 0;
       told.textContent = said;
-      if (said !== '') found(element, 'input#parts-copy').value = '';
+      if (said !== '') elementIn(element, 'input#parts-copy').value = '';
       showFields();
     },
   };
@@ -70,12 +74,12 @@ export function partForm(edited: (change: () => PartsFile) => void): PartForm {
 
 /** Listens to what a reader does in the form. */
 function listen(element: Element, make: (change: PartChange) => void): void {
-  found(element, '.part').addEventListener('change', ({ target }) => {
+  elementIn(element, '.part').addEventListener('change', ({ target }) => {
     if (!(target instanceof HTMLInputElement)) return;
     const [path, { value }] = [pathOf(target), target];
     make({ change: (file) => fieldWritten(file, path, value), step: 0, said: '' });
   });
-  const name = found(element, 'input#parts-copy');
+  const name = elementIn(element, 'input#parts-copy');
   const copy = (): void => {
     const { value } = name;
     const said = `${value.trim()} is in the list; save the parts file to keep it.`;

@@ -1,6 +1,6 @@
 import { html } from '../../page/html/html.js';
 import type { PartsFile } from '../../parts/parts-file.js';
-import { found } from '../document/found.js';
+import { elementIn } from '../document/element-in.js';
 import { saveFile } from '../document/leave.js';
 import { domNodes } from '../document/patch.js';
 import { partForm } from './part-form.js';
@@ -26,14 +26,14 @@ export interface PartsListeners {
 export function partsPanel({ opened, edited, back }: PartsListeners): PartsPanel {
   const element = panelElement();
   const form = partForm(edited);
-  found(element, '.form').replaceWith(form.element);
+  elementIn(element, '.form').replaceWith(form.element);
   let shown: PartsFile | undefined;
   // The form is made when the panel is opened: it needs the tree of the file.
   const showForm = (): void => {
     if (shown !== undefined && element.hasAttribute('open')) form.show(shown);
   };
   element.addEventListener('toggle', showForm);
-  const file = found(element, 'input');
+  const file = elementIn(element, 'input');
   file.addEventListener('change', async () => {
     const [chosen] = file.files ?? [];
     // The same file can be chosen again after it was changed on disk.
@@ -49,7 +49,7 @@ export function partsPanel({ opened, edited, back }: PartsListeners): PartsPanel
     element,
     show(next) {
       shown = next;
-      found(element, 'b').textContent = next.name;
+      elementIn(element, 'b').textContent = next.name;
       showForm();
     },
   };

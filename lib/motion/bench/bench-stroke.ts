@@ -111,7 +111,7 @@ export function benchStroke(
   const chambers = bindChambers(shock);
   const oil: TornOil = { torn: false, tears: [] };
   const start: Place = { travel: 0, speed: 0, acceleration: 0 };
-  cycles[0]?.[0]?.look(cycles[0][0].from, start);
+  cycles[0]?.[0]?.evaluate(cycles[0][0].from, start);
   let state: ArrayLike<number> = [roomAtRest(shock, chambers, start.travel)];
   let steps = 0;
   let trace: TraceWriter | undefined;
@@ -139,8 +139,8 @@ export function benchStroke(
         longestStep: (to - from) / leastSteps,
         events,
         onStep: (step) => {
-          watch.look(step);
-          draw.look(step);
+          watch.observe(step);
+          draw.observe(step);
         },
       };
       const result = integrate(equation, plan);

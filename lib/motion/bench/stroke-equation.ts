@@ -1,7 +1,7 @@
 import { InputError } from '../../base/input-error.js';
 import type { DifferentialEquation } from '../../numeric/integrator/differential-equation.js';
 import type { Event } from '../../numeric/integrator/events.js';
-import { type Chambers, emptyLook } from '../shock/chambers.js';
+import { type Chambers, emptyPressures } from '../shock/chambers.js';
 import type { MovingShock, Passage } from '../shock/moving-shock.js';
 import { oilEnthalpy } from '../shock/oil-volume.js';
 import { pressureForce, writePassageSlopes } from '../shock/shock-force.js';
@@ -43,31 +43,32 @@ export function strokeEquation(
 ): StrokeEquation {
   const { farArea, sense } = chambers;
   const place: Place = { travel: 0, speed: 0, acceleration: 0 };
-  const look = emptyLook();
+  const pressures = emptyPressures();
   const passage: Passage = { flow: 0, recoil: 0 };
   const slopes: Passage = { flow: 0, recoil: 0 };
 
   const equation: DifferentialEquation = {
     size: 1,
     rates: (time, state, rates) => {
-      piece.look(time, place);
-      chambers.look(place.travel, state[0] as number, oil.torn, look);
-      shock.passage(sense * (look.near - look.far), passage);
+      piece.evaluate(time, place);
+      chambers.evaluate(place.travel, state[0] as number, oil.torn, pressures);
+      shock.passage(sense * (pressures.near - pressures.far), passage);
       rates[0] = farArea * place.speed - sense * passage.flow;
     },
     slopes: (time, state, overState, overTime) => {
-      piece.look(time, place);
-      chambers.lookWithSlopes(place.travel, state[0] as number, oil.torn, look);
-      writePassageSlopes(shock, sense * (look.near - look.far), slopes);
-      overState[0] = -slopes.flow * (look.nearByRoom - look.farByRoom);
+      piece.evaluate(time, place);
+      chambers.evaluateWithSlopes(place.travel, state[0] as number, oil.torn, pressures);
+      writePassageSlopes(shock, sense * (pressures.near - pressures.far), slopes);
+      overState[0] = -slopes.flow * (pressures.nearByRoom - pressures.farByRoom);
       overTime[0] =
-        farArea * place.acceleration - slopes.flow * (look.nearByTravel - look.farByTravel) * place.speed;
+        farArea * place.acceleration -
+        slopes.flow * (pressures.nearByTravel - pressures.farByTravel) * place.speed;
     },
   };
 
   const cavity: Event = {
     value: (time, state) => {
-      piece.look(time, place);
+      piece.evaluate(time, place);
       return chambers.cavity(place.travel, state[0] as number);
     },
     direction: () => (oil.torn ? -1 : 1),
@@ -78,30 +79,30 @@ export function strokeEquation(
   };
   const lock: Event = {
     value: (time, state) => {
-      piece.look(time, place);
+      piece.evaluate(time, place);
       return chambers.gasRoomLeft(place.travel, state[0] as number);
     },
     direction: () => -1,
     happens: (time, state) => {
-      piece.look(time, place);
+      piece.evaluate(time, place);
       throw lockedOil(shock, time, place.travel, state[0] as number);
     },
   };
 
   function write(time: number, state: Float64Array, values: Float64Array): void {
-    piece.look(time, place);
+    piece.evaluate(time, place);
     const { travel, speed } = place;
     const room = state[0] as number;
-    chambers.look(travel, room, oil.torn, look);
-    const drop = sense * (look.near - look.far);
+    chambers.evaluate(travel, room, oil.torn, pressures);
+    const drop = sense * (pressures.near - pressures.far);
     shock.passage(drop, passage);
     const rim = shock.rimDrag(speed);
     const seal = shock.sealForce(speed);
-    const force = pressureForce(shock, sense, look, passage.recoil) + rim + seal;
-    const lost = oilEnthalpy(shock.oil, look.near) - oilEnthalpy(shock.oil, look.far);
+    const force = pressureForce(shock, sense, pressures, passage.recoil) + rim + seal;
+    const lost = oilEnthalpy(shock.oil, pressures.near) - oilEnthalpy(shock.oil, pressures.far);
     values[recorded.force] = force;
-    values[recorded.blindPressure] = sense === 1 ? look.near : look.far;
-    values[recorded.shaftPressure] = sense === 1 ? look.far : look.near;
+    values[recorded.blindPressure] = sense === 1 ? pressures.near : pressures.far;
+    values[recorded.shaftPressure] = sense === 1 ? pressures.far : pressures.near;
     values[recorded.cavity] = oil.torn ? Math.max(0, chambers.cavity(travel, room)) : 0;
     values[recorded.power] = force * speed;
     values[recorded.holePower] = passage.flow * sense * lost;

@@ -37,7 +37,7 @@ export interface TableStroke {
 /** @public */
 export type BenchStroke = RepeatedStroke | TableStroke;
 
-/** Travel, speed and acceleration at a time, written anew by each look. */
+/** Travel, speed and acceleration at a time, written anew by each evaluation. */
 export interface Place {
   travel: number;
   speed: number;
@@ -50,7 +50,7 @@ export interface Piece {
   readonly to: number;
   /** Times inside at which a step has to end [s]. */
   readonly knots: readonly number[];
-  readonly look: (time: number, place: Place) => void;
+  readonly evaluate: (time: number, place: Place) => void;
 }
 
 /** One cycle: its pieces one after another. */
@@ -82,7 +82,7 @@ function repeated(stroke: RepeatedStroke, travelOfShock: number): readonly Cycle
 
 function sineCycle({ middle, amplitude }: RepeatedStroke, from: number, period: number): Cycle {
   const omega = (2 * Math.PI) / period;
-  const look = (time: number, place: Place): void => {
+  const evaluate = (time: number, place: Place): void => {
     const angle = omega * (time - from);
     const cosine = amplitude * Math.cos(angle);
     place.travel = middle - cosine;
@@ -90,7 +90,7 @@ function sineCycle({ middle, amplitude }: RepeatedStroke, from: number, period: 
     place.acceleration = omega * omega * cosine;
   };
   // Friction turns round at the far end.
-  return [{ from, to: from + period, knots: [from + period / 2], look }];
+  return [{ from, to: from + period, knots: [from + period / 2], evaluate }];
 }
 
 function triangleCycle({ middle, amplitude }: RepeatedStroke, from: number, period: number): Cycle {
@@ -102,8 +102,8 @@ function triangleCycle({ middle, amplitude }: RepeatedStroke, from: number, peri
     place.acceleration = 0;
   };
   return [
-    { from, to: half, knots: [], look: line(from, middle - amplitude, speed) },
-    { from: half, to: from + period, knots: [], look: line(half, middle + amplitude, -speed) },
+    { from, to: half, knots: [], evaluate: line(from, middle - amplitude, speed) },
+    { from: half, to: from + period, knots: [], evaluate: line(half, middle + amplitude, -speed) },
   ];
 }
 
@@ -126,11 +126,11 @@ function tableCycle({ times, travels }: TableStroke, travelOfShock: number): Cyc
       });
     }
   });
-  const look = (time: number, place: Place): void => {
-    table.look(time);
+  const evaluate = (time: number, place: Place): void => {
+    table.evaluate(time);
     place.travel = table.value;
     place.speed = table.slope;
     place.acceleration = table.bend;
   };
-  return [{ from, to, knots: times.slice(1, -1), look }];
+  return [{ from, to, knots: times.slice(1, -1), evaluate }];
 }

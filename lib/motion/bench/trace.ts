@@ -26,7 +26,7 @@ export interface Trace {
 /** Fills a trace step by step. */
 export interface TraceWriter {
   readonly trace: Trace;
-  readonly look: (step: Step) => void;
+  readonly observe: (step: Step) => void;
   /** Points filled so far. */
   readonly filled: () => number;
 }
@@ -45,7 +45,7 @@ export function traceWriter(
   const values = new Float64Array(recorded.count);
   const place: Place = { travel: 0, speed: 0, acceleration: 0 };
   let next = before?.filled() ?? 0;
-  const look = (step: Step): void => {
+  const observe = (step: Step): void => {
     if (parts === 0) return;
     const end = step.time + step.covered * step.length;
     for (; next <= parts; next++) {
@@ -54,7 +54,7 @@ export function traceWriter(
       if (time > end && !(next === parts && end >= to)) break;
       const share = Math.min(step.covered, (time - step.time) / step.length);
       stateWithin(step, share, state);
-      piece.look(time, place);
+      piece.evaluate(time, place);
       write(time, state, values);
       trace.travels[next] = place.travel;
       trace.speeds[next] = place.speed;
@@ -64,7 +64,7 @@ export function traceWriter(
       trace.cavities[next] = values[recorded.cavity] as number;
     }
   };
-  return { trace, look, filled: () => next };
+  return { trace, observe, filled: () => next };
 }
 
 function emptyTrace(from: number, to: number, parts: number): Trace {

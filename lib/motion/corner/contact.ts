@@ -24,7 +24,7 @@ export interface Contact {
   pushing: boolean;
 }
 
-/** Way pressed in and its speed, at a time and state; what it gives is read at once and may be filled anew by the next look. */
+/** Way pressed in and its speed, at a time and state; what it gives is read at once and may be filled anew by the next call. */
 export type Pressing = (
   time: number,
   state: Float64Array,

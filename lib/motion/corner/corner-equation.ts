@@ -1,7 +1,7 @@
 import { standardGravity } from '../../base/constants.js';
 import type { DifferentialEquation } from '../../numeric/integrator/differential-equation.js';
 import { type BristleFriction, bristleForce, bristleRate } from '../shock/bristle-friction.js';
-import { type ChamberLook, type Chambers, emptyLook } from '../shock/chambers.js';
+import { type ChamberPressures, type Chambers, emptyPressures } from '../shock/chambers.js';
 import type { MovingShock, Passage } from '../shock/moving-shock.js';
 import { pressureForce, writePassageSlopes } from '../shock/shock-force.js';
 import type { TornOil } from '../shock/torn-oil.js';
@@ -20,11 +20,11 @@ export interface CornerModes {
   readonly droop: Contact;
 }
 
-/** All that acts in a corner at one instant, written anew by each look. */
-export interface CornerLook {
+/** All that acts in a corner at one instant, written anew by each evaluation. */
+export interface CornerForces {
   travel: number;
   speed: number;
-  readonly chambers: ChamberLook;
+  readonly chambers: ChamberPressures;
   readonly passage: Passage;
   /** Pressure drop over the piston, blind side to shaft side [Pa]. */
   drop: number;
@@ -51,14 +51,14 @@ export interface BoundCorner {
 
 export interface CornerEquation {
   readonly equation: DifferentialEquation;
-  readonly look: (time: number, state: Float64Array, look: CornerLook) => void;
+  readonly evaluate: (time: number, state: Float64Array, forces: CornerForces) => void;
 }
 
-export function emptyCornerLook(): CornerLook {
+export function emptyCornerForces(): CornerForces {
   return {
     travel: 0,
     speed: 0,
-    chambers: emptyLook(),
+    chambers: emptyPressures(),
     passage: { flow: 0, recoil: 0 },
     drop: 0,
     rim: 0,
@@ -77,7 +77,7 @@ export function cornerEquation(bound: BoundCorner): CornerEquation {
   const { sprungMass, wheelMass, motionRatio, springRate, springPreload } = corner;
   const { sense, farArea } = chambers;
   const size = bristles === undefined ? 5 : 6;
-  const now = emptyCornerLook();
+  const now = emptyCornerForces();
   const slopes: Passage = { flow: 0, recoil: 0 };
 
   const sealAt = (state: Float64Array, speed: number): number =>
@@ -85,37 +85,39 @@ export function cornerEquation(bound: BoundCorner): CornerEquation {
       ? shock.sealForce(speed)
       : bristleForce(bristles, state[unknown.bend] as number, speed);
 
-  function writePlace(state: Float64Array, look: CornerLook): void {
-    look.travel = motionRatio * ((state[unknown.wheel] as number) - (state[unknown.body] as number));
-    look.speed = motionRatio * ((state[unknown.wheelSpeed] as number) - (state[unknown.bodySpeed] as number));
+  function writePlace(state: Float64Array, forces: CornerForces): void {
+    forces.travel = motionRatio * ((state[unknown.wheel] as number) - (state[unknown.body] as number));
+    forces.speed =
+      motionRatio * ((state[unknown.wheelSpeed] as number) - (state[unknown.bodySpeed] as number));
   }
 
-  function writeForces(time: number, state: Float64Array, look: CornerLook): void {
-    const { travel, speed } = look;
-    look.drop = sense * (look.chambers.near - look.chambers.far);
-    shock.passage(look.drop, look.passage);
-    look.rim = shock.rimDrag(speed);
-    look.seal = sealAt(state, speed);
-    look.shock = pressureForce(shock, sense, look.chambers, look.passage.recoil) + look.rim + look.seal;
-    look.spring = springRate * (travel + springPreload);
-    look.bump = contactForce(modes.bump, travel - corner.bumpStop.from, speed);
-    look.droop = contactForce(modes.droop, -travel, -speed);
-    look.tyre = 0;
+  function writeForces(time: number, state: Float64Array, forces: CornerForces): void {
+    const { travel, speed } = forces;
+    forces.drop = sense * (forces.chambers.near - forces.chambers.far);
+    shock.passage(forces.drop, forces.passage);
+    forces.rim = shock.rimDrag(speed);
+    forces.seal = sealAt(state, speed);
+    forces.shock =
+      pressureForce(shock, sense, forces.chambers, forces.passage.recoil) + forces.rim + forces.seal;
+    forces.spring = springRate * (travel + springPreload);
+    forces.bump = contactForce(modes.bump, travel - corner.bumpStop.from, speed);
+    forces.droop = contactForce(modes.droop, -travel, -speed);
+    forces.tyre = 0;
     if (modes.tyre.pushing) {
-      ground.look(time);
+      ground.evaluate(time);
       const depth = ground.height - (state[unknown.wheel] as number);
-      look.tyre = contactForce(modes.tyre, depth, ground.slope - (state[unknown.wheelSpeed] as number));
+      forces.tyre = contactForce(modes.tyre, depth, ground.slope - (state[unknown.wheelSpeed] as number));
     }
   }
 
-  function look(time: number, state: Float64Array, into: CornerLook): void {
+  function evaluate(time: number, state: Float64Array, into: CornerForces): void {
     writePlace(state, into);
-    chambers.look(into.travel, state[unknown.room] as number, modes.oil.torn, into.chambers);
+    chambers.evaluate(into.travel, state[unknown.room] as number, modes.oil.torn, into.chambers);
     writeForces(time, state, into);
   }
 
   function rates(time: number, state: Float64Array, out: Float64Array): void {
-    look(time, state, now);
+    evaluate(time, state, now);
     writeRates(state, out);
   }
 
@@ -141,7 +143,7 @@ export function cornerEquation(bound: BoundCorner): CornerEquation {
   function writeSlopes(time: number, state: Float64Array, j: Float64Array, overTime: Float64Array): void {
     writePlace(state, now);
     const { travel, speed, chambers: both } = now;
-    chambers.lookWithSlopes(travel, state[unknown.room] as number, modes.oil.torn, both);
+    chambers.evaluateWithSlopes(travel, state[unknown.room] as number, modes.oil.torn, both);
     const dropByRoom = sense * (both.nearByRoom - both.farByRoom);
     const dropByTravel = sense * (both.nearByTravel - both.farByTravel);
     writePassageSlopes(shock, sense * (both.near - both.far), slopes);
@@ -187,7 +189,7 @@ export function cornerEquation(bound: BoundCorner): CornerEquation {
 
   function writeTyreSlopes(time: number, state: Float64Array, j: Float64Array, overTime: Float64Array): void {
     if (!modes.tyre.pushing) return;
-    ground.look(time);
+    ground.evaluate(time);
     const rate = cushionSlope(corner.tyre, ground.height - (state[unknown.wheel] as number)) / wheelMass;
     const damping = corner.tyre.damping / wheelMass;
     const onWheel = unknown.wheelSpeed * size + unknown.wheel;
@@ -213,5 +215,5 @@ export function cornerEquation(bound: BoundCorner): CornerEquation {
     j[unknown.wheelSpeed * size + unknown.bend] = (-motionRatio * sealByBend) / wheelMass;
   }
 
-  return { equation: { size, rates, slopes: writeSlopes }, look };
+  return { equation: { size, rates, slopes: writeSlopes }, evaluate };
 }

@@ -51,10 +51,10 @@ export function cornerEvents(bound: BoundCorner, history: CornerHistory): readon
       throw emptyChamber(shock, time, travelOf(state));
     },
   };
-  // One object, filled and read within one look, since six events look four times a step.
+  // One object, filled and read within one evaluation, since six events are evaluated four times a step.
   const pressed = { depth: 0, speed: 0 };
   const onGround: Pressing = (time, state) => {
-    ground.look(time);
+    ground.evaluate(time);
     pressed.depth = ground.height - (state[unknown.wheel] as number);
     pressed.speed = ground.slope - (state[unknown.wheelSpeed] as number);
     return pressed;

@@ -1,6 +1,6 @@
 import { standardGravity } from '../../base/constants.js';
 import { oilEnthalpy } from '../shock/oil-volume.js';
-import { type BoundCorner, type CornerEquation, emptyCornerLook, unknown } from './corner-equation.js';
+import { type BoundCorner, type CornerEquation, emptyCornerForces, unknown } from './corner-equation.js';
 
 /** Places of the quantities that a run of a corner records. */
 export const cornerRecorded = {
@@ -31,13 +31,13 @@ export const cornerRecorded = {
 /** Writes what {@link cornerRecorded} names. */
 export function cornerWriter(
   { shock, chambers, corner, modes }: BoundCorner,
-  { look }: CornerEquation,
+  { evaluate }: CornerEquation,
 ): (time: number, state: Float64Array, values: Float64Array) => void {
-  const now = emptyCornerLook();
+  const now = emptyCornerForces();
   const { sense } = chambers;
   const { sprungMass, wheelMass, motionRatio } = corner;
   return (time, state, values) => {
-    look(time, state, now);
+    evaluate(time, state, now);
     const { near, far } = now.chambers;
     const strut = motionRatio * (now.shock + now.spring + now.bump - now.droop);
     const body = strut / sprungMass - standardGravity;

@@ -1,7 +1,7 @@
 import { standardGravity } from '../../base/constants.js';
 import { InputError } from '../../base/input-error.js';
 import { bracketedRoot } from '../../numeric/root-finding.js';
-import { type Chambers, emptyLook } from '../shock/chambers.js';
+import { type Chambers, emptyPressures } from '../shock/chambers.js';
 import type { MovingShock } from '../shock/moving-shock.js';
 import { roomAtRest } from '../shock/rest-room.js';
 import { pressureForce } from '../shock/shock-force.js';
@@ -10,12 +10,12 @@ import type { Corner } from './corner.js';
 
 /** Force that pushes body and wheel apart at rest [N at the shock]: gas, spring and stops, no friction. */
 function standingForce(shock: MovingShock, chambers: Chambers, corner: Corner, travel: number): number {
-  const look = emptyLook();
-  chambers.look(travel, roomAtRest(shock, chambers, travel), false, look);
+  const pressures = emptyPressures();
+  chambers.evaluate(travel, roomAtRest(shock, chambers, travel), false, pressures);
   const bump = Math.max(0, cushionForce(corner.bumpStop, travel - corner.bumpStop.from, 0));
   const droop = Math.max(0, cushionForce(corner.droopStop, -travel, 0));
   const spring = corner.springRate * (travel + corner.springPreload);
-  return pressureForce(shock, chambers.sense, look, 0) + spring + bump - droop;
+  return pressureForce(shock, chambers.sense, pressures, 0) + spring + bump - droop;
 }
 
 /** Travel at which the corner stands still under a load at the shock [N]: 0 in free fall. */

@@ -32,7 +32,7 @@ export function cornerTracer(
   parts: number,
   size: number,
   write: (time: number, state: Float64Array, values: Float64Array) => void,
-): { readonly trace: CornerTrace; readonly look: (step: Step) => void } {
+): { readonly trace: CornerTrace; readonly observe: (step: Step) => void } {
   const empty = () => new Float64Array(parts === 0 ? 0 : parts + 1);
   const trace: CornerTrace = {
     times: empty().map((_, i) => (duration * i) / parts),
@@ -49,7 +49,7 @@ export function cornerTracer(
   const state = new Float64Array(size);
   const values = new Float64Array(cornerRecorded.count);
   let next = 0;
-  const look = (step: Step): void => {
+  const observe = (step: Step): void => {
     if (parts === 0) return;
     const end = step.time + step.covered * step.length;
     for (; next <= parts; next++) {
@@ -69,5 +69,5 @@ export function cornerTracer(
       trace.cavities[next] = values[cornerRecorded.cavity] as number;
     }
   };
-  return { trace, look };
+  return { trace, observe };
 }

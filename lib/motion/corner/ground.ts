@@ -21,12 +21,12 @@ export type CornerEvent =
   | { readonly kind: 'washboard'; readonly height: number; readonly frequency: number }
   | { readonly kind: 'table'; readonly times: readonly number[]; readonly heights: readonly number[] };
 
-/** Height of the ground under the wheel; `look` writes what it finds. */
+/** Height of the ground under the wheel; `evaluate` writes what it finds. */
 export interface Ground {
   height: number;
   slope: number;
   bend: number;
-  readonly look: (time: number) => void;
+  readonly evaluate: (time: number) => void;
   /** Times at which it bends [s]. */
   readonly knots: readonly number[];
   /** Longest step that cannot jump over a bump [s]. */
@@ -66,8 +66,8 @@ export function groundOf(event: CornerEvent): Ground {
         bend: 0,
         knots: event.times.filter((time) => time > 0),
         longestStep: Number.POSITIVE_INFINITY,
-        look: (time) => {
-          table.look(time);
+        evaluate: (time) => {
+          table.evaluate(time);
           ground.height = table.value;
           ground.slope = table.slope;
           ground.bend = table.bend;
@@ -79,7 +79,7 @@ export function groundOf(event: CornerEvent): Ground {
 }
 
 function constant(height: number): Ground {
-  return { height, slope: 0, bend: 0, knots: [], longestStep: Number.POSITIVE_INFINITY, look: () => {} };
+  return { height, slope: 0, bend: 0, knots: [], longestStep: Number.POSITIVE_INFINITY, evaluate: () => {} };
 }
 
 /** `height/2 (1 − cos 2πft)` up to an end. */
@@ -91,7 +91,7 @@ function waves(height: number, frequency: number, end: number): Ground {
     bend: 0,
     longestStep: 1 / (20 * frequency),
     knots: end < Number.POSITIVE_INFINITY ? [end] : [],
-    look: (time) => {
+    evaluate: (time) => {
       if (time >= end || time <= 0) {
         ground.height = 0;
         ground.slope = 0;

@@ -111,9 +111,9 @@ export function moveCorner(
     knots: ground.knots,
     events: cornerEvents(bound, history),
     onStep: (step) => {
-      watch.look(step);
-      tracer.look(step);
-      settle.look(step);
+      watch.observe(step);
+      tracer.observe(step);
+      settle.observe(step);
     },
   });
   return cornerOutcome({
@@ -153,7 +153,7 @@ function staticTyre({ sprungMass, wheelMass, tyre }: Corner): number {
 }
 
 function modesAt(corner: Corner, ground: Ground, { travel, wheel, speed }: Start): CornerModes {
-  ground.look(0);
+  ground.evaluate(0);
   return {
     oil: { torn: false, tears: [] },
     tyre: contactAt(corner.tyre, ground.height - wheel, ground.slope - speed),

@@ -18,7 +18,7 @@ export function settling(
   size: number,
   motionRatio: number,
   restTravel: number,
-): { readonly look: (step: Step) => void; readonly found: () => Settled } {
+): { readonly observe: (step: Step) => void; readonly found: () => Settled } {
   const width = band * Math.abs(restTravel);
   const state = new Float64Array(size);
   let settled = 0;
@@ -44,7 +44,7 @@ export function settling(
     return step.time + high * step.length;
   }
 
-  function look(step: Step): void {
+  function observe(step: Step): void {
     for (let i = 0; i <= looks; i++) {
       const share = (i / looks) * step.covered;
       const distance = away(step, share);
@@ -60,7 +60,7 @@ export function settling(
   }
 
   return {
-    look,
+    observe,
     found: () => (outside ? { swings } : { settlingTime: settled, swings: swingsUntilSettled }),
   };
 }

@@ -1,13 +1,13 @@
 import { requireFinite } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
 
-/** A smooth line through the points of a table; `look` writes what it finds into the object. */
+/** A smooth line through the points of a table; `evaluate` writes what it finds into the object. */
 export interface Table {
   value: number;
   /** First and second derivative over the time. */
   slope: number;
   bend: number;
-  readonly look: (time: number) => void;
+  readonly evaluate: (time: number) => void;
 }
 
 /**
@@ -32,7 +32,7 @@ export function risingTable(
     value: 0,
     slope: 0,
     bend: 0,
-    look: (time) => {
+    evaluate: (time) => {
       if (time <= (x[0] as number) || time >= (x[count - 1] as number)) {
         table.value = time <= (x[0] as number) ? (y[0] as number) : (y[count - 1] as number);
         table.slope = 0;

@@ -2,8 +2,8 @@ import { ConvergenceError } from '../../numeric/root-finding.js';
 import type { GivingGas, MovingShock } from './moving-shock.js';
 import { oilExpansion, oilExpansionSlope, pressureAtExpansion } from './oil-volume.js';
 
-/** Pressures at a place and filling, with their slopes over both; written anew by each look. */
-export interface ChamberLook {
+/** Pressures at a place and filling, with their slopes over both; written anew by each evaluation. */
+export interface ChamberPressures {
   /** Absolute pressure on the side of the gas [Pa]; of the blind side where the gas is mixed in. */
   near: number;
   /** Absolute pressure of the other side [Pa]. */
@@ -21,9 +21,14 @@ export interface Chambers {
   /** 1 where a positive flow comes from the near chamber, −1 where it goes there. */
   readonly sense: 1 | -1;
   /** Writes the pressures only. */
-  readonly look: (travel: number, room: number, torn: boolean, look: ChamberLook) => void;
+  readonly evaluate: (travel: number, room: number, torn: boolean, pressures: ChamberPressures) => void;
   /** Writes the pressures and their slopes. */
-  readonly lookWithSlopes: (travel: number, room: number, torn: boolean, look: ChamberLook) => void;
+  readonly evaluateWithSlopes: (
+    travel: number,
+    room: number,
+    torn: boolean,
+    pressures: ChamberPressures,
+  ) => void;
   /** Volume of the cavity [m³] were it open; below 0 where the oil is whole. */
   readonly cavity: (travel: number, room: number) => number;
   /** Gas volume that could still be given up [m³]; infinite where mixed. */
@@ -32,7 +37,7 @@ export interface Chambers {
   readonly oilLeft: (travel: number, room: number) => number;
 }
 
-export function emptyLook(): ChamberLook {
+export function emptyPressures(): ChamberPressures {
   return { near: 0, far: 0, nearByRoom: 0, nearByTravel: 0, farByRoom: 0, farByTravel: 0 };
 }
 
@@ -54,68 +59,68 @@ export function bindChambers(shock: MovingShock): Chambers {
     return held > 0 ? pressureAtExpansion(oil, room / held) : Number.NaN;
   }
 
-  function writeFar(travel: number, room: number, torn: boolean, look: ChamberLook): void {
-    look.far = torn ? releasePressure : farPressure(travel, room);
+  function writeFar(travel: number, room: number, torn: boolean, pressures: ChamberPressures): void {
+    pressures.far = torn ? releasePressure : farPressure(travel, room);
   }
 
-  function writeFarSlopes(travel: number, room: number, torn: boolean, look: ChamberLook): void {
+  function writeFarSlopes(travel: number, room: number, torn: boolean, pressures: ChamberPressures): void {
     if (torn) {
-      look.farByRoom = 0;
-      look.farByTravel = 0;
+      pressures.farByRoom = 0;
+      pressures.farByTravel = 0;
       return;
     }
     const volume = farVolume + farArea * travel;
-    const perExpansion = 1 / oilExpansionSlope(oil, look.far) / (volume - room) ** 2;
-    look.farByRoom = perExpansion * volume;
-    look.farByTravel = -perExpansion * room * farArea;
+    const perExpansion = 1 / oilExpansionSlope(oil, pressures.far) / (volume - room) ** 2;
+    pressures.farByRoom = perExpansion * volume;
+    pressures.farByTravel = -perExpansion * room * farArea;
   }
 
   /** Oil of the near chamber at the reference pressure. */
   const nearOil = (travel: number, room: number) => oil.volume - farVolume - farArea * travel + room;
 
   /** Mixed: the near chamber holds its oil in the room that the piston leaves it. */
-  function writeMixed(travel: number, room: number, slopes: boolean, look: ChamberLook): void {
+  function writeMixed(travel: number, room: number, slopes: boolean, pressures: ChamberPressures): void {
     const volume = oil.volume - farVolume - pistonArea * travel;
     const held = nearOil(travel, room);
-    look.near = held > 0 && volume > 0 ? pressureAtExpansion(oil, volume / held - 1) : Number.NaN;
+    pressures.near = held > 0 && volume > 0 ? pressureAtExpansion(oil, volume / held - 1) : Number.NaN;
     if (!slopes) return;
-    const perExpansion = 1 / oilExpansionSlope(oil, look.near) / (held * held);
-    look.nearByRoom = -perExpansion * volume;
-    look.nearByTravel = perExpansion * (-pistonArea * held + volume * farArea);
+    const perExpansion = 1 / oilExpansionSlope(oil, pressures.near) / (held * held);
+    pressures.nearByRoom = -perExpansion * volume;
+    pressures.nearByTravel = perExpansion * (-pistonArea * held + volume * farArea);
   }
 
-  function writeGas(travel: number, room: number, slopes: boolean, look: ChamberLook): void {
+  function writeGas(travel: number, room: number, slopes: boolean, pressures: ChamberPressures): void {
     const taken = shaftArea * travel + room;
     const held = nearOil(travel, room);
     if (!(held > 0)) {
-      look.near = Number.NaN;
+      pressures.near = Number.NaN;
       return;
     }
     squeeze(shock, taken, held);
     const { given } = squeezed;
     const full = given >= gas.capacity * fullShare;
-    look.near = full ? pressureAtExpansion(oil, (gas.capacity - taken) / held) : squeezed.pressure;
+    pressures.near = full ? pressureAtExpansion(oil, (gas.capacity - taken) / held) : squeezed.pressure;
     if (!slopes) return;
-    const oilSlope = held * oilExpansionSlope(oil, look.near);
-    const lost = 1 - oilExpansion(oil, look.near);
-    const slope = full ? Number.POSITIVE_INFINITY : gasSlope(gas, given, look.near);
+    const oilSlope = held * oilExpansionSlope(oil, pressures.near);
+    const lost = 1 - oilExpansion(oil, pressures.near);
+    const slope = full ? Number.POSITIVE_INFINITY : gasSlope(gas, given, pressures.near);
     const perVolume = full ? -1 / oilSlope : slope / (1 - oilSlope * slope);
-    look.nearByRoom = perVolume * (1 - lost);
-    look.nearByTravel = perVolume * (shaftArea + lost * farArea);
+    pressures.nearByRoom = perVolume * (1 - lost);
+    pressures.nearByTravel = perVolume * (shaftArea + lost * farArea);
   }
 
   const writeNear = layout === 'mixed' ? writeMixed : writeGas;
   return {
     farArea,
     sense: blind ? 1 : -1,
-    look: (travel, room, torn, look) => {
-      writeFar(travel, room, torn, look);
-      writeNear(travel, room, false, look);
+    evaluate: (travel, room, torn, pressures) => {
+      writeFar(travel, room, torn, pressures);
+      writeNear(travel, room, false, pressures);
     },
-    lookWithSlopes: (travel, room, torn, look) => {
-      writeFar(travel, room, torn, look);
-      writeFarSlopes(travel, room, torn, look);
-      writeNear(travel, room, true, look);
+    evaluateWithSlopes: (travel, room, torn, pressures) => {
+      writeFar(travel, room, torn, pressures);
+      writeFarSlopes(travel, room, torn, pressures);
+      writeNear(travel, room, true, pressures);
     },
     cavity: (travel, room) => {
       const volume = farVolume + farArea * travel;

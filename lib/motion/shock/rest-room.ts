@@ -1,15 +1,15 @@
 import { bracketedRoot } from '../../numeric/root-finding.js';
-import { type Chambers, emptyLook } from './chambers.js';
+import { type Chambers, emptyPressures } from './chambers.js';
 import type { MovingShock } from './moving-shock.js';
 
 /** Room of the far chamber less its oil [m³] where both chambers have one pressure, as after a rest at a place. */
 export function roomAtRest(shock: MovingShock, chambers: Chambers, travel: number): number {
   if (travel === 0) return 0;
-  const look = emptyLook();
+  const pressures = emptyPressures();
   // The higher the room, the lower the far pressure and the higher the near one.
   const excess = (room: number): number => {
-    chambers.look(travel, room, false, look);
-    return look.near - look.far;
+    chambers.evaluate(travel, room, false, pressures);
+    return pressures.near - pressures.far;
   };
   const volume = shock.farVolume + chambers.farArea * travel;
   let reach = 1e-7 * volume;

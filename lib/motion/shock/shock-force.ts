@@ -1,4 +1,4 @@
-import type { ChamberLook } from './chambers.js';
+import type { ChamberPressures } from './chambers.js';
 import type { MovingShock, Passage } from './moving-shock.js';
 
 /**
@@ -8,7 +8,7 @@ import type { MovingShock, Passage } from './moving-shock.js';
 export function pressureForce(
   shock: MovingShock,
   sense: 1 | -1,
-  { near, far }: ChamberLook,
+  { near, far }: ChamberPressures,
   recoil: number,
 ): number {
   const { pistonArea, shaftArea, ambientPressure } = shock;

@@ -42,7 +42,7 @@ export function readEvents(
 /**
  * First crossing of a wanted direction within a step, or undefined.
  *
- * @param before - values at the start of the step; those at the last look on return
+ * @param before - values at the start of the step; those at the last place asked for on return
  * @param work - room for one state
  */
 export function firstEvent(

@@ -12,7 +12,7 @@ export interface Course {
 
 /** Watches quantities of time and state over each step. */
 export interface Recorder {
-  readonly look: (step: Step) => void;
+  readonly observe: (step: Step) => void;
   readonly course: (index: number) => Course;
   /** What was found so far, for a recorder that goes on. */
   readonly found: Found;
@@ -158,7 +158,7 @@ export function recorder(
     lastEnd = step.cut ? Number.NaN : step.time + step.length;
   }
 
-  function look(step: Step): void {
+  function observe(step: Step): void {
     takeSamples(step);
     for (let k = 0; k < count; k++) {
       const time = step.time + (points[k] as number) * step.covered * step.length;
@@ -178,7 +178,7 @@ export function recorder(
   }
 
   return {
-    look,
+    observe,
     found,
     course: (index) => ({
       largest: largest[index] as number,

@@ -1,4 +1,4 @@
-import { clean } from './shown.js';
+import { clean } from './literal.js';
 
 /** Steps from the top of the file to a field: keys and list positions. */
 export type FieldPath = readonly PropertyKey[];

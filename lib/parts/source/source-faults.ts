@@ -1,7 +1,7 @@
 import { isMap, isScalar, isSeq, type Range } from 'yaml';
 import { type FieldPath, pathText } from './finding.js';
+import { literal } from './literal.js';
 import type { PartsFileProblem } from './parts-file-error.js';
-import { shown } from './shown.js';
 import { problemAt, type SourceTree } from './source-tree.js';
 
 /** What YAML allows and a parts file does not: keys given twice, keys that are no text, numbers without end. */
@@ -29,7 +29,7 @@ export function sourceFaults(tree: SourceTree): readonly PartsFileProblem[] {
           add(
             range,
             path,
-            `every key must be text, got ${name === undefined ? 'something else' : shown(name)}`,
+            `every key must be text, got ${name === undefined ? 'something else' : literal(name)}`,
           );
           continue;
         }

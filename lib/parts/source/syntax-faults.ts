@@ -1,5 +1,5 @@
+import { clean } from './literal.js';
 import type { PartsFileProblem } from './parts-file-error.js';
-import { clean } from './shown.js';
 import { problemAt, type SourceTree } from './source-tree.js';
 
 /**

@@ -1,5 +1,5 @@
+import { literal } from './literal.js';
 import { nearNames } from './near-names.js';
-import { shown } from './shown.js';
 
 /** Says that a value is missing, empty or of the wrong kind. */
 export function wrongKind(value: unknown, wanted: string): string {
@@ -10,14 +10,14 @@ export function wrongKind(value: unknown, wanted: string): string {
 
 /** The form of nearly all errors: what is accepted, and what was there. */
 export function mustBe(accepted: string, value: unknown): string {
-  return `must be ${accepted}, got ${shown(value)}`;
+  return `must be ${accepted}, got ${literal(value)}`;
 }
 
 /** Says that a name or key does not exist, and which near ones do. */
 export function unknownName(fault: string, name: string, known: readonly string[], listed: string): string {
   const near = nearNames(name, known);
-  if (near.length > 0) return `${fault}; did you mean ${near.map(shown).join(' or ')}?`;
+  if (near.length > 0) return `${fault}; did you mean ${near.map(literal).join(' or ')}?`;
   return known.length > 0 && known.length <= 12
-    ? `${fault}; ${listed} ${known.map(shown).join(', ')}`
+    ? `${fault}; ${listed} ${known.map(literal).join(', ')}`
     : fault;
 }

@@ -42,14 +42,14 @@ export interface DotChart extends FigureText {
 }
 
 /** A dot chart with all numbers in the unit shown, and the ends of its axis. */
-export interface DotsShown extends DotChart {
+export interface DotsInUnits extends DotChart {
   /** The case before a slider was moved, drawn in grey behind the dots. */
   readonly start: readonly DotSeries[];
   readonly domain: readonly [number, number];
 }
 
 /** The series of the chart in the unit shown. */
-export function dotsInUnitShown({ value: axis, series }: DotChart): readonly DotSeries[] {
+export function dotsInUnits({ value: axis, series }: DotChart): readonly DotSeries[] {
   const shown = (value: number): number => displayNumber(axis, value);
   return series.map(({ name, dots }) => ({
     name,

@@ -64,7 +64,7 @@ export interface LineChart extends FigureText {
 }
 
 /** A line chart with all numbers in the units shown, and the ends of its axes. */
-export interface LinesShown {
+export interface LinesInUnits {
   readonly title: string;
   readonly x: Axis;
   readonly y: Axis;
@@ -76,10 +76,10 @@ export interface LinesShown {
   readonly yDomain: readonly [number, number];
 }
 
-const known = new WeakMap<LineChart, LinesShown>();
+const known = new WeakMap<LineChart, LinesInUnits>();
 
 /** The chart in the units shown, with the ends of its axes; worked out once for each chart. */
-export function inUnitsShown(chart: LineChart): LinesShown {
+export function linesInUnits(chart: LineChart): LinesInUnits {
   const before = known.get(chart);
   if (before !== undefined) return before;
   const shown = converted(chart);
@@ -87,7 +87,7 @@ export function inUnitsShown(chart: LineChart): LinesShown {
   return shown;
 }
 
-function converted(chart: LineChart): LinesShown {
+function converted(chart: LineChart): LinesInUnits {
   const x = numbersInUnit(chart.x);
   const y = numbersInUnit(chart.y);
   const line = ({ name, points }: LineSeries): LineSeries => ({

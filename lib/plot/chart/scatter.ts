@@ -40,7 +40,7 @@ export interface ScatterChart extends FigureText {
 }
 
 /** A scatter chart with all numbers in the units shown, and the ends of its axes. */
-export interface ScatterShown extends ScatterChart {
+export interface ScatterInUnits extends ScatterChart {
   /** The case before a slider was moved, drawn in grey behind the points. */
   readonly start: readonly ScatterSeries[];
   readonly xDomain: readonly [number, number];
@@ -48,7 +48,7 @@ export interface ScatterShown extends ScatterChart {
 }
 
 /** The chart in the units shown, with the ends of its axes. */
-export function scatterShown(chart: ScatterChart): ScatterShown {
+export function scatterInUnits(chart: ScatterChart): ScatterInUnits {
   const x = displayNumbers(chart.x);
   const y = displayNumbers(chart.y);
   const series = chart.series.map(({ name, points }) => ({

@@ -1,6 +1,6 @@
 import thinned from 'simplify-js';
 import type { Plot } from '../chart/layout.js';
-import type { LinePoint, LinesShown } from '../chart/lines.js';
+import type { LinePoint, LinesInUnits } from '../chart/lines.js';
 
 /** Writes points of a chart as paths over its plot; coordinates are rounded to 0.01 px. */
 export interface CurvePaths {
@@ -19,7 +19,7 @@ const leeway = 0.05;
 
 /** Paths on the scales of a chart. */
 export function curvePaths(
-  { xDomain, yDomain }: Pick<LinesShown, 'xDomain' | 'yDomain'>,
+  { xDomain, yDomain }: Pick<LinesInUnits, 'xDomain' | 'yDomain'>,
   plot: Plot,
 ): CurvePaths {
   const [xLow, xHigh] = xDomain;

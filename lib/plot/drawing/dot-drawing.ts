@@ -1,5 +1,5 @@
 import { tickWidth } from '../chart/axis.js';
-import type { DotsShown } from '../chart/dots.js';
+import type { DotsInUnits } from '../chart/dots.js';
 import type { DataRow, Drawing, LayoutName } from '../chart/drawing.js';
 import { fontSize, horizontalLabel, type PlacedText, sizes, textRow, titleTexts } from '../chart/layout.js';
 import { type LegendEntry, legend } from '../chart/legend.js';
@@ -16,7 +16,7 @@ const rowGap = 14;
 const nameHeight = 18;
 
 /** Dots set out at one width: names left of the rows where there is room, else above them. */
-export function drawDots(shown: DotsShown, layout: LayoutName): Drawing {
+export function drawDots(shown: DotsInUnits, layout: LayoutName): Drawing {
   const { width } = sizes[layout];
   const beside = layout === 'wide';
   const left = beside ? Math.max(40, longestName(shown.categories) + 14) : 14;
@@ -61,7 +61,10 @@ export function drawDots(shown: DotsShown, layout: LayoutName): Drawing {
   };
 }
 
-function dotRows({ categories, series }: DotsShown, top: (row: number, index: number) => number): DataRow[] {
+function dotRows(
+  { categories, series }: DotsInUnits,
+  top: (row: number, index: number) => number,
+): DataRow[] {
   return series.flatMap(({ dots }, index) =>
     dots.map(({ category, value, low, high }) => ({
       x: value,
@@ -73,7 +76,7 @@ function dotRows({ categories, series }: DotsShown, top: (row: number, index: nu
 }
 
 /** The dots of the starting case, where the row and the kind of value are still there. */
-function startRows(shown: DotsShown, top: (row: number, index: number) => number): DataRow[] {
+function startRows(shown: DotsInUnits, top: (row: number, index: number) => number): DataRow[] {
   const { categories, series, start } = shown;
   const kept = start.slice(0, series.length).map(({ name, dots }) => ({
     name,
@@ -82,7 +85,7 @@ function startRows(shown: DotsShown, top: (row: number, index: number) => number
   return dotRows({ ...shown, series: kept }, top).map((row) => ({ ...row, colour: inkColours.rule }));
 }
 
-function legendEntries({ series, start }: DotsShown): readonly LegendEntry[] {
+function legendEntries({ series, start }: DotsInUnits): readonly LegendEntry[] {
   const named = series.map(({ name }, index) => ({ name, style: seriesStyle(index) }));
   return start.length === 0
     ? named

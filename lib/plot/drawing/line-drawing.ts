@@ -2,7 +2,7 @@ import { tickWidth } from '../chart/axis.js';
 import type { DataRow, Drawing, LayoutName } from '../chart/drawing.js';
 import { fontSize, horizontalLabel, type Plot, sizes, textRow, titleTexts } from '../chart/layout.js';
 import { type Legend, type LegendEntry, legend } from '../chart/legend.js';
-import type { LineSeries, LinesShown } from '../chart/lines.js';
+import type { LineSeries, LinesInUnits } from '../chart/lines.js';
 import { inkColours } from '../chart/palette.js';
 import type { PathSet } from '../chart/path-sets.js';
 import { seriesStyle } from '../chart/series-style.js';
@@ -17,7 +17,7 @@ const leaderWidth = 18;
 const widestName = 190;
 
 /** Lines set out at one width: names beside the ends of the lines where there is room, else in a legend. */
-export function drawLines(shown: LinesShown, layout: LayoutName): Drawing {
+export function drawLines(shown: LinesInUnits, layout: LayoutName): Drawing {
   const { width, plotHeight } = sizes[layout];
   const lines = namedLines(shown);
   const direct = layout === 'wide' && lines.length > 0 && lines.every(({ line }) => reachesEnd(line, shown));
@@ -56,15 +56,15 @@ export function drawLines(shown: LinesShown, layout: LayoutName): Drawing {
 }
 
 /** Whether a line reaches the right edge, where its name would stand. */
-function reachesEnd({ points }: LineSeries, { xDomain: [low, high] }: LinesShown): boolean {
+function reachesEnd({ points }: LineSeries, { xDomain: [low, high] }: LinesInUnits): boolean {
   return (points.at(-1)?.x ?? low) >= high - 0.02 * (high - low);
 }
 
-function signals({ xDomain, yDomain }: LinesShown): Drawing['signals'] {
+function signals({ xDomain, yDomain }: LinesInUnits): Drawing['signals'] {
   return { xLow: xDomain[0], xHigh: xDomain[1], yLow: yDomain[0], yHigh: yDomain[1] };
 }
 
-function curveData(shown: LinesShown, plot: Plot): Record<PathSet, readonly DataRow[]> {
+function curveData(shown: LinesInUnits, plot: Plot): Record<PathSet, readonly DataRow[]> {
   const { line, band } = curvePaths(shown, plot);
   const { series, startingCase } = shown;
   return {
@@ -90,7 +90,7 @@ interface NamedLine extends LegendEntry {
 }
 
 /** The lines that carry a name: all series, and one line for the whole starting case. */
-function namedLines({ series, startingCase }: LinesShown): readonly NamedLine[] {
+function namedLines({ series, startingCase }: LinesInUnits): readonly NamedLine[] {
   const named = series.map((line, index) => ({ name: line.name, style: seriesStyle(index), line }));
   const start = startingCase.slice(0, 1).map((line) => ({
     name: 'starting case',
@@ -100,7 +100,7 @@ function namedLines({ series, startingCase }: LinesShown): readonly NamedLine[] 
   return named.length + start.length > 1 ? [...named, ...start] : [];
 }
 
-function endNames(lines: readonly NamedLine[], domain: LinesShown['yDomain'], plot: Plot): Names {
+function endNames(lines: readonly NamedLine[], domain: LinesInUnits['yDomain'], plot: Plot): Names {
   const [low, high] = domain;
   const ends = lines.map(({ name, style, line }) => {
     const wanted = ((high - (line.points.at(-1)?.y ?? low)) / (high - low)) * plot.height;

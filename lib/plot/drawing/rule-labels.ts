@@ -1,6 +1,6 @@
 import type { DataRow } from '../chart/drawing.js';
 import { fontSize, type PlacedText, type Plot } from '../chart/layout.js';
-import type { LinesShown, Rule } from '../chart/lines.js';
+import type { LinesInUnits, Rule } from '../chart/lines.js';
 import { inkColours } from '../chart/palette.js';
 import { shortened, textWidth } from '../chart/text-width.js';
 import { pointLabels } from './point-labels.js';
@@ -10,7 +10,7 @@ const gap = 6;
 
 /** The rules of a chart across its domain, and the labels of rules and marked points beside them. */
 export function placedRules(
-  shown: LinesShown,
+  shown: LinesInUnits,
   plot: Plot,
 ): { readonly rows: readonly DataRow[]; readonly texts: readonly PlacedText[] } {
   const [xLow, xHigh] = shown.xDomain;

@@ -3,7 +3,7 @@ import type { DataRow, Drawing, LayoutName } from '../chart/drawing.js';
 import { horizontalLabel, type Plot, sizes, textRow, titleTexts } from '../chart/layout.js';
 import { type LegendEntry, legend } from '../chart/legend.js';
 import { inkColours } from '../chart/palette.js';
-import type { ScatterSeries, ScatterShown } from '../chart/scatter.js';
+import type { ScatterInUnits, ScatterSeries } from '../chart/scatter.js';
 import { seriesStyle } from '../chart/series-style.js';
 import { columnHeading } from '../chart/table.js';
 import { pointLabels } from './point-labels.js';
@@ -11,7 +11,7 @@ import { pointLabels } from './point-labels.js';
 const axisRoom = 46;
 
 /** Points set out at one width, with a legend underneath. */
-export function drawScatter(shown: ScatterShown, layout: LayoutName): Drawing {
+export function drawScatter(shown: ScatterInUnits, layout: LayoutName): Drawing {
   const { width, plotHeight } = sizes[layout];
   const left = Math.max(40, tickWidth(shown.yDomain) + 10);
   const right = Math.max(16, tickWidth(shown.xDomain) / 2 + 2);
@@ -52,7 +52,7 @@ function pointRows(series: readonly ScatterSeries[]): readonly DataRow[] {
   );
 }
 
-function legendEntries({ series, start }: ScatterShown): readonly LegendEntry[] {
+function legendEntries({ series, start }: ScatterInUnits): readonly LegendEntry[] {
   const named = series
     .map(({ name, points }, index) => ({ name, style: seriesStyle(index), shown: points.length > 0 }))
     .filter(({ shown }) => shown);
@@ -62,7 +62,7 @@ function legendEntries({ series, start }: ScatterShown): readonly LegendEntry[] 
 }
 
 /** Labels of the points inside the plot, each at a free place beside its own. */
-function labels({ series, xDomain, yDomain }: ScatterShown, plot: Plot) {
+function labels({ series, xDomain, yDomain }: ScatterInUnits, plot: Plot) {
   const [xLow, xHigh] = xDomain;
   const [yLow, yHigh] = yDomain;
   const placed = series.flatMap(({ points }) =>

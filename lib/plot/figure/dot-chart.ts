@@ -1,7 +1,7 @@
 import { InputError } from '../../base/input-error.js';
 import { axisDomain, joinedDomain } from '../chart/axis.js';
 import { dotTable } from '../chart/dot-table.js';
-import { type DotChart, type DotsShown, dotsInUnitShown } from '../chart/dots.js';
+import { type DotChart, type DotsInUnits, dotsInUnits } from '../chart/dots.js';
 import type { Figure } from '../chart/figure.js';
 import { requireFigureText } from '../chart/figure-text.js';
 import { requireSeriesNames } from '../chart/series-style.js';
@@ -36,15 +36,15 @@ export function dotsBeside(chart: DotChart, start: DotChart): Figure {
   });
 }
 
-function dotsShown(chart: DotChart): DotsShown {
-  const series = dotsInUnitShown(chart);
+function dotsShown(chart: DotChart): DotsInUnits {
+  const series = dotsInUnits(chart);
   const values = series.flatMap(({ dots }) =>
     dots.flatMap(({ value, low, high }) => [value, low ?? value, high ?? value]),
   );
   return { ...chart, series, start: [], domain: axisDomain(chart.value, values, 'round with zero') };
 }
 
-function dotFigure(chart: DotChart, shown: DotsShown): Figure {
+function dotFigure(chart: DotChart, shown: DotsInUnits): Figure {
   return lazyFigure(
     { kind: 'dot', shows: chart },
     (layout) => drawDots(shown, layout),

@@ -3,7 +3,7 @@ import { joinedDomain } from '../chart/axis.js';
 import type { Figure } from '../chart/figure.js';
 import { requireFigureText } from '../chart/figure-text.js';
 import { lineTable } from '../chart/line-table.js';
-import { inUnitsShown, type LineChart, type LinesShown } from '../chart/lines.js';
+import { type LineChart, type LinesInUnits, linesInUnits } from '../chart/lines.js';
 import { requireSeriesNames } from '../chart/series-style.js';
 import { drawLines } from '../drawing/line-drawing.js';
 import { lazyFigure } from './lazy-figure.js';
@@ -28,12 +28,12 @@ export function lineChart(chart: LineChart): Figure {
       value: short.points.length,
       accepted: '2 or more',
     });
-  return lineFigure(chart, inUnitsShown(chart));
+  return lineFigure(chart, linesInUnits(chart));
 }
 
 /** A line chart over the lines of an earlier case; its axes hold the axes of both. */
 export function linesBeside(chart: LineChart, start: LineChart): Figure {
-  const [shown, before] = [inUnitsShown(chart), inUnitsShown(start)];
+  const [shown, before] = [linesInUnits(chart), linesInUnits(start)];
   return lineFigure(chart, {
     ...shown,
     startingCase: before.series,
@@ -42,7 +42,7 @@ export function linesBeside(chart: LineChart, start: LineChart): Figure {
   });
 }
 
-function lineFigure(chart: LineChart, shown: LinesShown): Figure {
+function lineFigure(chart: LineChart, shown: LinesInUnits): Figure {
   return lazyFigure(
     { kind: 'line', shows: chart },
     (layout) => drawLines(shown, layout),

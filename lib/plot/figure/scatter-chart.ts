@@ -2,7 +2,7 @@ import { InputError } from '../../base/input-error.js';
 import { joinedDomain } from '../chart/axis.js';
 import type { Figure } from '../chart/figure.js';
 import { requireFigureText } from '../chart/figure-text.js';
-import { type ScatterChart, type ScatterShown, scatterShown } from '../chart/scatter.js';
+import { type ScatterChart, type ScatterInUnits, scatterInUnits } from '../chart/scatter.js';
 import { requireSeriesNames } from '../chart/series-style.js';
 import { likeColumn, type Table } from '../chart/table.js';
 import { drawScatter } from '../drawing/scatter-drawing.js';
@@ -23,12 +23,12 @@ export function scatterChart(chart: ScatterChart): Figure {
   requireSeriesNames(chart);
   if (chart.series.every(({ points }) => points.length === 0))
     throw new InputError({ field: `points of figure ${chart.id}`, value: 0, accepted: '1 or more' });
-  return scatterFigure(chart, scatterShown(chart));
+  return scatterFigure(chart, scatterInUnits(chart));
 }
 
 /** A scatter chart over the points of an earlier case; its axes hold the axes of both. */
 export function scatterBeside(chart: ScatterChart, start: ScatterChart): Figure {
-  const [shown, before] = [scatterShown(chart), scatterShown(start)];
+  const [shown, before] = [scatterInUnits(chart), scatterInUnits(start)];
   return scatterFigure(chart, {
     ...shown,
     start: before.series,
@@ -37,7 +37,7 @@ export function scatterBeside(chart: ScatterChart, start: ScatterChart): Figure 
   });
 }
 
-function scatterFigure(chart: ScatterChart, shown: ScatterShown): Figure {
+function scatterFigure(chart: ScatterChart, shown: ScatterInUnits): Figure {
   return lazyFigure(
     { kind: 'scatter', shows: chart },
     (layout) => drawScatter(shown, layout),

@@ -1,9 +1,9 @@
 import { inkColours } from '../chart/palette.js';
 import {
-  given,
   type Layer,
   otherEnd,
   pointKeyLayer,
+  rawField,
   type Specification,
   scaled,
   specification,
@@ -24,9 +24,9 @@ function rowLayer(): Layer {
     data: { name: 'rows' },
     mark: { type: 'rule', stroke: inkColours.grid, strokeWidth: 1 },
     encoding: {
-      x: given('left', 'quantitative'),
+      x: rawField('left', 'quantitative'),
       x2: { field: 'right' },
-      y: given('top', 'quantitative'),
+      y: rawField('top', 'quantitative'),
     },
   };
 }
@@ -38,8 +38,8 @@ function whiskerLayer(): Layer {
     encoding: {
       x: scaled('x', 'low'),
       x2: otherEnd('high'),
-      y: given('top', 'quantitative'),
-      stroke: given('colour', 'nominal'),
+      y: rawField('top', 'quantitative'),
+      stroke: rawField('colour', 'nominal'),
     },
   };
 }
@@ -50,9 +50,9 @@ function dotLayer(name: 'start' | 'dots'): Layer {
     mark: { type: 'point', filled: true, opacity: 1, size: name === 'start' ? 60 : 80 },
     encoding: {
       x: scaled('x', 'x'),
-      y: given('top', 'quantitative'),
-      fill: given('colour', 'nominal'),
-      shape: given('shape', 'nominal'),
+      y: rawField('top', 'quantitative'),
+      fill: rawField('colour', 'nominal'),
+      shape: rawField('shape', 'nominal'),
     },
   };
 }

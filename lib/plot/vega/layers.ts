@@ -9,7 +9,7 @@ export type Layer = Extract<TopLevelSpec, { layer: unknown }>['layer'][number];
 export type Specification = Extract<TopLevelSpec, { layer: unknown }>;
 
 /** A field taken as it is: pixels, colours, dashes and shapes are worked out with the data. */
-export function given<Kind extends 'quantitative' | 'nominal'>(field: string, type: Kind) {
+export function rawField<Kind extends 'quantitative' | 'nominal'>(field: string, type: Kind) {
   return { field, type, scale: null, axis: null, legend: null } as const;
 }
 
@@ -43,8 +43,8 @@ export function specification(axes: readonly ('x' | 'y')[], layer: Layer[]): Spe
 /** The texts of a drawing at their places, from the data set `texts`; `halos` are those that cross lines. */
 export function textLayers(): Layer[] {
   const encoding = {
-    x: given('left', 'quantitative'),
-    y: given('top', 'quantitative'),
+    x: rawField('left', 'quantitative'),
+    y: rawField('top', 'quantitative'),
     text: { field: 'text', type: 'nominal' },
   } as const;
   const mark = {
@@ -55,7 +55,7 @@ export function textLayers(): Layer[] {
   } as const;
   return [
     { data: { name: 'halos' }, mark: { ...mark, stroke: inkColours.paper, strokeWidth: 4 }, encoding },
-    { data: { name: 'texts' }, mark, encoding: { ...encoding, fill: given('colour', 'nominal') } },
+    { data: { name: 'texts' }, mark, encoding: { ...encoding, fill: rawField('colour', 'nominal') } },
   ];
 }
 
@@ -65,11 +65,11 @@ export function lineKeyLayer(): Layer {
     data: { name: 'keys' },
     mark: { type: 'rule', strokeWidth: 2 },
     encoding: {
-      x: given('left', 'quantitative'),
+      x: rawField('left', 'quantitative'),
       x2: { field: 'right' },
-      y: given('top', 'quantitative'),
-      stroke: given('colour', 'nominal'),
-      strokeDash: given('dash', 'nominal'),
+      y: rawField('top', 'quantitative'),
+      stroke: rawField('colour', 'nominal'),
+      strokeDash: rawField('dash', 'nominal'),
     },
   };
 }
@@ -80,10 +80,10 @@ export function pointKeyLayer(): Layer {
     data: { name: 'keys' },
     mark: { type: 'point', filled: true, opacity: 1, size: 70 },
     encoding: {
-      x: given('centre', 'quantitative'),
-      y: given('top', 'quantitative'),
-      fill: given('colour', 'nominal'),
-      shape: given('shape', 'nominal'),
+      x: rawField('centre', 'quantitative'),
+      y: rawField('top', 'quantitative'),
+      fill: rawField('colour', 'nominal'),
+      shape: rawField('shape', 'nominal'),
     },
   };
 }

@@ -1,10 +1,10 @@
 import { inkColours } from '../chart/palette.js';
 import type { PathSet } from '../chart/path-sets.js';
 import {
-  given,
   type Layer,
   lineKeyLayer,
   otherEnd,
+  rawField,
   type Specification,
   scaled,
   specification,
@@ -32,7 +32,7 @@ function bandLayer(): Layer {
   return {
     data: { name: 'bands' satisfies PathSet },
     mark: { type: 'point', filled: true, opacity: 0.16, clip: true },
-    encoding: { fill: given('colour', 'nominal') },
+    encoding: { fill: rawField('colour', 'nominal') },
   };
 }
 
@@ -47,7 +47,7 @@ function lineLayer(name: PathSet): Layer {
       strokeWidth: name === 'start' ? 1.5 : 2.2,
       strokeJoin: 'round',
     },
-    encoding: { stroke: given('colour', 'nominal'), strokeDash: given('dash', 'nominal') },
+    encoding: { stroke: rawField('colour', 'nominal'), strokeDash: rawField('dash', 'nominal') },
   };
 }
 
@@ -85,11 +85,11 @@ function leaderLayer(): Layer {
     data: { name: 'leaders' },
     mark: { type: 'rule', strokeWidth: 1.2 },
     encoding: {
-      x: given('left', 'quantitative'),
+      x: rawField('left', 'quantitative'),
       x2: { field: 'right' },
-      y: given('top', 'quantitative'),
+      y: rawField('top', 'quantitative'),
       y2: { field: 'bottom' },
-      stroke: given('colour', 'nominal'),
+      stroke: rawField('colour', 'nominal'),
     },
   };
 }

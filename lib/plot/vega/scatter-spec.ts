@@ -1,7 +1,7 @@
 import {
-  given,
   type Layer,
   pointKeyLayer,
+  rawField,
   type Specification,
   scaled,
   specification,
@@ -23,8 +23,8 @@ function pointLayer(name: 'start' | 'dots'): Layer {
     encoding: {
       x: scaled('x', 'x'),
       y: scaled('y', 'y'),
-      fill: given('colour', 'nominal'),
-      shape: given('shape', 'nominal'),
+      fill: rawField('colour', 'nominal'),
+      shape: rawField('shape', 'nominal'),
     },
   };
 }

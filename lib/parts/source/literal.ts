@@ -4,7 +4,7 @@ const longestShown = 90;
  * A value as an error shows it: quoted, cut to a line's length, and with nothing in it that could move a cursor
  * or turn the reading direction.
  */
-export function shown(value: unknown): string {
+export function literal(value: unknown): string {
   if (typeof value === 'string') return JSON.stringify(clean(value));
   if (Array.isArray(value)) return 'a list';
   if (typeof value === 'object' && value !== null) return 'a group of keys';

@@ -13,10 +13,10 @@ export function largestApart(made: MadeForce, wanted: MadeForce): number {
 }
 
 /** Forces at the slow and the fast speed, and how far off they are. */
-export type Judged = Pick<Design, 'slow' | 'fast' | 'slowError' | 'fastError'>;
+export type Judgement = Pick<Design, 'slow' | 'fast' | 'slowError' | 'fastError'>;
 
 /** What a damper makes of the wanted forces. */
-export function judged(model: DamperModel, wanted: Pick<DesignProblem, 'slow' | 'fast'>): Judged {
+export function judge(model: DamperModel, wanted: Pick<DesignProblem, 'slow' | 'fast'>): Judgement {
   const at = ({ speed }: WantedForce) => ({
     compression: oilForce(model, speed),
     rebound: -oilForce(model, -speed),

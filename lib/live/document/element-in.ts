@@ -3,12 +3,12 @@
  *
  * @throws TypeError where there is none
  */
-export function found<Name extends keyof HTMLElementTagNameMap>(
+export function elementIn<Name extends keyof HTMLElementTagNameMap>(
   element: Element,
   selector: Name | `${Name}#${string}`,
 ): HTMLElementTagNameMap[Name];
-export function found(element: Element, selector: string): Element;
-export function found(element: Element, selector: string): Element {
+export function elementIn(element: Element, selector: string): Element;
+export function elementIn(element: Element, selector: string): Element {
   const part = element.querySelector(selector);
   if (part === null) throw new TypeError(`there is no ${selector}`);
   return part;
