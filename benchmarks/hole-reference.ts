@@ -1,14 +1,12 @@
 // Errors of the hole laws against the numerical reference, in percent: npm run bench hole-reference
 
-import type { HoleShape } from '../lib/flow/geometry/hole-shape.js';
 import type { HoleLaw } from '../lib/flow/hole/hole-law.js';
 import { lichtarowiczLaw } from '../lib/flow/hole/lichtarowicz.js';
 import { oneConstantHoleLaw } from '../lib/flow/hole/one-constant-hole.js';
-import { shapedHoleResistance } from '../lib/flow/hole/shaped-hole.js';
 import { sharpHoleLaw } from '../lib/flow/hole/sharp-hole.js';
-import heldOut from '../test/reference/held-out-rows.json' with { type: 'json' };
 import { holeReferenceRows } from '../test/reference/hole-reference.js';
-import shapes from '../test/reference/shape-rows.json' with { type: 'json' };
+import { lawOf } from '../test/reference/shape-law.js';
+import { fittedShapes, heldOutShapes } from '../test/reference/shape-reference.js';
 
 const fluid = (reynoldsNumber: number) => ({ density: 2, kinematicViscosity: 1 / reynoldsNumber });
 const percent = (value: number, expected: number) => ((value / expected - 1) * 100).toFixed(2).padStart(7);
@@ -33,18 +31,18 @@ for (const { lengthRatio, reynoldsNumber, eulerNumber: expected } of holeReferen
 for (const [index, { name }] of laws.entries()) {
   console.log(`${name}: at most ${worst[index]?.[0]} % for Re up to 30, ${worst[index]?.[1]} % above`);
 }
-console.log('\nholes that the law was not fitted to, default law');
-for (const { lengthRatio, areaRatio, points } of heldOut) {
-  const errors = points.map(
-    ([re = 0, face = 0]) => `${re}:${percent(eulerNumber(sharpHoleLaw, lengthRatio, re), face)}`,
+for (const [name, shapes] of [
+  ['held out', heldOutShapes],
+  ['fitted', fittedShapes],
+] as const) {
+  console.log(
+    `\n${name}: errors of pressure drop and, behind the stroke, of the recoil in parts of the force`,
   );
-  console.log(`L/d ${lengthRatio}, area ratio ${areaRatio}   ${errors.join('  ')}`);
-}
-console.log('\nshapes');
-for (const { name, diameter, length, shape, points } of shapes) {
-  const errors = points.map(([re = 0, face = 0]) => {
-    const law = shapedHoleResistance(diameter, shape as HoleShape, length, fluid(re));
-    return `${re}:${percent(law.pressureDrop(1), face)}`;
-  });
-  console.log(`${name.padEnd(34)} ${errors.join('  ')}`);
+  for (const hole of shapes) {
+    const errors = hole.points.map(({ reynoldsNumber, euler, force, jetInside }) => {
+      const { euler: drop, recoil } = lawOf(hole, reynoldsNumber);
+      return `${reynoldsNumber}${jetInside ? '*' : ''}:${percent(drop, euler)}/${percent(euler - recoil, force).trim()}`;
+    });
+    console.log(`${hole.name.padEnd(28)} ${errors.join('  ')}`);
+  }
 }

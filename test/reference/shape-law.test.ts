@@ -1,25 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { typicalAreaRatio } from '../../lib/flow/geometry/hole.js';
-import { holePath } from '../../lib/flow/hole/hole-path.js';
-import { specificRecoil } from '../../lib/flow/hole/jet-momentum.js';
 import { sharpHoleLaw } from '../../lib/flow/hole/sharp-hole.js';
-import { fittedShapes, heldOutShapes, type ShapeReference, shapeFamilies } from './shape-reference.js';
-
-/** Law and force of a hole at mean speed 1, with ½ ρ = 1: Euler numbers. */
-function lawOf({ diameter, shape, lengthRatio, areaRatio }: ShapeReference, reynoldsNumber: number) {
-  const fluid = { density: 2, kinematicViscosity: 1 / reynoldsNumber };
-  const path = holePath(
-    { count: 1, diameter, ...(shape && { shape }) },
-    lengthRatio,
-    fluid,
-    sharpHoleLaw,
-    areaRatio,
-  );
-  const euler = path.resistance.pressureDrop(1);
-  // A hole of area a in a bore of area 1 carries the mean speed a.
-  const recoil = fluid.density * areaRatio * specificRecoil(path.momentumFlow(1), 1, areaRatio);
-  return { euler, recoil };
-}
+import { lawOf } from './shape-law.js';
+import { fittedShapes, heldOutShapes, shapeFamilies } from './shape-reference.js';
 
 /**
  * The three of all fitted rows that the laws miss by more than they should, and by how much: rounded at both ends and half a diameter long; a wide

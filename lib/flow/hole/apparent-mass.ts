@@ -19,7 +19,7 @@ const endsInertia = 1.03;
  * @param hole - diameter and length above 0 m
  * @param fluid - density above 0 kg/m³, kinematic viscosity above 0 m²/s
  * @throws InputError for a size or a fluid property that is not above 0
- * @see own numerical reference, oscillating creeping flow at L/d 0.5, 1.5, 3 (docs/unsteady-hole.md)
+ * @see own numerical reference, oscillating creeping flow at L/d 0.5, 1.5, 3 (docs/hole-law.md)
  * @public
  */
 export function apparentMass(hole: Hole, fluid: FluidState): number {
