@@ -54,6 +54,22 @@ describe('slots', () => {
     expect(Math.abs(slotConductance(1, travel) / expected - 1)).toBeLessThan(0.002);
   });
 
+  // Own solution in three dimensions (test/reference/slot-3d.edp) on one coarse mesh, with the Reynolds number of the flow that came out.
+  test.each([
+    [0.0996, 1350.274],
+    [9.965, 14.17573],
+    [19.93, 7.948216],
+  ])(
+    'of travel 1 and length 2 in widths at Re %d has an Euler number of %d, within 1.5 %%',
+    (reynoldsNumber, expected) => {
+      const area = Math.PI / 4 + 1;
+      const hydraulicDiameter = (4 * area) / (Math.PI + 2);
+      const fluid = { density: 2, kinematicViscosity: hydraulicDiameter / reynoldsNumber };
+      const law = shapedHoleResistance(1, { kind: 'slot', travel: 1 }, 2, fluid, 0.04).pressureDrop(1);
+      expect(Math.abs(law / expected - 1)).toBeLessThan(0.015);
+    },
+  );
+
   test('without travel is a round hole, within the last constants', () => {
     const slot = eulerNumber(1, 2, { kind: 'slot', travel: 1e-9 }, 1e-6);
     const hole = sharpHoleLaw

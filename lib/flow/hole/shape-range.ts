@@ -15,7 +15,7 @@ const checked = {
 
 const reynoldsRange = { low: 0, high: 800 };
 /** A slot was solved in three dimensions up to here. */
-const slotReynoldsRange = { low: 0, high: 100 };
+const slotReynoldsRange = { low: 0, high: 20 };
 
 const degrees = (angle: number) => (180 / Math.PI) * angle;
 
