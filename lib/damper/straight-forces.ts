@@ -1,4 +1,4 @@
-import { lookAtLoss, profileGrowth } from '../flow/hole/inertial-loss.js';
+import { evaluateLoss, profileGrowth } from '../flow/hole/inertial-loss.js';
 import { jetMomentumFlow, specificRecoil, straightJet } from '../flow/hole/jet-momentum.js';
 import { sharpCreepingNumber, sharpHoleLaw, sharpLoss } from '../flow/hole/sharp-hole.js';
 import { ConvergenceError } from '../numeric/root-finding.js';
@@ -108,7 +108,7 @@ export function straightForces(
       if (iteration === stepLimit)
         throw new ConvergenceError('pressure drop of the piston', 0, swept / holeArea);
       const reynoldsNumber = reynoldsPerSpeed * holeSpeed;
-      lookAtLoss(
+      evaluateLoss(
         reynoldsNumber,
         lengthRatio,
         growth,

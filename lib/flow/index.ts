@@ -36,4 +36,4 @@ export { type DiscAtFlow, discAtFlow } from './valve/disc-at-flow.js';
 export type { CoveredHoles, FilmDisc } from './valve/disc-units.js';
 export { discOpeningPressure } from './valve/disc-valve.js';
 export { type RingPlate, ringPlateCompliance } from './valve/ring-plate.js';
-export type { ValveLook, ValvePath } from './valve/valve-path.js';
+export type { ValvePath, ValvePoint } from './valve/valve-path.js';

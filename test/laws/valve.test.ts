@@ -58,23 +58,23 @@ describe('disc valve', () => {
         const [valve] = pistonFlow(piston(), bore, fluid).valves;
         if (valve === undefined) throw new Error('no valve');
         fc.pre(drop > 1.001 * valve.openingPressure);
-        const look = valve.openAt(drop);
-        if (look === undefined) throw new Error('shut');
+        const point = valve.openAt(drop);
+        if (point === undefined) throw new Error('shut');
         // Two holes of each size take this share of the bore.
         const areaRatio = (2 * 1.2e-3 ** 2 + 2 * 1.5e-3 ** 2) / bore ** 2;
         const hole = { diameter: 1.5e-3, length: 0.0025, areaRatio };
-        const before = holePressureDrop(hole, fluid, look.flow / 2);
-        expect(Math.abs((before + look.pressureUnderDisc) / drop - 1)).toBeLessThan(1e-8);
-        expect(valve.flow(drop) / look.flow).toBeCloseTo(1, 9);
+        const before = holePressureDrop(hole, fluid, point.flow / 2);
+        expect(Math.abs((before + point.pressureUnderDisc) / drop - 1)).toBeLessThan(1e-8);
+        expect(valve.flow(drop) / point.flow).toBeCloseTo(1, 9);
         // Film and plate at that flow; inertia, which is not in them, only adds.
         const film = discAtFlow(
           disc,
           { count: 2, diameter: 1.5e-3, pitchDiameter: 0.0078 },
-          look.flow,
+          point.flow,
           fluid.density * fluid.kinematicViscosity,
         );
-        expect(film.lift / look.lift).toBeCloseTo(1, 6);
-        expect(look.pressureUnderDisc / film.pressure).toBeGreaterThan(1 - 1e-6);
+        expect(film.lift / point.lift).toBeCloseTo(1, 6);
+        expect(point.pressureUnderDisc / film.pressure).toBeGreaterThan(1 - 1e-6);
       }),
       { numRuns: 50 },
     ));
@@ -83,8 +83,8 @@ describe('disc valve', () => {
     const [valve] = pistonFlow(piston(), bore, { density: 970, kinematicViscosity: 3.5e-4 }).valves;
     for (const opening of [3e-6, 7e-6, 4e-5, 3e-4, 2e-3]) {
       const step = 1e-5;
-      const [low, high] = [valve?.look(opening * (1 - step)), valve?.look(opening * (1 + step))];
-      const at = valve?.look(opening);
+      const [low, high] = [valve?.evaluate(opening * (1 - step)), valve?.evaluate(opening * (1 + step))];
+      const at = valve?.evaluate(opening);
       const drop = ((high?.drop ?? 0) - (low?.drop ?? 0)) / (2 * step);
       const flow = ((high?.flow ?? 0) - (low?.flow ?? 0)) / (2 * step);
       expect(drop / (at?.dropSlope ?? 0)).toBeCloseTo(1, 4);

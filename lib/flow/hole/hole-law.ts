@@ -15,17 +15,17 @@ export interface HoleResistance {
   /** Mean speed [m/s] at a pressure drop [Pa]. */
   readonly meanSpeed: (pressureDrop: number) => number;
   /** Writes pressure drop and slope at a mean speed [m/s] into the first two places, where that is cheaper than asking for each. */
-  readonly look?: (meanSpeed: number, out: Float64Array) => void;
+  readonly evaluate?: (meanSpeed: number, out: Float64Array) => void;
   /** Slope in the creeping limit [Pa·s/m]: the pressure drop that viscosity alone would cause, per speed. */
   readonly creepingSlope: number;
 }
 
 /** Writes pressure drop [Pa] and slope [Pa·s/m] at a mean speed [m/s] into the first two places. */
-export function lookAtHole(resistance: HoleResistance, meanSpeed: number, out: Float64Array): void {
-  if (resistance.look === undefined) {
+export function evaluateHole(resistance: HoleResistance, meanSpeed: number, out: Float64Array): void {
+  if (resistance.evaluate === undefined) {
     out[0] = resistance.pressureDrop(meanSpeed);
     out[1] = resistance.slope(meanSpeed);
-  } else resistance.look(meanSpeed, out);
+  } else resistance.evaluate(meanSpeed, out);
 }
 
 /**

@@ -59,7 +59,7 @@ const turbulentReynoldsNumber = 3000;
 const perTurbulent = 1 / turbulentReynoldsNumber;
 
 /** Filled and read within one call and never handed out. */
-const both = new Float64Array(2);
+const lossAndSlope = new Float64Array(2);
 
 /**
  * Loss coefficient and its slope over the Reynolds number.
@@ -70,7 +70,7 @@ export interface InertialLoss {
   readonly coefficient: (reynoldsNumber: number) => number;
   readonly slope: (reynoldsNumber: number) => number;
   /** Writes both, coefficient and slope, at little more than the cost of one. */
-  readonly look: (reynoldsNumber: number, out: Float64Array) => void;
+  readonly evaluate: (reynoldsNumber: number, out: Float64Array) => void;
 }
 
 /** `(K_d/13.76)² / (L/d)`, so that `(K_d/13.76)² / x⁺` is this times the Reynolds number. */
@@ -90,7 +90,7 @@ export function onsetOfInertia(x: number): number {
  * Writes loss coefficient and slope into the first two places. It takes its numbers one by one: where each hole is asked a few times
  * only, putting them into an object takes longer than the law. `separated` and `separatedSlope` are what a jet off the wall loses more.
  */
-export function lookAtLoss(
+export function evaluateLoss(
   reynoldsNumber: number,
   lengthRatio: number,
   growth: number,
@@ -133,8 +133,8 @@ export function lookAtLoss(
   out[1] = full * steep * (1 + bend * perBoth) * perOnset + fullSlope * onset;
 }
 
-/** {@link inertialLoss} as {@link InertialLoss.look} alone. */
-export function inertialLook(shares: InertialLossShares): InertialLoss['look'] {
+/** {@link inertialLoss} as {@link InertialLoss.evaluate} alone. */
+export function inertialEvaluation(shares: InertialLossShares): InertialLoss['evaluate'] {
   const { lengthRatio, slow, exit, development, contraction, bubbleGrowth, separation } = shares;
   const growth = profileGrowth(development, shares.profileLengthRatio ?? lengthRatio);
   const perOnset = 1 / shares.onset;
@@ -148,7 +148,7 @@ export function inertialLook(shares: InertialLossShares): InertialLoss['look'] {
       separated = loss / (1 + attached);
       separatedSlope = (power * attached * separated) / (reynoldsNumber * (1 + attached));
     }
-    lookAtLoss(
+    evaluateLoss(
       reynoldsNumber,
       lengthRatio,
       growth,
@@ -183,12 +183,12 @@ export function inertialLook(shares: InertialLossShares): InertialLoss['look'] {
  * @public
  */
 export function inertialLoss(shares: InertialLossShares): InertialLoss {
-  const look = inertialLook(shares);
+  const evaluate = inertialEvaluation(shares);
   const part =
     (place: number) =>
     (reynoldsNumber: number): number => {
-      look(reynoldsNumber, both);
-      return both[place] ?? 0;
+      evaluate(reynoldsNumber, lossAndSlope);
+      return lossAndSlope[place] ?? 0;
     };
-  return { coefficient: part(0), slope: part(1), look };
+  return { coefficient: part(0), slope: part(1), evaluate };
 }

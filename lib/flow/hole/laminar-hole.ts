@@ -1,6 +1,6 @@
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import type { HoleResistance } from './hole-law.js';
-import { type InertialLossShares, inertialLook } from './inertial-loss.js';
+import { type InertialLossShares, inertialEvaluation } from './inertial-loss.js';
 import type { Jet } from './jet-momentum.js';
 
 /** A hole as its resistance sees it, for flow in one direction. */
@@ -15,7 +15,7 @@ export interface LaminarHole extends InertialLossShares {
 const stepLimit = 60;
 
 /** Filled and read within one call and never handed out: a buffer for each hole would cost a tenth of binding it. */
-const both = new Float64Array(2);
+const dropAndSlope = new Float64Array(2);
 
 /**
  * Resistance of a hole by viscosity and inertia, `Δp = (μ V/d) · creepingNumber + ½ ρ V² ζ(Re)`, with the sign of the
@@ -23,27 +23,27 @@ const both = new Float64Array(2);
  */
 export function laminarHoleResistance(hole: Omit<LaminarHole, 'jet'>, fluid: FluidState): HoleResistance {
   const { diameter, creepingNumber } = hole;
-  const lookAtInertia = inertialLook(hole);
+  const evaluateInertia = inertialEvaluation(hole);
   const creepingSlope = (fluid.density * fluid.kinematicViscosity * creepingNumber) / diameter;
   const halfDensity = 0.5 * fluid.density;
   const reynoldsPerSpeed = diameter / fluid.kinematicViscosity;
 
-  const look = (meanSpeed: number, out: Float64Array): void => {
+  const evaluate = (meanSpeed: number, out: Float64Array): void => {
     const size = Math.abs(meanSpeed);
     const reynoldsNumber = reynoldsPerSpeed * size;
-    lookAtInertia(reynoldsNumber, out);
+    evaluateInertia(reynoldsNumber, out);
     const coefficient = out[0] ?? 0;
     const bent = out[1] ?? 0;
     out[0] = meanSpeed * (creepingSlope + halfDensity * size * coefficient);
     out[1] = creepingSlope + halfDensity * size * (2 * coefficient + reynoldsNumber * bent);
   };
   const pressureDrop = (meanSpeed: number): number => {
-    look(meanSpeed, both);
-    return both[0] ?? 0;
+    evaluate(meanSpeed, dropAndSlope);
+    return dropAndSlope[0] ?? 0;
   };
   const slope = (meanSpeed: number): number => {
-    look(meanSpeed, both);
-    return both[1] ?? 0;
+    evaluate(meanSpeed, dropAndSlope);
+    return dropAndSlope[1] ?? 0;
   };
   // The pressure drop is convex in the speed (test/laws/hole-law.test.ts), so that Newton lands above the root from any start and falls
   // onto it. The quadratic with a middle loss coefficient is near everywhere.
@@ -52,13 +52,13 @@ export function laminarHoleResistance(hole: Omit<LaminarHole, 'jet'>, fluid: Flu
     let speed =
       (2 * target) / (creepingSlope + Math.sqrt(creepingSlope * creepingSlope + 8 * halfDensity * target));
     for (let step = 0; step < stepLimit; step++) {
-      look(speed, both);
-      const correction = (target - (both[0] ?? 0)) / (both[1] ?? 1);
+      evaluate(speed, dropAndSlope);
+      const correction = (target - (dropAndSlope[0] ?? 0)) / (dropAndSlope[1] ?? 1);
       speed += correction;
       // Quadratic convergence: the next correction would be below the twelfth digit.
       if (Math.abs(correction) <= 1e-6 * speed) break;
     }
     return wanted < 0 ? -speed : speed;
   };
-  return { pressureDrop, slope, look, meanSpeed, creepingSlope };
+  return { pressureDrop, slope, evaluate, meanSpeed, creepingSlope };
 }

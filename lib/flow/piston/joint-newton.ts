@@ -1,5 +1,5 @@
-import { lookAtHole } from '../hole/hole-law.js';
-import type { ValveLook, ValvePath } from '../valve/valve-path.js';
+import { evaluateHole } from '../hole/hole-law.js';
+import type { ValvePath, ValvePoint } from '../valve/valve-path.js';
 import type { ParallelPaths, PistonPressureDrop } from './piston-pressure-drop.js';
 
 const stepLimit = 25;
@@ -8,12 +8,12 @@ const stepLimit = 25;
 const settled = 1e-5;
 
 /** Filled and read within one call and never handed out. */
-const both = new Float64Array(2);
+const dropAndSlope = new Float64Array(2);
 
 /** A valve in the iteration: its opening is its unknown. */
 interface ValveState {
   readonly valve: ValvePath;
-  look?: ValveLook;
+  point?: ValvePoint;
 }
 
 /** Largest change of an opening in one step, as a logarithm. */
@@ -21,7 +21,7 @@ const longestStride = 1.5;
 
 /**
  * Pressure drop of many unlike holes at once: the speed in each hole is an unknown beside the pressure drop, and one Newton step costs one
- * look at each hole, where an inverse of each would cost five. It is Newton on the least dissipation at a given flow, convex for open holes;
+ * evaluation of each hole, where an inverse of each would cost five. It is Newton on the least dissipation at a given flow, convex for open holes;
  * where a valve upsets it, the answer is `undefined`, and a slower method takes over.
  *
  * @param ways - holes and a gap that does not thin
@@ -51,9 +51,9 @@ export function jointPressureDrop(
     let index = 0;
     for (const { area, resistance } of paths) {
       const speed = sign * (speeds[index] ?? 0);
-      lookAtHole(resistance, speed, both);
-      const pressure = sign * (both[0] ?? 0);
-      const perSlope = 1 / (both[1] ?? 1);
+      evaluateHole(resistance, speed, dropAndSlope);
+      const pressure = sign * (dropAndSlope[0] ?? 0);
+      const perSlope = 1 / (dropAndSlope[1] ?? 1);
       drops[index] = pressure;
       perSlopes[index] = perSlope;
       through += area * (Math.abs(speed) - pressure * perSlope);
@@ -62,10 +62,10 @@ export function jointPressureDrop(
     }
     for (const state of states) {
       // The holes, at their first speeds, say about where the valves stand.
-      state.look ??= state.valve.look(state.valve.openingNear(meanDrop(ways, drops, drop), target));
-      const { look } = state;
-      const perDrop = look.flowSlope / look.dropSlope;
-      through += look.flow - perDrop * look.drop;
+      state.point ??= state.valve.evaluate(state.valve.openingNear(meanDrop(ways, drops, drop), target));
+      const { point } = state;
+      const perDrop = point.flowSlope / point.dropSlope;
+      through += point.flow - perDrop * point.drop;
       conductance += perDrop;
     }
     const next = (target - through) / conductance;
@@ -78,15 +78,15 @@ export function jointPressureDrop(
       if (!((speeds[path] ?? 0) > 0)) return undefined;
     }
     for (const state of states) {
-      if (state.look === undefined) return undefined;
-      const { drop: at, dropSlope, opening } = state.look;
+      if (state.point === undefined) return undefined;
+      const { drop: at, dropSlope, opening } = state.point;
       const { leastOpenLift } = state.valve;
       if (!(dropSlope > 0)) return undefined;
       missed = Math.max(missed, Math.abs(next - at));
       // In logarithms a film is nearly straight.
       const stride = (Math.log(next / at) * at) / dropSlope;
       const moved = opening * Math.exp(Math.min(Math.max(stride, -longestStride), longestStride));
-      state.look = state.valve.look(Math.max(moved, leastOpenLift));
+      state.point = state.valve.evaluate(Math.max(moved, leastOpenLift));
     }
     drop = next;
     if (missed <= settled * next) return solved(ways, states, speeds, sign, drop, flow, iterations);
@@ -121,7 +121,7 @@ function solved(
     through += area * speed;
     holeSpeeds.push(sign * speed);
   }
-  for (const { look } of states) through += look?.flow ?? 0;
+  for (const { point } of states) through += point?.flow ?? 0;
   return {
     pressureDrop: sign * drop,
     holeSpeeds,

@@ -1,6 +1,6 @@
 import { monotoneRoot } from '../../numeric/monotone-root.js';
 import { ConvergenceError } from '../../numeric/root-finding.js';
-import { lookAtHole } from '../hole/hole-law.js';
+import { evaluateHole } from '../hole/hole-law.js';
 import type { HolePath } from '../hole/hole-path.js';
 import type { ValvePath } from '../valve/valve-path.js';
 
@@ -26,7 +26,7 @@ const stepLimit = 60;
 const straight = 1e-6;
 
 /** Filled and read within one call and never handed out. */
-const both = new Float64Array(2);
+const dropAndSlope = new Float64Array(2);
 
 /**
  * One hole size: the speed in the hole is the unknown. `area V + G Δp(V)` is convex and rises, and all flow through the holes is an
@@ -41,9 +41,9 @@ export function pressureDropOfOnePath(
   const sign = flow < 0 ? -1 : 1;
   let speed = target / area;
   for (let iterations = 0; iterations <= stepLimit; iterations++) {
-    lookAtHole(resistance, sign * speed, both);
-    const drop = sign * (both[0] ?? 0);
-    const slope = both[1] ?? 0;
+    evaluateHole(resistance, sign * speed, dropAndSlope);
+    const drop = sign * (dropAndSlope[0] ?? 0);
+    const slope = dropAndSlope[1] ?? 0;
     const step = (area * speed + gapConductance * drop - target) / (area + gapConductance * slope);
     speed -= step;
     if (Math.abs(step) <= straight * speed) {
@@ -89,10 +89,10 @@ export function openFlow(
     slope += area / resistance.slope(speed);
   }
   for (const valve of open) {
-    const look = valve.openAt(drop);
-    if (look === undefined) continue;
-    value += look.flow;
-    if (look.dropSlope > 0) slope += look.flowSlope / look.dropSlope;
+    const point = valve.openAt(drop);
+    if (point === undefined) continue;
+    value += point.flow;
+    if (point.dropSlope > 0) slope += point.flowSlope / point.dropSlope;
   }
   return { value, slope };
 }

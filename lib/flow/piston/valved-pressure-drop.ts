@@ -34,7 +34,7 @@ function openingFlow(
   { valve, open }: Pick<Opening, 'valve' | 'open'>,
   lift: number,
 ): number {
-  const { drop, flow } = valve.look(lift);
+  const { drop, flow } = valve.evaluate(lift);
   return flow + openFlow(ways, open.slice(0, -1), valve.opens, drop).value;
 }
 
@@ -108,7 +108,7 @@ export function valvedSolver(ways: ParallelPaths, solve: OpenSolver): FlowSolver
       if (target >= opening.leastOpenFlow) return solve(ways, opening.open, flow);
       const lift = liftWhileOpening(ways, opening, target, history);
       if (lift === undefined) continue;
-      const { drop } = opening.valve.look(lift);
+      const { drop } = opening.valve.evaluate(lift);
       return {
         pressureDrop: sign * drop,
         holeSpeeds: ways.paths.map(({ resistance }) => resistance.meanSpeed(sign * drop)),

@@ -1,9 +1,9 @@
 import { monotoneRoot } from '../../numeric/monotone-root.js';
-import { lookAtHole } from '../hole/hole-law.js';
+import { evaluateHole } from '../hole/hole-law.js';
 import type { HolePath } from '../hole/hole-path.js';
 
 /** Filled and read within one call and never handed out. */
-const both = new Float64Array(2);
+const dropAndSlope = new Float64Array(2);
 
 /**
  * Pressure drop over the holes under one disc, and its slope, at their flow together; into the first two places.
@@ -17,9 +17,9 @@ export function holesUnderDisc(
   const [only, ...others] = holes;
   if (only !== undefined && others.length === 0) {
     return (flow, out) => {
-      lookAtHole(only.resistance, (opens * flow) / only.area, both);
-      out[0] = opens * (both[0] ?? 0);
-      out[1] = (both[1] ?? 0) / only.area;
+      evaluateHole(only.resistance, (opens * flow) / only.area, dropAndSlope);
+      out[0] = opens * (dropAndSlope[0] ?? 0);
+      out[1] = (dropAndSlope[1] ?? 0) / only.area;
     };
   }
   const conductance = holes.reduce((sum, { area, resistance }) => sum + area / resistance.creepingSlope, 0);

@@ -3,7 +3,7 @@ import { monotoneRoot } from '../../numeric/monotone-root.js';
 import type { DiscValve } from '../geometry/disc-valve.js';
 import type { HolePath } from '../hole/hole-path.js';
 import type { BoundDisc } from './disc-film.js';
-import { filmLook } from './film-look.js';
+import { filmPoint } from './film-point.js';
 import { holesUnderDisc } from './holes-in-row.js';
 
 /**
@@ -11,7 +11,7 @@ import { holesUnderDisc } from './holes-in-row.js';
  *
  * @public
  */
-export interface ValveLook {
+export interface ValvePoint {
   /** Lift at the centre of the holes [m]; where a stop holds it, pressure over that at which it was reached, times the lift. */
   readonly opening: number;
   /** Lift at the centre of the holes [m]. */
@@ -45,11 +45,11 @@ export interface ValvePath {
   readonly leastOpenDrop: number;
   readonly leastOpenLift: number;
   /** Everything at an opening above 0 [m]. */
-  readonly look: (opening: number) => ValveLook;
+  readonly evaluate: (opening: number) => ValvePoint;
   /** An opening for a start [m], at about this pressure drop [Pa], through which no more flows than this [m³/s]. */
   readonly openingNear: (drop: number, flow: number) => number;
   /** The open valve at a pressure drop over holes and disc [Pa], in the opening direction; nothing below `leastOpenDrop`. */
-  readonly openAt: (pressureDrop: number) => ValveLook | undefined;
+  readonly openAt: (pressureDrop: number) => ValvePoint | undefined;
   /** Flow [m³/s] at a pressure drop that has risen to its value [Pa], with the sign of the drop; none in the shut direction. */
   readonly flow: (pressureDrop: number) => number;
   /** The same where the drop has fallen to its value: a preloaded valve stays open longer than it stayed shut. */
@@ -57,10 +57,10 @@ export interface ValvePath {
 }
 
 /** Lift from which on the open valve's pressure drop rises [m]: the join to the seat may fall, and where it does the first balances too. */
-function leastOpenLift(look: (lift: number) => ValveLook, first: number, largest: number): number {
-  if (look(first * 0.5).dropSlope > 0 && look(first).dropSlope > 0) return 0;
+function leastOpenLift(evaluate: (lift: number) => ValvePoint, first: number, largest: number): number {
+  if (evaluate(first * 0.5).dropSlope > 0 && evaluate(first).dropSlope > 0) return 0;
   let low = first;
-  while (low < largest && look(low * 1.0001).dropSlope <= 0) low *= 1.05;
+  while (low < largest && evaluate(low * 1.0001).dropSlope <= 0) low *= 1.05;
   return low;
 }
 
@@ -68,10 +68,10 @@ function leastOpenLift(look: (lift: number) => ValveLook, first: number, largest
 const startLooks = 12;
 
 /** The opening at about a pressure drop: straight between a few looks in logarithms. */
-function openingByDrop(look: (opening: number) => ValveLook, first: number, last: number) {
+function openingByDrop(evaluate: (opening: number) => ValvePoint, first: number, last: number) {
   const factor = Math.max(last / first, 1.01) ** (1 / startLooks);
   const openings = Array.from({ length: startLooks + 1 }, (_, index) => first * factor ** index);
-  const drops = openings.map((opening) => look(opening).drop);
+  const drops = openings.map((opening) => evaluate(opening).drop);
   const stride = Math.log(factor);
   return (drop: number): number => {
     let index = 1;
@@ -93,45 +93,45 @@ export function valvePath(
   const opens = valve.face === 'shaft-side' ? 1 : -1;
   const { openingPressure, curve, liftUnit, viscousFlowUnit } = disc;
   const largest = curve.largestLift * liftUnit;
-  const film = filmLook(disc, fluid);
+  const film = filmPoint(disc, fluid);
   const underDisc = holesUnderDisc(holes, opens);
-  const both = new Float64Array(2);
+  const dropAndSlope = new Float64Array(2);
   const point = { pressure: 0, pressureSlope: 0, flow: 0, flowSlope: 0 };
-  const look = (opening: number): ValveLook => {
+  const evaluate = (opening: number): ValvePoint => {
     film(opening, point);
     const { pressure, pressureSlope, flow, flowSlope } = point;
-    underDisc(flow, both);
+    underDisc(flow, dropAndSlope);
     return {
       opening,
       lift: Math.min(opening, largest),
-      drop: pressure + (both[0] ?? 0),
-      dropSlope: pressureSlope + (both[1] ?? 0) * flowSlope,
+      drop: pressure + (dropAndSlope[0] ?? 0),
+      dropSlope: pressureSlope + (dropAndSlope[1] ?? 0) * flowSlope,
       pressureUnderDisc: pressure,
       flow,
       flowSlope,
     };
   };
   const flowUnit = viscousFlowUnit / (fluid.density * fluid.kinematicViscosity);
-  const least = leastOpenLift(look, curve.firstLift * liftUnit, curve.lastLift * liftUnit);
-  const leastOpenDrop = least === 0 ? openingPressure : look(least).drop;
+  const least = leastOpenLift(evaluate, curve.firstLift * liftUnit, curve.lastLift * liftUnit);
+  const leastOpenDrop = least === 0 ? openingPressure : evaluate(least).drop;
   const nearDrop = openingByDrop(
-    look,
+    evaluate,
     Math.max(curve.firstLift * liftUnit, least),
     curve.lastLift * liftUnit,
   );
   const openingNear = (drop: number, flowing: number) =>
     Math.max(Math.min(nearDrop(drop), curve.liftNear(flowing / flowUnit) * liftUnit), least);
-  const openAt = (drop: number): ValveLook | undefined => {
+  const openAt = (drop: number): ValvePoint | undefined => {
     if (drop < leastOpenDrop || drop <= 0) return undefined;
-    if (drop === leastOpenDrop) return least === 0 ? undefined : look(least);
+    if (drop === leastOpenDrop) return least === 0 ? undefined : evaluate(least);
     // Logarithms, in which the curve is nearly straight.
     const excess = (opening: number) => {
-      const { drop: at, dropSlope } = look(opening);
+      const { drop: at, dropSlope } = evaluate(opening);
       return { value: Math.log(at / drop), slope: dropSlope / (at * opening) };
     };
     const start = Math.max(nearDrop(drop), least * (1 + 1e-6));
     const { root } = monotoneRoot(excess, start, least, Number.POSITIVE_INFINITY, 'lift of a disc valve');
-    return look(root);
+    return evaluate(root);
   };
   const flow = (from: number) => (drop: number) => {
     const opening = opens * drop;
@@ -144,7 +144,7 @@ export function valvePath(
     openingPressure,
     leastOpenDrop,
     leastOpenLift: least,
-    look,
+    evaluate,
     openingNear,
     openAt,
     flow: flow(openingPressure),

@@ -5,7 +5,7 @@ import type { BoundDisc } from './disc-film.js';
 /** Kinetic energy of a parabolic sheet over `½ ρ V²`: what oil that spreads from the hole does not get back. */
 const sheetEnergy = 54 / 35;
 
-/** Pressure under a disc and flow at a lift, with slopes over the logarithm of the lift; filled by {@link filmLook}. */
+/** Pressure under a disc and flow at a lift, with slopes over the logarithm of the lift; filled by {@link filmPoint}. */
 export type FilmPoint = CurvePoint;
 
 /**
@@ -13,7 +13,7 @@ export type FilmPoint = CurvePoint;
  * number, as in the holes: `½ ρ V² K x/(1 + x³)^⅓` with `x = Re/16K`, `V` the speed at the edge of the holes, `Re` on twice the gap (our own
  * transfer of the law of the holes; the film's reference has none, since its Reynolds number stays near 1).
  */
-export function filmLook(disc: BoundDisc, fluid: FluidState): (lift: number, out: FilmPoint) => void {
+export function filmPoint(disc: BoundDisc, fluid: FluidState): (lift: number, out: FilmPoint) => void {
   const { curve, pressureUnit, viscousFlowUnit, liftUnit, edge } = disc;
   const { density, kinematicViscosity } = fluid;
   const flowUnit = viscousFlowUnit / (density * kinematicViscosity);
