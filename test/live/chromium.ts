@@ -52,7 +52,7 @@ export async function open(
   page.on('console', (message) => lines.push(message.text()));
   page.on('pageerror', (error) => lines.push(error.message));
   await page.goto(address);
-  if (options.javaScriptEnabled !== false && (await page.locator('#program').count()) > 0) {
+  if (options.javaScriptEnabled !== false && (await page.locator('.program').count()) > 0) {
     await page.waitForSelector('html.live');
     const panel = page.locator('.panel').first();
     if ((await panel.getAttribute('open')) === null) await panel.locator('summary').click();

@@ -123,8 +123,9 @@ describe.skipIf(!hasChromium)(`each notebook with the demo parts, in a browser${
   it.each(notebooks.map(({ name }) => name))('%s is small, and never loads itself again', (name) => {
     const page = readFileSync(fileOf(name), 'utf8');
     expect(statSync(fileOf(name)).size).toBeLessThanOrEqual(largestPage);
-    const [, packed = ''] = /<script type="text\/plain" id="program">([^<]*)</u.exec(page) ?? [];
-    const program = inflateRawSync(Buffer.from(packed, 'base64')).toString();
+    const program = [...page.matchAll(/<script type="text\/plain" class="program">([^<]*)</gu)]
+      .map(([, packed = '']) => inflateRawSync(Buffer.from(packed, 'base64')).toString())
+      .join('');
     expect(program).toContain('redraw');
     expect(page).not.toMatch(reloads);
     expect(program).not.toMatch(reloads);

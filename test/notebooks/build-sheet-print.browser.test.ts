@@ -13,7 +13,7 @@ const paper = { width: Math.floor((184 / 25.4) * 96), height: Math.floor((275 / 
 
 const text = readFileSync(new URL('../../notebooks/demo-parts.yaml', import.meta.url), 'utf8');
 const parts = readParts(text);
-const facts = { version: '0', notices: [], programs: new Map() };
+const facts = { version: '0', notices: [] };
 
 describe.skipIf(!hasChromium)(`a sheet on paper${skipReason}`, () => {
   it('takes one page of A4, whatever the build', async () => {

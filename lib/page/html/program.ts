@@ -9,8 +9,8 @@ import { type Html, html, trusted } from './html.js';
 export interface Program {
   /** Script text; it finds the start with the id `start`. */
   readonly script: string;
-  /** The script as raw DEFLATE (RFC 1951) in base 64, the form in which a page carries it. */
-  readonly deflated: string;
+  /** The script in pieces, each as raw DEFLATE (RFC 1951) in base 64, the form in which a page carries it. */
+  readonly packed: readonly string[];
   /** Plain data for the script. */
   readonly start: unknown;
 }
@@ -20,10 +20,13 @@ export interface Program {
  * browser guards scripts with trusted types, only the one rule made here can make one, and it is made once.
  */
 const loader = `
-const packed = Uint8Array.from(atob(document.getElementById('program').textContent), (sign) => sign.charCodeAt(0));
-const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream('deflate-raw'));
+const texts = [...document.querySelectorAll('.program')].map((piece) => {
+  const packed = Uint8Array.from(atob(piece.textContent), (sign) => sign.charCodeAt(0));
+  return new Response(new Blob([packed]).stream().pipeThrough(new DecompressionStream('deflate-raw'))).text();
+});
 const rule = globalThis.trustedTypes?.createPolicy('program', { createScript: (text) => text });
-new Response(stream).text().then((text) => {
+Promise.all(texts).then((all) => {
+  const text = all.join('');
   const script = document.createElement('script');
   script.textContent = rule === undefined ? text : rule.createScript(text);
   document.body.append(script);
@@ -38,11 +41,13 @@ export async function programPolicy({ script }: Program): Promise<string> {
 }
 
 /** The elements of a program, at the end of the body. */
-export function programHtml({ deflated, start }: Program): Html {
+export function programHtml({ packed, start }: Program): Html {
   // Nothing but this sign can end or open an element inside a script; in JSON it may be written as an escape.
   const data = JSON.stringify(start).replaceAll('<', '\\u003c');
   return html`<script type="application/json" id="start">${trusted(data)}</script>
-<script type="text/plain" id="program">${trusted(deflated)}</script>
-<script>${trusted(loader)}</script>
+${packed.map(
+  (piece) => html`<script type="text/plain" class="program">${trusted(piece)}</script>
+`,
+)}<script>${trusted(loader)}</script>
 `;
 }

@@ -1,4 +1,5 @@
 import { fontFamily } from './chart-config.js';
+import { joinedLines } from './joined-lines.js';
 
 const family = `font-family="${fontFamily}"`;
 
@@ -7,7 +8,7 @@ const family = `font-family="${fontFamily}"`;
  * differ between processors), says the font once and makes its ids unique to the picture.
  */
 export function tidySvg(svg: string, name: string): string {
-  return svg
+  const tidy = svg
     .replaceAll(/<path class="foreground"[^>]*\/>/gu, '')
     .replaceAll(/<path class="background"[^>]*\/>/gu, '')
     .replaceAll(/ (?:class|role|aria-[a-z]+|pointer-events)="[^"]*"/gu, '')
@@ -21,7 +22,10 @@ export function tidySvg(svg: string, name: string): string {
         return ` ${attribute}="${value.replaceAll(/-?\d+\.\d+(?:e-?\d+)?/gu, (digits) => rounded(digits))}"`;
       },
     )
-    .replaceAll(/(id="|url\(#)clip/gu, `$1${name}-clip`);
+    .replaceAll(/(id="|url\(#)clip/gu, `$1${name}-clip`)
+    .replaceAll(/ (?:[xy]2="0"|transform="translate\(0,0\)"|stroke-width="1")/gu, '')
+    .replaceAll(/<g(?: clip-path="[^"]*")?(?:\/>|><\/g>)/gu, '');
+  return joinedLines(tidy);
 }
 
 function rounded(digits: string): string {

@@ -3,7 +3,7 @@ import path from 'node:path';
 import type { Notice } from '../../page/index.js';
 
 /** The folder of a package in the path of one of its files. */
-const packageFolder = /^(.*node_modules\/((?:@[^/]+\/)?[^/]+))\//u;
+export const packageFolder = /^(?<folder>.*node_modules\/(?<name>(?:@[^/]+\/)?[^/]+))\//u;
 
 /**
  * The licences of the packages that files belong to: these packages ask for their notice wherever they go. Packages under the very
@@ -15,7 +15,7 @@ const packageFolder = /^(.*node_modules\/((?:@[^/]+\/)?[^/]+))\//u;
 export function licences(files: readonly string[]): readonly Notice[] {
   const folders = new Map<string, string>();
   for (const file of files) {
-    const [, folder, name] = packageFolder.exec(file) ?? [];
+    const { folder, name } = packageFolder.exec(file)?.groups ?? {};
     if (folder !== undefined && name !== undefined) folders.set(name, folder);
   }
   const names = new Map<string, string[]>();

@@ -1,70 +1,82 @@
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { deflateRawSync } from 'node:zlib';
-import { build, type Plugin } from 'esbuild';
+import type { Plugin } from 'esbuild';
 import type { Notice } from '../../page/index.js';
 import { runtimeSpecs } from '../../plot/vega/runtime-specs.js';
 import { licences } from './licences.js';
+import { programModules } from './program-modules.js';
 
-/** The program of a page, the form in which a page carries it, and the licences of what is in it. */
+/** A program in the form in which a page carries it, and the licences of what is in it. */
 export interface LiveProgram {
   readonly script: string;
-  readonly deflated: string;
+  /** The script in pieces, each as raw DEFLATE in base 64; the first is the same in all pages. */
+  readonly packed: readonly string[];
   readonly notices: readonly Notice[];
 }
 
-const livePage = fileURLToPath(new URL('../../live/live-page.ts', import.meta.url));
+/** The programs of all pages. */
+export interface LivePrograms {
+  /** That of the page of one notebook. */
+  page(notebook: string): LiveProgram;
+}
+
+const live = (name: string): string =>
+  JSON.stringify(fileURLToPath(new URL(`../../live/${name}`, import.meta.url)));
+
+/** The entry that starts the page of one notebook. */
+const pageEntry = 'start-page';
+
+/** Gives the modules a place, and begins; all of a program is one function. */
+const opening = '(()=>{const modules={},require=(name)=>modules[name];\n';
 
 /**
- * Bundles notebooks for a browser, all at once, so that what they share is read once.
+ * Bundles notebooks for a browser, all at once: what they share is in a page as the very same text.
  *
  * @param folder - folder of the notebooks
  * @param names - names of the notebooks
- * @returns the program of each notebook by its name; the same sources give the same text
+ * @returns the same sources give the same text
  */
-export async function livePrograms(
-  folder: string,
-  names: readonly string[],
-): Promise<ReadonlyMap<string, LiveProgram>> {
-  const entryPoints = names.map((name) => ({ in: `live:${name}`, out: name }));
-  const { outputFiles, metafile } = await build({
-    ...browserOptions(folder),
-    plugins: [entries(folder, programText), compiledSpecs],
-    entryPoints,
-    minify: true,
-    metafile: true,
-  });
-  return new Map(
-    outputFiles.map(({ path: file, text }) => {
-      const deflated = deflateRawSync(text, { level: 9 }).toString('base64');
-      const inputs = Object.entries(metafile.outputs[path.relative(process.cwd(), file)]?.inputs ?? {});
-      const used = inputs.filter(([, { bytesInOutput }]) => bytesInOutput > 0).map(([input]) => input);
-      return [path.basename(file, '.js'), { script: text, deflated, notices: licences(used) }] as const;
-    }),
+export async function livePrograms(folder: string, names: readonly string[]): Promise<LivePrograms> {
+  const modules = await programModules(
+    folder,
+    [pageEntry, ...names].map((name) => ({ in: `live:${name}`, out: name })),
+    [
+      entries(folder, (name) => (path.basename(name) === `${pageEntry}.ts` ? startPage : notebookText(name))),
+      compiledSpecs,
+    ],
   );
-}
-
-/** How a program is bundled, for a page that is built and for one that is being written. */
-export function browserOptions(folder: string) {
+  const common = modules.needed(pageEntry);
+  const first = opening + common.map(modules.text).join('');
+  const packedFirst = packed(first);
+  const program = (needed: readonly string[], start: string): LiveProgram => {
+    const own = needed.filter((name) => !common.includes(name));
+    const second = `${own.map(modules.text).join('')}${start}})();`;
+    return {
+      script: first + second,
+      packed: [packedFirst, packed(second)],
+      notices: licences([...common, ...own].flatMap(modules.files)),
+    };
+  };
   return {
-    bundle: true,
-    format: 'iife',
-    platform: 'browser',
-    target: 'es2022',
-    charset: 'utf8',
-    legalComments: 'none',
-    outdir: folder,
-    write: false,
-    logLevel: 'silent',
-  } as const;
+    page: (notebook) =>
+      program(
+        modules.needed(notebook),
+        `require("./${pageEntry}.js").start(require("./${notebook}.js").notebook);`,
+      ),
+  };
 }
 
-/** The first module of a built page: its notebook, handed to the live page. */
-function programText(notebook: string): string {
-  return `import { notebook } from ${JSON.stringify(notebook)};
-import { livePage } from ${JSON.stringify(livePage)};
+function packed(text: string): string {
+  return deflateRawSync(text, { level: 9 }).toString('base64');
+}
+
+const startPage = `import { livePage } from ${live('live-page.ts')};
 import specs from 'compiled-specs';
-livePage(notebook, specs);`;
+export const start = (notebook) => livePage(notebook, specs);`;
+
+function notebookText(notebook: string): string {
+  return `export { notebook } from ${JSON.stringify(notebook)};`;
 }
 
 /** Makes the first module of each program, for the entry `live:` with the name of the notebook. */

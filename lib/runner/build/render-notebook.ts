@@ -17,15 +17,15 @@ import { runNotebook } from '../../page/run-notebook.js';
 import type { PartsFile } from '../../parts/parts-file.js';
 import { renderSvg } from '../../plot/index.js';
 import { embeddedFonts } from './fonts.js';
-import type { LiveProgram } from './live-programs.js';
+import type { LivePrograms } from './live-programs.js';
 import { svgToPng } from './png.js';
 
 /** What every page of a run has in common. */
 export interface RunFacts {
   readonly version: string;
   readonly notices: readonly Notice[];
-  /** The programs that make pages live, by name of notebook. */
-  readonly programs: ReadonlyMap<string, LiveProgram>;
+  /** The programs that make pages live, where they shall be. */
+  readonly programs?: LivePrograms;
 }
 
 /** A page with the files it is written as, by file name. */
@@ -47,7 +47,7 @@ export async function renderNotebook(
   { version, notices, programs }: RunFacts,
 ): Promise<RenderedNotebook> {
   const { page, parameters } = runNotebook(notebook, parts, given);
-  const program = programs.get(notebook.name);
+  const program = programs?.page(notebook.name);
   const content: PageContent = {
     title: notebook.title,
     question: notebook.question,

@@ -4,7 +4,8 @@ import { fileURLToPath } from 'node:url';
 import { context, type Metafile } from 'esbuild';
 import type { ParameterTexts } from '../../page/index.js';
 import { type KeptModules, moduleKeeper } from '../build/kept-modules.js';
-import { browserOptions, entries } from '../build/live-programs.js';
+import { entries } from '../build/live-programs.js';
+import { browserOptions } from '../build/program-modules.js';
 import { draftHtml } from './draft-html.js';
 
 /**
