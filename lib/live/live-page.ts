@@ -1,57 +1,28 @@
-import { pageBody } from '../page/html/page-body.js';
 import type { Notebook } from '../page/notebook.js';
-import { actions } from './case/actions.js';
-import { failureText } from './case/failure.js';
-import { caseWanted, openSession, type Session } from './case/session.js';
-import { patchChildren } from './document/patch.js';
-import { afterPause, latest } from './latest.js';
+import { openBench } from './case/bench.js';
+import { readStart } from './case/start.js';
+import { found } from './document/found.js';
 import { type CompiledSpecs, narrowWindow } from './pictures/picture.js';
 import { registerTransforms } from './pictures/vega-transforms.js';
-import { type Screen, screen } from './screen.js';
+import { openView } from './view.js';
 
-/** Time without a change after which the rest follows [ms]. */
-const pause = 250;
-
-/** Makes the page of a notebook live: puts its controls in, and lets all that it shows follow them. */
+/** Makes the document of one notebook live. */
 export function livePage(notebook: Notebook, specs: CompiledSpecs): void {
   registerTransforms();
-  const main = document.querySelector('main');
-  if (main === null) throw new TypeError('the page has no middle');
-  const session = openSession(notebook);
-  // The page of a notebook that is being written comes empty.
+  const main = found(document.documentElement, 'main');
   const empty = main.childElementCount === 0;
-  if (empty) patchChildren(main, pageBody(session.first.body).nodes);
-
-  const act = actions(
-    session,
-    () => follow(),
-    (text) => shown.complain(text),
+  const bench = openBench(readStart(), [notebook.parameters]);
+  const view = openView(
+    main,
+    notebook,
+    bench,
+    { specs, keeping: undefined },
+    { rested: (fragment) => history.replaceState(null, '', `#${fragment}`) },
   );
-  const shown = screen(main, session, specs, act);
-  const rest = afterPause(shown.rest, pause);
-  const follow = latest(async () => {
-    await redraw(session, shown);
-    rest();
-  });
-  addEventListener('hashchange', act.readAddress);
-  narrowWindow.addEventListener('change', follow);
+  const readAddress = (): void => view.arrive(location.hash.slice(1));
+  addEventListener('hashchange', readAddress);
+  narrowWindow.addEventListener('change', view.follow);
   document.documentElement.classList.add('live');
-  if (location.hash.length > 1) act.readAddress();
-  else if (empty) follow();
-}
-
-/** Shows what is asked for, or says why it cannot be; the time it takes is left as a measure for benchmarks. */
-async function redraw(session: Session, shown: Screen): Promise<void> {
-  const begun = performance.now();
-  try {
-    await shown.show(caseWanted(session));
-    shown.complain('');
-  } catch (error) {
-    shown.complain(failureText(error));
-    // What an address asks for in vain is forgotten; what a control asks for stays, until another control makes it possible.
-    if (session.fromAddress) session.wanted = session.now;
-  }
-  session.fromAddress = false;
-  performance.clearMeasures('redraw');
-  performance.measure('redraw', { start: begun });
+  if (location.hash.length > 1) readAddress();
+  else if (empty) view.follow();
 }

@@ -6,11 +6,12 @@ import type { Pictures } from './pictures/pictures.js';
 
 /** Puts buttons under the figures and tables that have none yet. The cases are asked for when a button is pressed. */
 export function pageTools(
+  main: Element,
   cases: () => { readonly now: Case; readonly start: Case },
   drawn: Pictures,
   say: (text: string) => void,
 ): void {
-  for (const place of document.querySelectorAll('main .tools:empty')) {
+  for (const place of main.querySelectorAll('.tools:empty')) {
     const id = place.parentElement?.id ?? '';
     const csv = (): string => {
       const table = pageTables(cases().now.page).get(id);

@@ -1,12 +1,12 @@
+import type { Html } from '../page/html/html.js';
 import { pageBody } from '../page/html/page-body.js';
 import type { Actions } from './case/actions.js';
 import { type Case, figuresOf } from './case/case.js';
 import type { Session } from './case/session.js';
-import { fragmentOf } from './case/settings.js';
 import { controls } from './controls/controls.js';
 import { patchChildren, patchWhenOpened } from './document/patch.js';
 import { pageTools } from './page-tools.js';
-import { partsPanel } from './parts/parts-panel.js';
+import { type Keeping, partsPanel } from './parts/parts-panel.js';
 import type { CompiledSpecs } from './pictures/picture.js';
 import { pictures } from './pictures/pictures.js';
 
@@ -14,16 +14,32 @@ import { pictures } from './pictures/pictures.js';
 export interface Screen {
   /** Shows a case: controls, texts, tables, and the pictures in sight. */
   show(next: Case): Promise<void>;
-  /** What can wait until the reader pauses: pictures out of sight, the status line, the address. */
+  /** What can wait until the reader pauses: pictures out of sight, the status line. */
   rest(): void;
+  say(text: string): void;
   complain(text: string): void;
 }
 
+/** What a screen is made with. */
+export interface ScreenParts {
+  readonly specs: CompiledSpecs;
+  readonly keeping: Keeping | undefined;
+  /** The middle of the page for a case; that of a notebook unless given. */
+  readonly body?: (shown: Case) => Html;
+}
+
 /** Puts the controls into the page of a session. */
-export function screen(main: Element, session: Session, specs: CompiledSpecs, act: Actions): Screen {
+export function screen(
+  main: Element,
+  session: Session,
+  { specs, keeping, body = bodyOf }: ScreenParts,
+  act: Actions,
+): Screen {
   const { parameters } = session.notebook;
-  const drawn = pictures(specs);
-  const parts = partsPanel({ opened: act.openFile, edited: act.editFile, back: act.back });
+  // The page of a notebook that is being written comes empty, and so does each page of the one file.
+  if (main.childElementCount === 0) patchChildren(main, body(session.now).nodes);
+  const drawn = pictures(main, specs);
+  const parts = partsPanel({ opened: act.openFile, edited: act.editFile, back: act.back }, keeping);
   const panel = controls(main, parameters, parts.element, { changed: act.change, reset: act.reset });
   const showControls = (next: Case, before?: Case): void => {
     if (next.file !== before?.file) {
@@ -32,7 +48,7 @@ export function screen(main: Element, session: Session, specs: CompiledSpecs, ac
     }
     panel.show(next.settings);
   };
-  const addTools = (): void => pageTools(() => session, drawn, panel.say);
+  const addTools = (): void => pageTools(main, () => session, drawn, panel.say);
   patchWhenOpened(main);
   showControls(session.now);
   addTools();
@@ -40,16 +56,20 @@ export function screen(main: Element, session: Session, specs: CompiledSpecs, ac
     async show(next) {
       showControls(next, session.now);
       session.now = next;
-      patchChildren(main, pageBody(next.body).nodes);
+      patchChildren(main, body(next).nodes);
       addTools();
       await drawn.drawSeen(figuresOf(next, session.start));
     },
     rest() {
       const { now, start } = session;
-      history.replaceState(null, '', `#${fragmentOf(now.settings, start.settings)}`);
       panel.say(now.page.answer);
       void drawn.drawAll(figuresOf(now, start));
     },
+    say: panel.say,
     complain: panel.complain,
   };
+}
+
+function bodyOf({ body }: Case): Html {
+  return pageBody(body);
 }

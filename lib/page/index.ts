@@ -20,6 +20,7 @@ export type { Notice, Provenance } from './html/page-footer.js';
 export type { Program } from './html/program.js';
 export { type PageContent, renderHtml } from './html/render-html.js';
 export { type IndexContent, type IndexEntry, renderIndex } from './html/render-index.js';
+export { renderOneFile } from './html/render-one-file.js';
 export { defineNotebook, type Notebook } from './notebook.js';
 export { ParameterError } from './parameters/parameter-error.js';
 export {
@@ -48,3 +49,4 @@ export {
   severalParts,
 } from './parameters/parameters.js';
 export { type ParameterTexts, readParameterValues } from './parameters/read-parameters.js';
+export { unansweredPage } from './unanswered.js';

@@ -3,7 +3,7 @@ import { type Page, requirePageIds } from './blocks/page.js';
 import type { Notebook } from './notebook.js';
 import { type ParameterText, parameterTexts } from './parameters/parameter-text.js';
 import type { Parameters, ParameterValues } from './parameters/parameters.js';
-import { type ParameterTexts, readParameterValues } from './parameters/read-parameters.js';
+import { type ParameterTexts, partsAround, readParameterValues } from './parameters/read-parameters.js';
 
 /** What a notebook makes of parts and settings, with the settings as they were read and as a page shows them. */
 export interface NotebookRun {
@@ -16,10 +16,16 @@ export interface NotebookRun {
  * Runs a notebook.
  *
  * @param texts - what the user gave, by name of parameter
+ * @param build - the build that all else begins at; the first of the file unless given
  * @throws ParameterError, InputError, ConvergenceError for settings that cannot be used
  */
-export function runNotebook(notebook: Notebook, parts: Parts, texts: ParameterTexts): NotebookRun {
-  const values = readParameterValues(notebook.parameters, texts, parts);
+export function runNotebook(
+  notebook: Notebook,
+  parts: Parts,
+  texts: ParameterTexts,
+  build?: string,
+): NotebookRun {
+  const values = readParameterValues(notebook.parameters, texts, partsAround(parts, build));
   const page = notebook.run(parts, values);
   requirePageIds(page);
   return { page, values, parameters: parameterTexts(notebook.parameters, values) };

@@ -6,7 +6,6 @@ import {
   allBlocks,
   type IndexEntry,
   type Notebook,
-  type Page,
   ParameterError,
   pageFigures,
   pagePassed,
@@ -15,7 +14,7 @@ import { PartsFileError, readParts } from '../parts/index.js';
 import type { PartsFile } from '../parts/parts-file.js';
 import { QuantityError } from '../units/index.js';
 import { listNotebooks } from './build/notebook-list.js';
-import type { RunFacts } from './build/render-notebook.js';
+import type { RenderedNotebook, RunFacts } from './build/render-notebook.js';
 import { writeFiles } from './build/write-files.js';
 import { CommandError } from './command/command-error.js';
 import { type Command, readCommandLine } from './command/command-line.js';
@@ -34,7 +33,7 @@ export interface Surroundings {
   readonly printError: (line: string) => void;
 }
 
-/** 0 all well, 1 a check of a page failed or a page had to be left out, 2 the user gave something that cannot be used. */
+/** 0 all well, 1 a check of a page failed or the parts do not say enough for a page, 2 the user gave something that cannot be used. */
 export type ExitCode = 0 | 1 | 2;
 
 /** Runs the command with its arguments. */
@@ -61,8 +60,8 @@ async function renderAll(
 ): Promise<ExitCode> {
   const partsFile = await readPartsFile(command, around);
   // Loaded once there is something to draw, so that help and errors come at once.
-  const { renderNotebook } = await import('./build/render-notebook.js');
-  const { indexEntry, indexPage } = await import('./build/index-page.js');
+  const { renderNotebook, renderUnanswered } = await import('./build/render-notebook.js');
+  const { indexEntry, indexPage, oneFile } = await import('./build/index-page.js');
   const facts = await factsOf(notebooks, around);
   const out = path.resolve(around.workingFolder, command.outFolder ?? around.outFolder);
   const write = (folder: string, files: ReadonlyMap<string, string | Uint8Array>): Promise<void> =>
@@ -71,31 +70,36 @@ async function renderAll(
     });
   let passed = true;
   const entries: IndexEntry[] = [];
+  const said: string[] = [];
   for (const notebook of notebooks) {
     const rendered = await renderNotebook(notebook, partsFile, command.parameters, facts).catch(
-      (error: unknown) => reasonToLeaveOut(error, command),
+      (error: unknown) => renderUnanswered(notebook, partsFile, reasonFor(error, command), facts),
     );
-    if (rendered instanceof Error) {
-      around.print(`${notebook.name}: left out, since ${rendered.message}`);
-      passed = false;
-      continue;
-    }
     await write(path.join(out, notebook.name), rendered.files);
-    passed &&= pagePassed(rendered.page);
+    passed &&= rendered.unanswered === undefined && pagePassed(rendered.page);
     entries.push(indexEntry(notebook, rendered));
-    around.print(`${notebook.name}: ${summary(rendered.page)}`);
+    said.push(JSON.stringify(rendered.page));
+    around.print(`${notebook.name}: ${summary(rendered)}`);
   }
   const pages = entries.map(({ name }) => path.join(name, `${name}.html`));
   if (command.notebook === undefined) {
-    await write(out, new Map([['index.html', await indexPage(entries, partsFile, facts)]]));
-    pages.push('index.html');
+    const index = await indexPage(entries, partsFile, facts);
+    const file = await oneFile(entries, partsFile, facts, said.join(''));
+    await write(
+      out,
+      new Map([
+        ['index.html', index],
+        ['dashpot.html', file],
+      ]),
+    );
+    pages.push('index.html', 'dashpot.html');
   }
   for (const page of pages) around.print(path.join(out, page));
   return passed ? 0 : 1;
 }
 
-/** Of many notebooks those that the file can answer are worth having; where one was asked for, its error is the answer. */
-function reasonToLeaveOut(error: unknown, { notebook }: Command): Error {
+/** Of many notebooks those that the file can answer are worth having, and the others say what they need; where one was asked for, its error is the answer. */
+function reasonFor(error: unknown, { notebook }: Command): Error {
   if (notebook !== undefined || !isForUser(error)) throw error;
   return error;
 }
@@ -119,7 +123,8 @@ async function readPartsFile(command: Command, around: Surroundings): Promise<Pa
   return { name: path.basename(name), text, parts: readParts(text, name) };
 }
 
-function summary(page: Page): string {
+function summary({ page, unanswered }: RenderedNotebook): string {
+  if (unanswered !== undefined) return `not answered, since ${unanswered.message}`;
   const figures = pageFigures(page).length;
   const checks = allBlocks(page).filter((block) => block.kind === 'check');
   const failed = checks.filter((check) => !check.passed).map(({ claim }) => `\n  check failed: ${claim}`);

@@ -3,13 +3,13 @@ import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { inflateRawSync } from 'node:zlib';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { optionName } from '../../lib/page/parameters/parameter-text.js';
 import { listNotebooks } from '../../lib/runner/build/notebook-list.js';
 import { runCommand } from '../../lib/runner/run-command.js';
 import { draftHtml } from '../../lib/runner/watch/draft-html.js';
+import { programOf } from './carried-program.js';
 import { connect, hasChromium, open, skipReason } from './chromium.js';
 import { moveEachControl } from './each-control.js';
 import { closeDisclosures, measure, violations } from './in-page.js';
@@ -24,7 +24,7 @@ const places = [
 /** What loads a page again, under whatever name a bundler gives the rest. */
 const reloads = /EventSource|\breload\b/u;
 /** The largest page [bytes]. */
-const largestPage = 600_000;
+const largestPage = 450_000;
 
 /** Controls that change nothing with the demo parts, by notebook and option, and why. */
 const withoutEffect: Readonly<Record<string, Readonly<Record<string, string>>>> = {
@@ -123,9 +123,7 @@ describe.skipIf(!hasChromium)(`each notebook with the demo parts, in a browser${
   it.each(notebooks.map(({ name }) => name))('%s is small, and never loads itself again', (name) => {
     const page = readFileSync(fileOf(name), 'utf8');
     expect(statSync(fileOf(name)).size).toBeLessThanOrEqual(largestPage);
-    const program = [...page.matchAll(/<script type="text\/plain" class="program">([^<]*)</gu)]
-      .map(([, packed = '']) => inflateRawSync(Buffer.from(packed, 'base64')).toString())
-      .join('');
+    const program = programOf(page);
     expect(program).toContain('redraw');
     expect(page).not.toMatch(reloads);
     expect(program).not.toMatch(reloads);

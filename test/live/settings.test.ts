@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { settingsFor } from '../../lib/live/case/settings.js';
-import { onePart, quantity } from '../../lib/page/index.js';
-import type { Parts } from '../../lib/parts/index.js';
+import { choicesFor, choicesIn, fragmentOf, otherChoices } from '../../lib/live/case/choices.js';
+import { onePart, quantity, severalParts } from '../../lib/page/index.js';
 import { parts } from '../page/sample-page.js';
 
 const words = { label: 'Label', help: 'Help.' };
@@ -15,28 +14,35 @@ const length = {
   step: 0.01,
 } as const;
 const declaration = {
-  drillOff: quantity({ ...length, inFile: ({ tolerances }) => tolerances?.holeDiameter }),
   chamfer: quantity(length),
   oil: onePart({ ...words, list: 'oils' }),
+  oils: severalParts({ ...words, list: 'oils', atMost: 4 }),
 };
 
-describe('settings for another parts file', () => {
-  const said = { ...parts, tolerances: { holeDiameter: 5e-5 } };
-  const follow = (settings: Readonly<Record<string, string>>, before: Parts = said) =>
-    settingsFor(parts, declaration, { settings, before });
+describe('choices for another parts file', () => {
+  const follow = (choices: Readonly<Record<string, string | readonly string[]>>) =>
+    choicesFor(parts, [declaration], choices);
 
-  it('leave a number open that was as the file before said, and keep one that was changed', () => {
-    expect(follow({ 'drill-off': '0.05 mm', chamfer: '0.05 mm' })).toEqual({ chamfer: '0.05 mm' });
-    expect(follow({ 'drill-off': '0.06 mm' })).toEqual({ 'drill-off': '0.06 mm' });
-  });
-
-  it('leave a number open that nobody changed where the file before said nothing', () => {
-    expect(follow({ 'drill-off': '0.03 mm', chamfer: '0.03 mm' }, parts)).toEqual({ chamfer: '0.03 mm' });
-  });
-
-  it('leave a part open that the file does not have', () => {
-    const [oil] = parts.oils;
-    expect(follow({ oil: oil?.name ?? '' })).toEqual({ oil: [oil?.name] });
+  it('keep a part that the file has, and leave one open that it does not have', () => {
+    expect(follow({ oil: 'thin' })).toEqual({ oil: 'thin' });
     expect(follow({ oil: 'an oil of the file before' })).toEqual({});
+    expect(follow({ oils: ['thin', 'gone'] })).toEqual({ oils: ['thin'] });
+    expect(follow({ build: 'a build of the file before' })).toEqual({});
+  });
+
+  it('keep numbers, also such as no page of this document knows', () => {
+    expect(follow({ chamfer: '0.05 mm', 'other-size': '2 mm' })).toEqual({
+      chamfer: '0.05 mm',
+      'other-size': '2 mm',
+    });
+  });
+});
+
+describe('the choices in an address', () => {
+  it('are those of the page and the build, and come back as they were', () => {
+    const choices = { build: 'rear', chamfer: '0.05 mm', oils: ['thin'], temperature: '12 °C' };
+    const fragment = fragmentOf(declaration, choices);
+    expect(choicesIn(fragment, declaration)).toEqual({ build: 'rear', chamfer: '0.05 mm', oils: ['thin'] });
+    expect(otherChoices(declaration, choices)).toEqual({ temperature: '12 °C' });
   });
 });

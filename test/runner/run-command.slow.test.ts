@@ -55,23 +55,31 @@ describe('a run', () => {
     );
   });
 
-  it('of all notebooks leaves out the one that this parts file cannot answer, says why, and ends with 1', async () => {
+  it('of all notebooks tells which one this parts file cannot answer and why, in the index too, and ends with 1', async () => {
     const { exitCode, printed, errors, folder } = await run('--parts', 'parts.json');
     expect(errors).toBe('');
     expect(exitCode).toBe(1);
     const out = path.join(folder, 'out');
     expect(printed.split('\n')).toEqual([
       'sample: 1 figure, 1 of 1 checks passed',
-      'refusing: left out, since speed must be greater than 0 m/s, got -1 m/s',
+      'refusing: not answered, since speed must be greater than 0 m/s, got -1 m/s',
       path.join(out, 'sample', 'sample.html'),
+      path.join(out, 'refusing', 'refusing.html'),
       path.join(out, 'index.html'),
+      path.join(out, 'dashpot.html'),
     ]);
-    expect(readdirSync(out).sort()).toEqual(['index.html', 'sample']);
-    expect(readFileSync(path.join(out, 'index.html'), 'utf8')).not.toContain('A refusal');
+    expect(readdirSync(out).sort()).toEqual(['dashpot.html', 'index.html', 'refusing', 'sample']);
+    for (const file of ['index.html', 'dashpot.html']) {
+      const text = readFileSync(path.join(out, file), 'utf8');
+      expect(text).toContain('A refusal');
+      expect(text).toContain('do not say enough to answer this yet');
+    }
+    const page = readFileSync(path.join(out, 'refusing', 'refusing.html'), 'utf8');
+    expect(page).toContain('speed must be greater than 0 m/s, got -1 m/s');
   });
 
   it('leaves the same bytes in another process, time zone and locale', async () => {
-    const { folder } = await run('sample', '--temperature', '12 °C');
+    const { folder } = await run();
     const script = fileURLToPath(new URL('./print-contents.ts', import.meta.url));
     const environment = {
       PATH: process.env['PATH'],
@@ -84,7 +92,7 @@ describe('a run', () => {
       encoding: 'utf8',
       maxBuffer: 1e8,
     });
-    expect(JSON.parse(there)).toEqual(contents(path.join(folder, 'out', 'sample')));
+    expect(JSON.parse(there)).toEqual(contents(path.join(folder, 'out')));
   });
 
   it('draws letters into the PNG: without a font there is less ink', async () => {

@@ -35,12 +35,14 @@ export async function run(...args: readonly string[]): Promise<Run> {
   return { exitCode, printed: printed.join('\n'), errors: errors.join('\n'), folder };
 }
 
-/** The files of a folder by name, in base 64. */
+/** The files of a folder and of those in it by name, in base 64. */
 export function contents(folder: string): Readonly<Record<string, string>> {
   return Object.fromEntries(
-    readdirSync(folder)
+    readdirSync(folder, { recursive: true, withFileTypes: true })
+      .filter((entry) => entry.isFile())
+      .map(({ parentPath, name }) => path.join(parentPath, name))
       .sort()
-      .map((name) => [name, readFileSync(path.join(folder, name), 'base64')]),
+      .map((file) => [path.relative(folder, file), readFileSync(file, 'base64')]),
   );
 }
 

@@ -1,8 +1,8 @@
 import { type PartsFile, partsFile } from '../../parts/parts-file.js';
-import { type Case, caseOf } from './case.js';
+import { takeFile } from './bench.js';
+import { choicesIn, otherChoices } from './choices.js';
 import { failureText } from './failure.js';
-import type { Session } from './session.js';
-import { type Settings, settingsFor, settingsFrom } from './settings.js';
+import { arrive, type Session, unchosen } from './session.js';
 
 /** What a reader can do. */
 export interface Actions {
@@ -13,10 +13,10 @@ export interface Actions {
   openFile(name: string, text: string): void;
   /** Goes on with a changed parts file, compared with what it was. */
   editFile(changed: () => PartsFile): void;
-  /** Back to the case that the page came with. */
+  /** Back to the parts that the page came with. */
   back(): void;
-  /** Follows the fragment of the address. */
-  readAddress(): void;
+  /** Comes to the page: with the choices that its address names, else with those that the reader made before. */
+  arrive(address: string | undefined): void;
 }
 
 /**
@@ -27,41 +27,38 @@ export interface Actions {
  * @param complain - told what is wrong with a parts file
  */
 export function actions(session: Session, follow: () => void, complain: (text: string) => void): Actions {
-  const { parameters } = session.notebook;
-  const ask = (file: PartsFile, settings: Settings): void => {
-    session.wanted = { file, settings };
-    follow();
-  };
-  const begin = (start: Case): void => {
-    session.start = start;
-    ask(start.file, start.settings);
-  };
-  const fitting = ({ parts }: PartsFile, { settings, file }: Session['wanted']): Settings =>
-    settingsFor(parts, parameters, { settings, before: file.parts });
-  const attempt = (work: () => void): void => {
+  const { bench, notebook } = session;
+  const { parameters } = notebook;
+  const take = (changed: () => PartsFile, opened: boolean): void => {
     try {
-      work();
+      takeFile(bench, changed(), opened);
+      arrive(session);
+      follow();
     } catch (error) {
       complain(failureText(error));
     }
   };
   return {
-    change: (name, setting) => ask(session.wanted.file, { ...session.wanted.settings, [name]: setting }),
-    reset: () => ask(session.wanted.file, fitting(session.wanted.file, session.start)),
-    openFile: (name, text) =>
-      attempt(() => {
-        const file = partsFile(name, text);
-        begin(caseOf(session.notebook, file, fitting(file, session.wanted)));
-      }),
-    editFile: (changed) =>
-      attempt(() => {
-        const file = changed();
-        ask(file, fitting(file, session.wanted));
-      }),
-    back: () => begin(session.first),
-    readAddress: () => {
-      session.fromAddress = true;
-      ask(session.wanted.file, settingsFrom(location.hash, parameters, session.start.settings));
+    change(name, setting) {
+      const { [name]: _before, ...others } = bench.choices;
+      bench.choices = others;
+      session.without.delete(name);
+      // What is as it would be anyway is not chosen, and follows the parts again.
+      if (String(setting) !== String(unchosen(session, name))) bench.choices = { ...others, [name]: setting };
+      follow();
+    },
+    reset() {
+      bench.choices = otherChoices(parameters, bench.choices);
+      follow();
+    },
+    openFile: (name, text) => take(() => partsFile(name, text), true),
+    editFile: (changed) => take(changed, false),
+    back: () => take(() => bench.origin, true),
+    arrive(address) {
+      arrive(session);
+      session.address = address === undefined ? undefined : choicesIn(address, parameters);
+      if (session.address !== undefined) session.without.clear();
+      follow();
     },
   };
 }

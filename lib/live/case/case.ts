@@ -1,11 +1,17 @@
 import { type Page, pageFigures } from '../../page/blocks/page.js';
 import type { BodyContent } from '../../page/html/page-body.js';
 import type { Notebook } from '../../page/notebook.js';
-import type { ParameterTexts } from '../../page/parameters/read-parameters.js';
+import {
+  type ParameterTexts,
+  partsAround,
+  readParameterValues,
+} from '../../page/parameters/read-parameters.js';
 import { runNotebook } from '../../page/run-notebook.js';
+import { unansweredPage } from '../../page/unanswered.js';
 import type { PartsFile } from '../../parts/parts-file.js';
 import type { Figure } from '../../plot/chart/figure.js';
 import { besideStart } from '../../plot/figure/beside-start.js';
+import { expectedFailure } from './failure.js';
 import { type Settings, settingsOf } from './settings.js';
 
 /** What a page shows: a parts file, settings, and what the notebook makes of them. */
@@ -19,18 +25,36 @@ export interface Case {
 /**
  * Runs a notebook.
  *
+ * @param notebook - the notebook
+ * @param file - the parts
+ * @param texts - what is given for its parameters
+ * @param build - the build that the rest begins at; the first of the file unless given
  * @throws ParameterError, InputError, ConvergenceError for settings that cannot be used
  */
-export function caseOf(notebook: Notebook, file: PartsFile, texts: ParameterTexts): Case {
-  const { parts } = file;
-  const { page, values, parameters } = runNotebook(notebook, parts, texts);
-  const places = new Map(pageFigures(page).map(({ id }) => [id, { wide: '', narrow: '' }]));
-  return {
-    file,
-    settings: settingsOf(notebook.parameters, values),
-    page,
-    body: { page, about: parts.about, parameters, pictures: places },
-  };
+export function caseOf(notebook: Notebook, file: PartsFile, texts: ParameterTexts, build?: string): Case {
+  const { page, values, parameters } = runNotebook(notebook, file.parts, texts, build);
+  return caseWith(file, page, settingsOf(notebook.parameters, values), parameters);
+}
+
+/** The settings of a notebook where these are given, in words that can be given again. */
+export function settingsWith(
+  notebook: Notebook,
+  { parts }: PartsFile,
+  texts: ParameterTexts,
+  build?: string,
+): Settings {
+  const { parameters } = notebook;
+  return settingsOf(parameters, readParameterValues(parameters, texts, partsAround(parts, build)));
+}
+
+/** Runs a notebook from what it begins with; where the file does not say enough, the case is a page that says what it needs. */
+export function startOf(notebook: Notebook, file: PartsFile, given: ParameterTexts): Case {
+  try {
+    return caseOf(notebook, file, given);
+  } catch (error) {
+    if (!expectedFailure(error)) throw error;
+    return caseWith(file, unansweredPage(error), {}, []);
+  }
 }
 
 /** The figures of a case, each with that of the start behind it where the two cases differ. */
@@ -42,4 +66,14 @@ export function figuresOf(now: Case, start: Case): readonly Figure[] {
     const other = before.get(figure.id);
     return other === undefined ? figure : besideStart(figure, other);
   });
+}
+
+function caseWith(
+  file: PartsFile,
+  page: Page,
+  settings: Settings,
+  parameters: BodyContent['parameters'],
+): Case {
+  const pictures = new Map(pageFigures(page).map(({ id }) => [id, { wide: '', narrow: '' }]));
+  return { file, settings, page, body: { page, about: file.parts.about, parameters, pictures } };
 }

@@ -6,8 +6,13 @@ import { QuantityError } from '../../units/index.js';
 
 const expected = [ParameterError, PartsFileError, InputError, QuantityError, ConvergenceError];
 
-/** What is wrong, in the words of the command line; anything else is a fault of ours and says so. */
+/** Whether an error is about what a reader gave; anything else is a fault of ours. */
+export function expectedFailure(error: unknown): error is Error {
+  return expected.some((kind) => error instanceof kind);
+}
+
+/** What is wrong, in the words of the command line; a fault of ours says so. */
 export function failureText(error: unknown): string {
-  if (error instanceof Error && expected.some((kind) => error instanceof kind)) return error.message;
+  if (expectedFailure(error)) return error.message;
   return `This cannot be calculated, and it should: ${String(error)}`;
 }

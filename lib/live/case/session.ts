@@ -1,29 +1,51 @@
 import type { Notebook } from '../../page/notebook.js';
-import { type PartsFile, partsFile } from '../../parts/parts-file.js';
-import { type Case, caseOf } from './case.js';
-import { fragmentOf, type Settings } from './settings.js';
-import { readStart } from './start.js';
+import { ParameterError } from '../../page/parameters/parameter-error.js';
+import { optionName } from '../../page/parameters/parameter-text.js';
+import { buildParameter } from '../../page/parameters/read-parameters.js';
+import type { Bench } from './bench.js';
+import { type Case, caseOf, settingsWith, startOf } from './case.js';
+import { type Choices, chosenBuild, otherChoices, ownChoices } from './choices.js';
 
 /** All that changes while a page is read. */
 export interface Session {
   readonly notebook: Notebook;
-  /** The case that the page came with. */
-  readonly first: Case;
-  /** The case that others are compared with; another one once a parts file is opened. */
+  readonly bench: Bench;
+  /** The case that others are compared with. */
   start: Case;
   /** The case on the screen. */
   now: Case;
-  /** What the reader asks for; it may not be possible. */
-  wanted: { readonly file: PartsFile; readonly settings: Settings };
-  /** Whether the address asks for it, and not a control. */
-  fromAddress: boolean;
+  /** What the address asks for; whether it is possible is not known yet. */
+  address: Choices | undefined;
+  /** Options that this page goes without: chosen on another page, and nothing that this one accepts. */
+  readonly without: Map<string, string>;
 }
 
-/** Begins with the case that the page carries. */
-export function openSession(notebook: Notebook): Session {
-  const { partsName, partsText, given } = readStart();
-  const first = caseOf(notebook, partsFile(partsName, partsText), given);
-  return { notebook, first, start: first, now: first, wanted: first, fromAddress: false };
+/** Opens the page of a notebook at its start. */
+export function openSession(notebook: Notebook, bench: Bench): Session {
+  const start = startOf(notebook, bench.start, bench.given);
+  return { notebook, bench, start, now: start, address: undefined, without: new Map() };
+}
+
+/** Comes to a page, perhaps again: what was chosen and changed elsewhere holds here too, as far as the page accepts it. */
+export function arrive(session: Session): void {
+  const { notebook, bench, without } = session;
+  if (session.start.file !== bench.start) session.start = startOf(notebook, bench.start, bench.given);
+  without.clear();
+  for (const [name, choice] of Object.entries(ownChoices(notebook.parameters, bench.choices))) {
+    const fault = faultOf(session, name, choice);
+    if (fault !== undefined) without.set(name, fault);
+  }
+}
+
+function faultOf({ notebook, bench }: Session, name: string, choice: Choices[string]): string | undefined {
+  const one = Object.entries(notebook.parameters).filter(([key]) => optionName(key) === name);
+  try {
+    settingsWith({ ...notebook, parameters: Object.fromEntries(one) }, bench.file, { [name]: choice });
+    return undefined;
+  } catch (error) {
+    if (error instanceof ParameterError) return error.message;
+    throw error;
+  }
 }
 
 /**
@@ -31,7 +53,32 @@ export function openSession(notebook: Notebook): Session {
  *
  * @throws ParameterError, InputError, ConvergenceError where it is not possible
  */
-export function caseWanted({ notebook, start, wanted }: Session): Case {
-  const same = wanted.file === start.file && fragmentOf(wanted.settings, start.settings) === '';
-  return same ? start : caseOf(notebook, wanted.file, wanted.settings);
+export function caseWanted({ notebook, bench, start, address, without }: Session): Case {
+  const choices = address ?? bench.choices;
+  const build = chosenBuild(choices);
+  const texts = address === undefined ? ownChoices(notebook.parameters, choices) : { ...choices };
+  const own = Object.entries(texts).filter(
+    ([name]) => !without.has(name) && (name !== buildParameter || buildParameter in notebook.parameters),
+  );
+  if (bench.file === start.file && own.length === 0 && build === undefined) return start;
+  return caseOf(notebook, bench.file, { ...bench.given, ...Object.fromEntries(own) }, build);
+}
+
+/** Makes the choices of the address those of the reader. */
+export function keepAddress(session: Session): void {
+  const { notebook, bench, address } = session;
+  if (address !== undefined)
+    bench.choices = { ...otherChoices(notebook.parameters, bench.choices), ...address };
+  session.address = undefined;
+}
+
+/** What a setting is while the reader chooses nothing for it, as far as that can be said. */
+export function unchosen({ notebook, bench }: Session, name: string): Choices[string] | undefined {
+  const build = name === buildParameter ? undefined : chosenBuild(bench.choices);
+  try {
+    return settingsWith(notebook, bench.file, bench.given, build)[name];
+  } catch (error) {
+    if (error instanceof ParameterError) return undefined;
+    throw error;
+  }
 }

@@ -5,6 +5,8 @@ export interface Start {
   readonly partsName: string;
   readonly partsText: string;
   readonly given: ParameterTexts;
+  /** Of the parts file; what is kept on the device is kept for it. Only a document of all notebooks has one. */
+  readonly fingerprint?: string;
 }
 
 /** Reads what the page carries for its program. */

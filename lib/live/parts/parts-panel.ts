@@ -22,9 +22,20 @@ export interface PartsListeners {
   readonly back: () => void;
 }
 
+/** What is kept on the device. */
+export interface Keeping {
+  /** Says what is kept and where, or that nothing can be. */
+  readonly sentence: string;
+  /** Forgets all of it; where nothing can be kept there is nothing to forget. */
+  readonly forget: (() => void) | undefined;
+}
+
 /** Makes the panel: open a file, change its parts, save the file. Nothing leaves the device. */
-export function partsPanel({ opened, edited, back }: PartsListeners): PartsPanel {
-  const element = panelElement();
+export function partsPanel(
+  { opened, edited, back }: PartsListeners,
+  keeping: Keeping | undefined,
+): PartsPanel {
+  const element = panelElement(keeping);
   const form = partForm(edited);
   elementIn(element, '.form').replaceWith(form.element);
   let shown: PartsFile | undefined;
@@ -40,11 +51,12 @@ export function partsPanel({ opened, edited, back }: PartsListeners): PartsPanel
     if (chosen !== undefined) opened(chosen.name, await chosen.text());
     file.value = '';
   });
-  const [save, original] = element.querySelectorAll('.file button');
+  const [save, original, forget] = element.querySelectorAll('.file button');
   save?.addEventListener('click', () => {
     if (shown !== undefined) saveFile(shown.name, new Blob([shown.text], { type: 'text/plain' }));
   });
   original?.addEventListener('click', back);
+  forget?.addEventListener('click', () => keeping?.forget?.());
   return {
     element,
     show(next) {
@@ -55,12 +67,15 @@ export function partsPanel({ opened, edited, back }: PartsListeners): PartsPanel
   };
 }
 
-function panelElement(): Element {
+function panelElement(keeping: Keeping | undefined): Element {
+  const kept = keeping === undefined ? html`` : html`<p class="kept">${keeping.sentence}</p>`;
+  const forget =
+    keeping?.forget === undefined ? html`` : html` <button type="button">Forget what is kept</button>`;
   const [element] = domNodes(html`<details class="panel parts"><summary>Parts</summary>
 <p>From <b></b>; what you open or change stays on this device.</p>
 <div class="control"><label for="parts-open">Open a parts file</label><input type="file" id="parts-open" accept=".yaml,.yml,.json"></div>
 <div class="form"></div>
-<p class="row file"><button type="button">Save parts file</button> <button type="button">Parts of this page</button></p></details>`);
+<p class="row file"><button type="button">Save parts file</button> <button type="button">Parts of this page</button>${forget}</p>${kept}</details>`);
   if (!(element instanceof Element)) throw new TypeError('the panel is one element');
   return element;
 }

@@ -13,7 +13,7 @@ export interface Pictures {
 }
 
 /** Pictures in the figures of a page, made when they are first drawn. */
-export function pictures(specs: CompiledSpecs): Pictures {
+export function pictures(main: Element, specs: CompiledSpecs): Pictures {
   const made = new Map<Element, Picture>();
   const unseen = new Set<Element>();
   const watch = new IntersectionObserver(
@@ -40,7 +40,7 @@ export function pictures(specs: CompiledSpecs): Pictures {
     async drawSeen(figures) {
       const layout = layoutShown();
       for (const figure of figures) {
-        const place = placeOf(figure, layout);
+        const place = placeOf(main, figure, layout);
         if (place !== null && !unseen.has(place)) await draw(figure, layout, place);
       }
     },
@@ -54,12 +54,12 @@ export function pictures(specs: CompiledSpecs): Pictures {
       }
       for (const figure of figures)
         for (const layout of ['wide', 'narrow'] as const) {
-          const place = placeOf(figure, layout);
+          const place = placeOf(main, figure, layout);
           if (place !== null) await draw(figure, layout, place);
         }
     },
     async svg(figure, layout) {
-      const place = placeOf(figure, layout);
+      const place = placeOf(main, figure, layout);
       if (place !== null) await draw(figure, layout, place);
       const svg = place?.querySelector('svg');
       if (!(svg instanceof SVGElement)) throw new TypeError(`${figure.id} was not drawn`);
@@ -68,6 +68,6 @@ export function pictures(specs: CompiledSpecs): Pictures {
   };
 }
 
-function placeOf({ id }: Figure, layout: LayoutName): Element | null {
-  return document.querySelector(`#${id}>.${layout}`);
+function placeOf(main: Element, { id }: Figure, layout: LayoutName): Element | null {
+  return main.querySelector(`#${id}>.${layout}`);
 }

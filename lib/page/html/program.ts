@@ -1,5 +1,6 @@
 import { sha256Base64 } from '../blocks/digest.js';
 import { type Html, html, trusted } from './html.js';
+import { unpack } from './packed-text.js';
 
 /**
  * The program that makes a page live, and what it starts from.
@@ -9,7 +10,7 @@ import { type Html, html, trusted } from './html.js';
 export interface Program {
   /** Script text; it finds the start with the id `start`. */
   readonly script: string;
-  /** The script in pieces, each as raw DEFLATE (RFC 1951) in base 64, the form in which a page carries it. */
+  /** The script in pieces, each as raw DEFLATE (RFC 1951) in the characters of `packedText`, the form in which a page carries it. */
   readonly packed: readonly string[];
   /** Plain data for the script. */
   readonly start: unknown;
@@ -20,9 +21,9 @@ export interface Program {
  * browser guards scripts with trusted types, only the one rule made here can make one, and it is made once.
  */
 const loader = `
+const unpack = ${unpack};
 const texts = [...document.querySelectorAll('.program')].map((piece) => {
-  const packed = Uint8Array.from(atob(piece.textContent), (sign) => sign.charCodeAt(0));
-  return new Response(new Blob([packed]).stream().pipeThrough(new DecompressionStream('deflate-raw'))).text();
+  return new Response(new Blob([unpack(piece.textContent)]).stream().pipeThrough(new DecompressionStream('deflate-raw'))).text();
 });
 const rule = globalThis.trustedTypes?.createPolicy('program', { createScript: (text) => text });
 Promise.all(texts).then((all) => {

@@ -1,6 +1,8 @@
 import { prose } from '../blocks/prose.js';
-import { type Html, html, trusted } from './html.js';
+import { html } from './html.js';
 import { type EmbeddedFont, htmlDocument } from './html-document.js';
+import { indexList } from './index-list.js';
+import { indexTitle } from './index-title.js';
 import { type Provenance, pageFooter } from './page-footer.js';
 
 /**
@@ -41,23 +43,18 @@ export interface IndexContent {
  * @public
  */
 export async function renderIndex({ entries, about, fonts, provenance }: IndexContent): Promise<string> {
+  const items = entries.map(({ picture, ...entry }) => ({
+    ...entry,
+    address: `${entry.name}/${entry.name}.html`,
+    ...(picture === undefined ? {} : { picture: thumbnail(picture, entry.name) }),
+  }));
   const body = html`<header>
-<h1>Damping, question by question</h1>
+<h1>${indexTitle}</h1>
 <p class="question">${prose(about)}</p>
 </header>
-<main><ol class="index">
-${entries.map(entryHtml)}</ol></main>
+<main>${indexList(items)}</main>
 ${pageFooter(provenance)}`;
-  return htmlDocument('Damping, question by question', fonts, body);
-}
-
-function entryHtml({ name, title, question, answer, picture }: IndexEntry): Html {
-  const small =
-    picture === undefined ? '' : html`<div class="thumbnail">${trusted(thumbnail(picture, name))}</div>`;
-  return html`<li>${small}<div><h2><a href="${name}/${name}.html">${title}</a></h2>
-<p class="question">${prose(question)}</p>
-<p>${prose(answer)}</p></div></li>
-`;
+  return htmlDocument(indexTitle, fonts, body);
 }
 
 /** A picture without its words, which stand beside it, and with ids of its own: two pages may have a figure of one name. */

@@ -18,6 +18,11 @@ export interface ParameterWords {
   readonly label: string;
   /** One sentence: what it does to the page. */
   readonly help: string;
+  /**
+   * What it is on every page that has a parameter of this name, where the label of this page says it in other words. One name has one
+   * meaning: a reader chooses it once for all pages.
+   */
+  readonly meaning?: string;
 }
 
 /**

@@ -20,7 +20,8 @@ interface NamedPart {
 type AnyValue = number | string | NamedPart | readonly NamedPart[];
 
 /**
- * Reads what a user wrote for the parameters of a notebook, and fills in the rest.
+ * Reads what a user wrote for the parameters of a notebook, and fills in the rest: from the build chosen by a parameter `build`, else from the first
+ * build of the file, else from the declaration.
  *
  * @param declaration - the parameters of the notebook
  * @param texts - what the user wrote
@@ -45,10 +46,11 @@ export function readParameterValues<P extends Parameters>(
       problems.push(unknownName(`no parameter "${key}"`, optionName(key), [...names.keys()]));
     else written.set(name, text);
   }
+  const ofBuild = aroundBuild(declaration, written, parts);
   const values: Record<string, AnyValue> = {};
   for (const [name, parameter] of Object.entries(declaration)) {
     try {
-      values[name] = readValue(parameter, written.get(name), parts);
+      values[name] = readValue(parameter, written.get(name), ofBuild);
     } catch (error) {
       if (!(error instanceof ParameterError || error instanceof QuantityError)) throw error;
       problems.push(...error.message.split('\n').map((line) => `${optionName(name)}: ${line}`));
@@ -57,6 +59,32 @@ export function readParameterValues<P extends Parameters>(
   if (problems.length > 0) throw new ParameterError(problems);
   // Each value was read by the kind of its own parameter, which the mapped type cannot see.
   return values as ParameterValues<P>;
+}
+
+/** The parameter that chooses the build of the reader; what is not given begins at that build. */
+export const buildParameter = 'build';
+
+/**
+ * Parts in which a build comes first, where one is chosen: what is not given begins at it, as it otherwise does at the first build of the file.
+ *
+ * @throws ParameterError where the file has no build of that name
+ */
+export function partsAround(parts: Parts, build: string | undefined): Parts {
+  if (build === undefined) return parts;
+  partNamed(parts.builds, 'builds', build);
+  const first = parts.builds.filter(({ name }) => name === build);
+  return { ...parts, builds: [...first, ...parts.builds.filter(({ name }) => name !== build)] };
+}
+
+function aroundBuild(
+  declaration: Parameters,
+  written: ReadonlyMap<string, string | readonly string[]>,
+  parts: Parts,
+): Parts {
+  const text = written.get(buildParameter);
+  const chooses = declaration[buildParameter]?.kind === 'part' && typeof text === 'string';
+  // An unknown build is told where the build itself is read.
+  return chooses && parts.builds.some(({ name }) => name === text) ? partsAround(parts, text) : parts;
 }
 
 /** A sentence on an unknown name, with the known names near it, or all of a few. */

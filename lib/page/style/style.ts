@@ -1,6 +1,7 @@
 import { inkColours } from '../../plot/chart/palette.js';
 import { checklistStyle } from './checklist-style.js';
 import { controlStyle } from './control-style.js';
+import { indexStyle } from './index-style.js';
 
 type ColourName = keyof typeof inkColours | 'panel' | 'passed' | 'failed' | 'caution';
 
@@ -65,12 +66,6 @@ figcaption{margin-top:.5rem;font-size:.95rem}
 .narrow{display:none}
 a{color:inherit}
 a:focus-visible{outline:3px solid var(--ink);outline-offset:2px}
-.index{list-style:none;padding:0;margin:1rem 0}
-.index li{display:grid;grid-template-columns:1fr 13rem;gap:0 1.5rem;padding:1.25rem 0;border-top:1px solid var(--grid)}
-.index h2{margin:0 0 .25rem}
-.index .question{font-size:1rem}
-.index .thumbnail{grid-column:2;grid-row:1}
-.index svg{display:block;width:100%;height:auto}
 details{margin-top:.5rem;font-size:.95rem}
 summary{cursor:pointer;color:var(--muted)}
 summary:focus-visible,.table:focus-visible{outline:3px solid var(--ink);outline-offset:2px}
@@ -106,8 +101,6 @@ const phone = `
 header,main,footer{padding-left:1rem;padding-right:1rem}
 .wide{display:none}
 .narrow{display:block}
-.index li{grid-template-columns:1fr}
-.index .thumbnail{grid-column:1;grid-row:2;max-width:15rem}
 }
 `;
 
@@ -116,7 +109,7 @@ const print = `
 @media print{
 body{font-size:10.5pt}
 header,main,footer{max-width:none;padding:0}
-figure,.check,.caution,.answer,tr,.index li{break-inside:avoid}
+figure,.check,.caution,.answer,tr{break-inside:avoid}
 h2,caption{break-after:avoid}
 .table{overflow:visible}
 details:not([open]),footer details,.file{display:none}
@@ -126,4 +119,4 @@ details:not([open]),footer details,.file{display:none}
 /** The style sheet of a page; light, dark, phone and paper. Nothing moves, so reduced motion needs no rule. */
 export const styleSheet = `:root{${variables(light)}}
 ${layout}${phone}@media screen and (prefers-color-scheme:dark){:root{${variables(dark)}}${darkFigures()}}
-${print}${checklistStyle}${controlStyle}`;
+${print}${checklistStyle}${controlStyle}${indexStyle}`;

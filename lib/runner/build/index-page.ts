@@ -1,4 +1,4 @@
-import { contentHash, type IndexEntry, type Notebook, renderIndex } from '../../page/index.js';
+import { contentHash, type IndexEntry, type Notebook, renderIndex, renderOneFile } from '../../page/index.js';
 import type { PartsFile } from '../../parts/parts-file.js';
 import { embeddedFonts } from './fonts.js';
 import type { RenderedNotebook, RunFacts } from './render-notebook.js';
@@ -27,4 +27,25 @@ export async function indexPage(
   const provenance = { version, notices, contentHash: await contentHash(text, []) };
   const content = { entries, about: parts.about, fonts: [], provenance };
   return renderIndex({ ...content, fonts: await embeddedFonts(await renderIndex(content)) });
+}
+
+/**
+ * All pages of one run in one file.
+ *
+ * @param letters - texts whose letters the pages may show, besides those of the index
+ */
+export async function oneFile(
+  entries: readonly IndexEntry[],
+  { name, text, parts }: PartsFile,
+  { version, notices, programs }: RunFacts,
+  letters: string,
+): Promise<string> {
+  if (programs === undefined) throw new TypeError('one file needs a program');
+  const { file } = programs;
+  const fingerprint = await contentHash(text, []);
+  const provenance = { version, notices: [...notices, ...file.notices], contentHash: fingerprint };
+  const content = { entries, about: parts.about, fonts: [], provenance };
+  const program = { ...file, start: { partsName: name, partsText: text, given: {}, fingerprint } };
+  const fonts = await embeddedFonts(letters + (await renderOneFile(content, program)));
+  return renderOneFile({ ...content, fonts }, program);
 }

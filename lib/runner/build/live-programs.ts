@@ -2,6 +2,7 @@ import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { deflateRawSync } from 'node:zlib';
 import type { Plugin } from 'esbuild';
+import { packedText } from '../../page/html/packed-text.js';
 import type { Notice } from '../../page/index.js';
 import { runtimeSpecs } from '../../plot/vega/runtime-specs.js';
 import { licences } from './licences.js';
@@ -10,7 +11,7 @@ import { programModules } from './program-modules.js';
 /** A program in the form in which a page carries it, and the licences of what is in it. */
 export interface LiveProgram {
   readonly script: string;
-  /** The script in pieces, each as raw DEFLATE in base 64; the first is the same in all pages. */
+  /** The script in pieces, each as raw DEFLATE in the characters of `packedText`; the first is the same in all pages. */
   readonly packed: readonly string[];
   readonly notices: readonly Notice[];
 }
@@ -19,13 +20,15 @@ export interface LiveProgram {
 export interface LivePrograms {
   /** That of the page of one notebook. */
   page(notebook: string): LiveProgram;
+  /** That of the file of all notebooks. */
+  readonly file: LiveProgram;
 }
 
 const live = (name: string): string =>
   JSON.stringify(fileURLToPath(new URL(`../../live/${name}`, import.meta.url)));
 
-/** The entry that starts the page of one notebook. */
-const pageEntry = 'start-page';
+/** The entries that start the page of one notebook, and the file of all. */
+const [pageEntry, fileEntry] = ['start-page', 'start-file'];
 
 /** Gives the modules a place, and begins; all of a program is one function. */
 const opening = '(()=>{const modules={},require=(name)=>modules[name];\n';
@@ -40,11 +43,8 @@ const opening = '(()=>{const modules={},require=(name)=>modules[name];\n';
 export async function livePrograms(folder: string, names: readonly string[]): Promise<LivePrograms> {
   const modules = await programModules(
     folder,
-    [pageEntry, ...names].map((name) => ({ in: `live:${name}`, out: name })),
-    [
-      entries(folder, (name) => (path.basename(name) === `${pageEntry}.ts` ? startPage : notebookText(name))),
-      compiledSpecs,
-    ],
+    [pageEntry, fileEntry, ...names].map((name) => ({ in: `live:${name}`, out: name })),
+    [entries(folder, (file) => starts[path.basename(file, '.ts')] ?? notebookText(file)), compiledSpecs],
   );
   const common = modules.needed(pageEntry);
   const first = opening + common.map(modules.text).join('');
@@ -60,20 +60,30 @@ export async function livePrograms(folder: string, names: readonly string[]): Pr
   };
   return {
     page: (notebook) =>
-      program(
-        modules.needed(notebook),
-        `require("./${pageEntry}.js").start(require("./${notebook}.js").notebook);`,
-      ),
+      program(modules.needed(notebook), `${required(pageEntry)}.start(${required(notebook)}.notebook);`),
+    file: program(
+      [...new Set([fileEntry, ...names].flatMap(modules.needed))],
+      `${required(fileEntry)}.start([${names.map((name) => `${required(name)}.notebook`).join()}]);`,
+    ),
   };
 }
 
 function packed(text: string): string {
-  return deflateRawSync(text, { level: 9 }).toString('base64');
+  return packedText(deflateRawSync(text, { level: 9 }));
 }
 
-const startPage = `import { livePage } from ${live('live-page.ts')};
+const starts: Readonly<Record<string, string>> = {
+  [pageEntry]: `import { livePage } from ${live('live-page.ts')};
 import specs from 'compiled-specs';
-export const start = (notebook) => livePage(notebook, specs);`;
+export const start = (notebook) => livePage(notebook, specs);`,
+  [fileEntry]: `import { liveFile } from ${live('live-file.ts')};
+import specs from 'compiled-specs';
+export const start = (notebooks) => liveFile(notebooks, specs);`,
+};
+
+function required(name: string): string {
+  return `require(${JSON.stringify(`./${name}.js`)})`;
+}
 
 function notebookText(notebook: string): string {
   return `export { notebook } from ${JSON.stringify(notebook)};`;

@@ -12,6 +12,7 @@ import {
   pageTables,
   renderHtml,
   tableCsv,
+  unansweredPage,
 } from '../../page/index.js';
 import { runNotebook } from '../../page/run-notebook.js';
 import type { PartsFile } from '../../parts/parts-file.js';
@@ -31,6 +32,8 @@ export interface RunFacts {
 /** A page with the files it is written as, by file name. */
 export interface RenderedNotebook {
   readonly page: Page;
+  /** Why the parts file does not say enough for the notebook; the page says what it needs. */
+  readonly unanswered?: Error;
   readonly pictures: Pictures;
   readonly files: ReadonlyMap<string, string | Uint8Array>;
 }
@@ -42,11 +45,37 @@ export interface RenderedNotebook {
  */
 export async function renderNotebook(
   notebook: Notebook,
-  { name, text, parts }: PartsFile,
+  file: PartsFile,
   given: ParameterTexts,
-  { version, notices, programs }: RunFacts,
+  facts: RunFacts,
 ): Promise<RenderedNotebook> {
-  const { page, parameters } = runNotebook(notebook, parts, given);
+  const { page, parameters } = runNotebook(notebook, file.parts, given);
+  return renderPage(notebook, page, parameters, { file, given, facts });
+}
+
+/** Makes the files of a notebook that the parts file does not say enough for: a page that says what it needs. */
+export async function renderUnanswered(
+  notebook: Notebook,
+  file: PartsFile,
+  unanswered: Error,
+  facts: RunFacts,
+): Promise<RenderedNotebook> {
+  const rendered = await renderPage(notebook, unansweredPage(unanswered), [], { file, given: {}, facts });
+  return { ...rendered, unanswered };
+}
+
+async function renderPage(
+  notebook: Notebook,
+  page: Page,
+  parameters: PageContent['parameters'],
+  {
+    file,
+    given,
+    facts,
+  }: { readonly file: PartsFile; readonly given: ParameterTexts; readonly facts: RunFacts },
+): Promise<RenderedNotebook> {
+  const { name: partsName, text: partsText, parts } = file;
+  const { version, notices, programs } = facts;
   const program = programs?.page(notebook.name);
   const content: PageContent = {
     title: notebook.title,
@@ -59,11 +88,9 @@ export async function renderNotebook(
     provenance: {
       version,
       notices: [...notices, ...(program?.notices ?? [])],
-      contentHash: await contentHash(text, parameters),
+      contentHash: await contentHash(partsText, parameters),
     },
-    ...(program === undefined
-      ? {}
-      : { program: { ...program, start: { partsName: name, partsText: text, given } } }),
+    ...(program === undefined ? {} : { program: { ...program, start: { partsName, partsText, given } } }),
   };
   const fonts = await embeddedFonts(await renderHtml(content));
   return { page, pictures: content.pictures, files: await filesOf(notebook.name, content, fonts) };

@@ -1,0 +1,99 @@
+import { indexTitle } from '../page/html/index-title.js';
+import type { Notebook } from '../page/notebook.js';
+import { openBench } from './case/bench.js';
+import { readStart } from './case/start.js';
+import { found } from './document/found.js';
+import { patchChildren } from './document/patch.js';
+import { openKept } from './index/kept.js';
+import { indexHead, pageEnd, pageHead } from './index/way.js';
+import { openIndex } from './index-view.js';
+import { type CompiledSpecs, narrowWindow } from './pictures/picture.js';
+import { registerTransforms } from './pictures/vega-transforms.js';
+import { openView, type View } from './view.js';
+
+/** Makes a document of all notebooks live: its index, and each page when it is first asked for. */
+export function liveFile(notebooks: readonly Notebook[], specs: CompiledSpecs): void {
+  registerTransforms();
+  const start = readStart();
+  const bench = openBench(
+    start,
+    notebooks.map(({ parameters }) => parameters),
+  );
+  const kept = openKept(start.fingerprint ?? '');
+  kept.restore(bench);
+  const save = (): void => kept.save(bench);
+  const keeping = {
+    sentence: kept.possible
+      ? 'What you choose and change is kept by this browser, on this device only, for this parts file: it is there when you open this file again.'
+      : 'This browser keeps nothing for this file: what you choose and change lasts until you close or reload it. Save the parts file to keep your parts.',
+    forget: kept.possible
+      ? () => {
+          kept.forget();
+          removeEventListener('pagehide', save);
+          history.replaceState(null, '', location.href.split('?')[0]);
+          location.reload();
+        }
+      : undefined,
+  };
+
+  const [header, end] = [found(document.documentElement, 'header'), document.createElement('nav')];
+  end.className = 'way end';
+  end.setAttribute('aria-label', 'Next page');
+  found(document.documentElement, 'footer').before(end);
+  let main: Element = found(document.documentElement, 'main');
+  const index = openIndex(main, notebooks, bench, { specs, keeping }, save);
+  const pages = new Map<string, View>();
+  const pageOf = (notebook: Notebook): View => {
+    const opened =
+      pages.get(notebook.name) ??
+      openView(
+        document.createElement('main'),
+        notebook,
+        bench,
+        { specs, keeping },
+        {
+          rested(fragment) {
+            save();
+            history.replaceState(null, '', `#${notebook.name}${fragment === '' ? '' : `?${fragment}`}`);
+          },
+        },
+      );
+    pages.set(notebook.name, opened);
+    return opened;
+  };
+
+  let shown: View = index;
+  const places = new Map<View, number>();
+  /** Whether the reader follows a link, and does not go back. */
+  let onward = false;
+  const go = (): void => {
+    const [name = '', address] = location.hash.slice(1).split('?');
+    const at = notebooks.findIndex((one) => one.name === name);
+    const [notebook, next] = [notebooks[at], notebooks[(at + 1) % notebooks.length]];
+    places.set(shown, scrollY);
+    shown = notebook === undefined ? index : pageOf(notebook);
+    if (shown.main !== main) main.replaceWith(shown.main);
+    main = shown.main;
+    const isPage = notebook !== undefined && next !== undefined;
+    patchChildren(
+      header,
+      (isPage ? pageHead(notebook, next) : indexHead(indexTitle, bench.file.parts.about)).nodes,
+    );
+    patchChildren(end, isPage ? pageEnd(next).nodes : []);
+    document.title = isPage ? `${notebook.title} · ${indexTitle}` : indexTitle;
+    shown.arrive(address);
+    scrollTo(0, onward ? 0 : (places.get(shown) ?? 0));
+    if (onward) found(header, 'h1#title').focus({ preventScroll: true });
+    onward = false;
+  };
+  document.addEventListener('click', ({ target }) => {
+    const link = target instanceof Element ? target.closest('a') : null;
+    if (link?.getAttribute('href')?.startsWith('#') === true) onward = true;
+  });
+  addEventListener('hashchange', go);
+  addEventListener('pagehide', save);
+  narrowWindow.addEventListener('change', () => shown.follow());
+  history.scrollRestoration = 'manual';
+  document.documentElement.classList.add('live');
+  go();
+}

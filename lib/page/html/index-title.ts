@@ -1,0 +1,2 @@
+/** What the pages are about. */
+export const indexTitle = 'Damping, question by question';

@@ -1,0 +1,283 @@
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { fileURLToPath } from 'node:url';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { programOf } from './carried-program.js';
+import { connect, hasChromium, open, plain, type Rendered, renderedFile, skipReason } from './chromium.js';
+import { measure, violations } from './in-page.js';
+import { demoParts, testNotebooks } from './notebook-folders.js';
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+const ownParts = `dashpot: 1
+about: Invented.
+oils: [{ name: thin, base: silicone, viscosity: 300 cSt, at: 25 °C }]
+pistons: [{ name: mine, diameter: 11.9 mm, thickness: 2 mm, holes: [{ count: 2, diameter: 1.5 mm }] }]
+shocks: [{ name: front, bore: 12 mm, shaft: 3 mm, stroke: 25 mm }]
+`;
+
+describe.skipIf(!hasChromium)(`all pages in one file, in a browser${skipReason}`, () => {
+  let browser: Browser;
+  let built: Rendered;
+
+  beforeAll(async () => {
+    built = await renderedFile(testNotebooks, demoParts);
+    browser = await connect();
+  });
+
+  afterAll(async () => {
+    await browser?.close();
+    built?.remove();
+  });
+
+  const answer = (page: Page) => plain(page.locator('.answer'));
+  const heading = (page: Page) => plain(page.locator('h1'));
+  const saidOf = (page: Page, name: string) => plain(page.locator(`#${name} .said`));
+  const link = (page: Page, name: string) => page.getByRole('link', { name }).first();
+  const openSettings = async (page: Page): Promise<void> => {
+    const panel = page.locator('.panel').first();
+    if ((await panel.getAttribute('open')) === null) await panel.locator('summary').click();
+  };
+  const openParts = async (page: Page): Promise<void> => {
+    if ((await page.locator('.parts').getAttribute('open')) === null)
+      await page.locator('.parts summary').click();
+  };
+
+  it('says the first sentence of each page without scripts', async () => {
+    const { page } = await open(browser, built.address, { javaScriptEnabled: false });
+    expect(await saidOf(page, 'all-controls')).toContain('at 50 % gives 5.00 N');
+    expect(await saidOf(page, 'second-page')).toBe('buggy front: two 1.7 at 50 %.');
+    expect(await plain(page.locator('.caution').first())).toContain('Scripts are off here');
+    expect(await page.locator('button, input, select').count()).toBe(0);
+    await page.context().close();
+  });
+
+  it('leads from the index to a page, on to the next, and back', async () => {
+    const { page, requests, lines } = await open(browser, built.address);
+    expect(await heading(page)).toBe('Damping, question by question');
+    await link(page, 'All controls').click();
+    await expect.poll(() => heading(page)).toBe('All controls');
+    expect(await page.evaluate(() => document.activeElement?.localName)).toBe('h1');
+    await expect.poll(() => page.locator('#line .wide svg path').count()).toBeGreaterThan(2);
+    expect(await answer(page)).toContain('at 50 % gives 5.00 N');
+    await page.locator('.way.end').getByRole('link', { name: 'Next: A second page' }).click();
+    await expect.poll(() => heading(page)).toBe('A second page');
+    expect(await page.title()).toContain('A second page');
+    await page.goBack();
+    await expect.poll(() => heading(page)).toBe('All controls');
+    await link(page, 'All questions').click();
+    await expect.poll(() => heading(page)).toBe('Damping, question by question');
+    expect(await page.locator('#all-controls').count()).toBe(1);
+    expect([requests, lines]).toEqual([[], []]);
+    await page.context().close();
+  });
+
+  it('shows on each page what was chosen on another, and on the index too', async () => {
+    const { page } = await open(browser, `${built.address}#all-controls`);
+    await openSettings(page);
+    await page.locator('#set-slope').fill('80');
+    await expect.poll(() => answer(page)).toContain('at 80 %');
+    await link(page, 'Next: A second page').click();
+    await expect.poll(() => answer(page)).toBe('buggy front: two 1.7 at 80 %.');
+    await openSettings(page);
+    expect(await page.locator('#set-slope').inputValue()).toBe('80');
+    await page.locator('#set-build').selectOption('big buggy front');
+    await expect.poll(() => answer(page)).toBe('big buggy front: eight 1.4 at 80 %.');
+    await link(page, 'All questions').click();
+    await expect.poll(() => saidOf(page, 'second-page')).toBe('big buggy front: eight 1.4 at 80 %.');
+    await expect.poll(() => saidOf(page, 'all-controls')).toContain('eight 1.4 at 80 %');
+    await link(page, 'All controls').click();
+    await expect.poll(() => answer(page)).toContain('eight 1.4 at 80 %');
+    await page.getByRole('button', { name: 'Back to the start' }).click();
+    await expect.poll(() => answer(page)).toContain('two 1.7 at 50 %');
+    await page.context().close();
+  });
+
+  it('says what a page goes without, and what it keeps', async () => {
+    const { page } = await open(browser, `${built.address}#all-controls?slope=150+%25`);
+    await expect.poll(() => answer(page)).toContain('at 150 %');
+    await link(page, 'Next: A second page').click();
+    await expect.poll(() => answer(page)).toContain('at 50 %');
+    expect(await plain(page.locator('.fault'))).toContain(
+      'slope: "150 %" is out of range; accepted is 0% to 100%',
+    );
+    await page.goBack();
+    await expect.poll(() => answer(page)).toContain('at 150 %');
+    await page.context().close();
+  });
+
+  it('has an address for a setting of a page, which says all of it', async () => {
+    const first = await open(browser, `${built.address}#second-page`);
+    await openSettings(first.page);
+    await first.page.locator('#set-slope').fill('70');
+    await first.page.locator('#set-build').selectOption('big buggy front');
+    await expect
+      .poll(() => first.page.url())
+      .toMatch(/#second-page\?build=big\+buggy\+front&slope=70\+%25$/u);
+    const other = await open(browser, first.page.url());
+    await expect.poll(() => answer(other.page)).toBe('big buggy front: eight 1.4 at 70 %.');
+    await other.page.goto(`${built.address}#second-page?slope=999+%25`);
+    await expect.poll(() => plain(other.page.locator('.fault'))).toContain('out of range');
+    expect(await answer(other.page)).toBe('big buggy front: eight 1.4 at 70 %.');
+    await first.page.context().close();
+    await other.page.context().close();
+  });
+
+  it('keeps choices and edits over a reload, and forgets them when asked', async () => {
+    const { page, requests, lines } = await open(browser, `${built.address}#all-controls`);
+    await openSettings(page);
+    await page.locator('#set-slope').fill('90');
+    await openParts(page);
+    await page
+      .locator('#parts-open')
+      .setInputFiles({ name: 'mine.yaml', mimeType: 'text/yaml', buffer: Buffer.from(ownParts) });
+    await expect.poll(() => answer(page)).toContain('mine at 90 %');
+    await page.locator('#parts-which').selectOption({ label: 'Piston mine' });
+    await page.locator('#part-pistons-0-name').fill('my own');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => answer(page)).toContain('my own at 90 %');
+    await expect.poll(() => page.url()).toContain('slope=90');
+    await page.reload();
+    await page.waitForSelector('html.live');
+    await expect.poll(() => answer(page)).toContain('my own at 90 %');
+    await expect.poll(() => page.locator('#line .wide svg').innerHTML()).toContain('starting case');
+    await page.goto(built.address);
+    await page.reload();
+    await page.waitForSelector('html.live');
+    await expect.poll(() => saidOf(page, 'second-page')).toBe('front, my own: my own at 90 %.');
+    await openParts(page);
+    expect(await plain(page.locator('.kept'))).toContain('kept by this browser, on this device only');
+    await page.getByRole('button', { name: 'Forget what is kept' }).click();
+    await expect.poll(() => saidOf(page, 'second-page')).toBe('buggy front: two 1.7 at 50 %.');
+    expect(await page.evaluate(() => localStorage.length)).toBe(0);
+    expect([requests, lines]).toEqual([[], []]);
+    await page.context().close();
+  });
+
+  it('says so where the browser keeps nothing, and works all the same', async () => {
+    const context = await browser.newContext({ offline: true });
+    await context.addInitScript(() => {
+      Object.defineProperty(globalThis, 'localStorage', {
+        get() {
+          throw new DOMException('denied', 'SecurityError');
+        },
+      });
+    });
+    const page = await context.newPage();
+    await page.goto(`${built.address}#second-page`);
+    await expect.poll(() => answer(page)).toContain('at 50 %');
+    await openParts(page);
+    expect(await plain(page.locator('.kept'))).toContain('This browser keeps nothing');
+    expect(await page.getByRole('button', { name: 'Forget what is kept' }).count()).toBe(0);
+    await context.close();
+  });
+
+  it('begins as it came where something unreadable was kept', async () => {
+    const { page } = await open(browser, built.address);
+    await page.evaluate(() => {
+      const { fingerprint } = JSON.parse(document.getElementById('start')?.textContent ?? '');
+      localStorage.setItem(
+        `dashpot ${fingerprint}`,
+        JSON.stringify({ file: { name: 'x.yaml', text: 'nonsense' } }),
+      );
+    });
+    // The page keeps what it has when it is left, which is nothing: the unreadable must come in after that.
+    const kept = await page.evaluate(() => ({ ...localStorage }));
+    const other = await browser.newContext({ offline: true });
+    await other.addInitScript((entries) => {
+      for (const [key, value] of Object.entries(entries)) localStorage.setItem(key, value);
+    }, kept);
+    const again = await other.newPage();
+    await again.goto(`${built.address}#second-page`);
+    await expect.poll(() => answer(again)).toBe('buggy front: two 1.7 at 50 %.');
+    await other.close();
+    await page.context().close();
+  });
+
+  it('finds a question, and a word that only a page says', async () => {
+    const { page } = await open(browser, built.address);
+    const names = () => page.locator('.index li').evaluateAll((all) => all.map(({ id }) => id));
+    await page.locator('#find').fill('COME along');
+    await expect.poll(names).toEqual(['second-page']);
+    expect(await plain(page.locator('.count'))).toContain('1 of 3 pages');
+    await page.locator('#find').fill('heron');
+    await expect.poll(names).toEqual(['second-page']);
+    expect(await plain(page.locator('.found'))).toBe('“A heron stands in the shallows.”');
+    await page.locator('#find').fill('gannet');
+    await expect.poll(names).toEqual([]);
+    await page.locator('#find').fill('');
+    await expect.poll(names).toEqual(['all-controls', 'second-page', 'wants-plenty']);
+    await page.context().close();
+  });
+
+  it('keeps a page that it cannot answer, which says why and answers once the parts say more', async () => {
+    const { page } = await open(browser, built.address);
+    expect(await saidOf(page, 'wants-plenty')).toContain('do not say enough');
+    await link(page, 'A page in want').click();
+    await expect
+      .poll(() => plain(page.locator('main')))
+      .toContain('first oil must be "plenty", got clear 200');
+    await openParts(page);
+    await page.locator('#parts-which').selectOption({ label: 'Oil clear 200' });
+    await page.locator('#part-oils-0-name').fill('plenty');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => answer(page)).toBe('There is plenty.');
+    await page.context().close();
+  });
+
+  it('keeps what was typed and opened on a page while the reader is on another', async () => {
+    const { page } = await open(browser, `${built.address}#all-controls`);
+    await page.locator('#line summary').click();
+    await link(page, 'Next: A second page').click();
+    await expect.poll(() => heading(page)).toBe('A second page');
+    await page.goBack();
+    await expect.poll(() => heading(page)).toBe('All controls');
+    expect(await page.locator('#line details').getAttribute('open')).not.toBeNull();
+    await page.context().close();
+  });
+
+  it('admits no script and no style but its own, by their hashes, and no connection', () => {
+    const text = readFileSync(fileURLToPath(built.address), 'utf8');
+    const [, policy = ''] = /http-equiv="Content-Security-Policy" content="([^"]*)"/u.exec(text) ?? [];
+    const hashed = (part: string): string => `'sha256-${createHash('sha256').update(part).digest('base64')}'`;
+    const [, loader = ''] = /<script>([\s\S]*?)<\/script>/u.exec(text) ?? [];
+    const [, style = ''] = /<style>([\s\S]*?)<\/style>/u.exec(text) ?? [];
+    expect(policy).toBe(
+      `default-src 'none'; script-src ${hashed(loader)} ${hashed(programOf(text))}; img-src blob:; require-trusted-types-for 'script'; trusted-types program; style-src ${hashed(style)}; font-src data:; base-uri 'none'; form-action 'none'`,
+    );
+  });
+
+  it.each([
+    { width: 1024, height: 768, colorScheme: 'light', hash: '' },
+    { width: 390, height: 844, colorScheme: 'dark', hash: '' },
+    { width: 1024, height: 768, colorScheme: 'dark', hash: '#all-controls' },
+    { width: 390, height: 844, colorScheme: 'light', hash: '#all-controls' },
+    { width: 390, height: 844, colorScheme: 'light', hash: '#wants-plenty' },
+  ] as const)('is accessible and fits: $width px, $colorScheme, "$hash"', async (place) => {
+    const { width, height, colorScheme, hash } = place;
+    const { page, requests, lines } = await open(browser, built.address + hash, {
+      viewport: { width, height },
+      colorScheme,
+    });
+    await page.evaluate(() => {
+      for (const part of document.querySelectorAll('details')) part.setAttribute('open', '');
+    });
+    expect((await page.evaluate(measure)).scrollWidth).toBeLessThanOrEqual(width);
+    await page.evaluate(axe);
+    expect(await page.evaluate(violations, [])).toEqual([]);
+    expect([requests, lines]).toEqual([[], []]);
+    await page.context().close();
+  });
+
+  it('prints the page that is read, without controls and without the way to others', async () => {
+    const { page } = await open(browser, `${built.address}#second-page?slope=70+%25`);
+    await expect.poll(() => answer(page)).toContain('at 70 %');
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.locator('.way, .controls, .index').filter({ visible: true }).count()).toBe(0);
+    expect(await page.locator('h1').filter({ visible: true }).textContent()).toBe('A second page');
+    expect(await plain(page.locator('.settings'))).toContain('Slope70%');
+    await page.context().close();
+  });
+});
