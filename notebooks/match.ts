@@ -38,15 +38,30 @@ export const notebook = defineNotebook({
   title: 'The oil that makes another piston feel the same',
   question: 'I change the piston, the body or the day: which oil gives me back the damping I like?',
   parameters: {
-    build: onePart({ list: 'builds', label: 'You like', help: 'The build whose damping you want back.' }),
+    build: onePart({
+      list: 'builds',
+      label: 'You like',
+      meaning: 'Build',
+      help: 'The build whose damping you want back.',
+    }),
     right: quantity({
       ...temperature,
       label: 'Feels right at',
       help: 'Oil temperature at which it feels right, where the parts file says nothing of it.',
       default: 20,
     }),
-    piston: onePart({ list: 'pistons', label: 'New piston', help: 'The piston that goes in now.' }),
-    shock: onePart({ list: 'shocks', label: 'New body', help: 'The body that it runs in.' }),
+    piston: onePart({
+      list: 'pistons',
+      label: 'New piston',
+      meaning: 'Piston',
+      help: 'The piston that goes in now.',
+    }),
+    shock: onePart({
+      list: 'shocks',
+      label: 'New body',
+      meaning: 'Shock',
+      help: 'The body that it runs in.',
+    }),
     now: quantity({
       ...temperature,
       label: 'Oil is now at',

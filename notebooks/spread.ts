@@ -29,7 +29,7 @@ export const notebook = defineNotebook({
     middle: middleSpeed,
     fast: fastSpeed,
     label: labelOff,
-    warmer: temperatureOff,
+    temperatureOff,
     seed: integer({
       label: 'Seed',
       help: 'Another number draws other builds; the same number the same ones.',
@@ -45,7 +45,7 @@ export const notebook = defineNotebook({
     const { assumptions, closed, damper } = assembleShock(build);
     const tolerances = deviations(lengths, {
       viscosity: values.label,
-      temperature: values.warmer,
+      temperature: values.temperatureOff,
       gasVolume: fillOff ?? usualFillOff * closed.gasVolume,
     });
     if (Object.keys(tolerances).length === 0)

@@ -27,6 +27,7 @@ export const notebook = defineNotebook({
     build: onePart({
       list: 'builds',
       label: 'Start from',
+      meaning: 'Build',
       help: 'The shock that gets the piston, and the damping that the changes start from.',
     }),
     ...wantedParameters,

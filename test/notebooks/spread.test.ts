@@ -145,7 +145,7 @@ describe('spread on other files', () => {
   });
 
   test('a label that is far off sets all from the plan, and no pair apart', () => {
-    const page = pageOf(exact, { label: '25 %', warmer: '0 K' });
+    const page = pageOf(exact, { label: '25 %', 'temperature-off': '0 K' });
     expect(page.answer).toContain('mostly by the oil label');
     const [, row] = tableOf(page, 'spread');
     // ±25 % evenly: nine of ten labels within 22.5 %. Viscosity makes more than half of this force and less than all of it.
