@@ -9,8 +9,8 @@ import { optionName } from '../../lib/page/parameters/parameter-text.js';
 import { listNotebooks } from '../../lib/runner/build/notebook-list.js';
 import { runCommand } from '../../lib/runner/run-command.js';
 import { draftHtml } from '../../lib/runner/watch/draft-html.js';
-import { programOf } from './carried-program.js';
-import { connect, hasChromium, open, skipReason } from './chromium.js';
+import { programOf, programPieces } from './carried-program.js';
+import { connect, hasChromium, open, plain, skipReason } from './chromium.js';
 import { moveEachControl } from './each-control.js';
 import { closeDisclosures, measure, violations } from './in-page.js';
 import { demoParts, realNotebooks } from './notebook-folders.js';
@@ -23,8 +23,9 @@ const places = [
 ] as const;
 /** What loads a page again, under whatever name a bundler gives the rest. */
 const reloads = /EventSource|\breload\b/u;
-/** The largest page [bytes]. */
+/** The largest page, and the file of all pages [bytes]. */
 const largestPage = 450_000;
+const largestFile = 900_000;
 
 /** Controls that change nothing with the demo parts, by notebook and option, and why. */
 const withoutEffect: Readonly<Record<string, Readonly<Record<string, string>>>> = {
@@ -127,6 +128,33 @@ describe.skipIf(!hasChromium)(`each notebook with the demo parts, in a browser${
     expect(program).toContain('redraw');
     expect(page).not.toMatch(reloads);
     expect(program).not.toMatch(reloads);
+  });
+
+  it('are all in the one file: on a phone, quiet, each with the answer of its single page', async () => {
+    const address = pathToFileURL(path.join(folder, 'dashpot.html')).href;
+    const { page, requests, lines } = await open(browser, address, { viewport: { width: 390, height: 844 } });
+    for (const { name, title } of notebooks) {
+      await page.evaluate((hash) => {
+        location.hash = hash;
+      }, name);
+      await expect.poll(() => page.locator('h1').textContent(), { message: name }).toBe(title);
+      const single = JSON.parse(readFileSync(path.join(folder, name, `${name}.json`), 'utf8'));
+      await expect.poll(() => plain(page.locator('.answer')), { message: name }).toBe(single.answer);
+      expect((await page.evaluate(measure)).scrollWidth, name).toBeLessThanOrEqual(390);
+    }
+    expect([requests, lines]).toEqual([[], []]);
+    await page.context().close();
+  });
+
+  it('are small all in one file too, with the same common program', () => {
+    const file = readFileSync(path.join(folder, 'dashpot.html'), 'utf8');
+    expect(Buffer.byteLength(file)).toBeLessThanOrEqual(largestFile);
+    const [common] = programPieces(file);
+    for (const { name } of notebooks) {
+      const [first] = programPieces(readFileSync(fileOf(name), 'utf8'));
+      expect(first === common, name).toBe(true);
+    }
+    expect(common?.length).toBeGreaterThan(100_000);
   });
 
   it('are told apart from a page under watch, which does', () => {

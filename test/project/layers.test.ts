@@ -63,7 +63,7 @@ const rooms: Readonly<Record<string, readonly string[]>> = {
   parts: ['source', 'assembly', 'schema'],
   plot: ['chart', 'drawing', 'vega', 'figure'],
   page: ['style', 'blocks', 'parameters', 'html'],
-  live: ['document', 'case', 'controls', 'pictures', 'parts'],
+  live: ['document', 'case', 'controls', 'pictures', 'parts', 'index'],
   runner: ['command', 'build', 'watch'],
 };
 

@@ -74,7 +74,7 @@ describe('a run', () => {
       expect(text).toContain('A refusal');
       expect(text).toContain('do not say enough to answer this yet');
     }
-    const page = readFileSync(path.join(out, 'refusing', 'refusing.html'), 'utf8');
+    const page = readFileSync(path.join(out, 'refusing', 'refusing.html'), 'utf8').replaceAll('\u00a0', ' ');
     expect(page).toContain('speed must be greater than 0 m/s, got -1 m/s');
   });
 
