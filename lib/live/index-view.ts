@@ -3,7 +3,7 @@ import { indexBody } from '../page/html/index-body.js';
 import type { IndexItem } from '../page/html/index-list.js';
 import type { Notebook } from '../page/notebook.js';
 import type { Bench } from './case/bench.js';
-import { found } from './document/found.js';
+import { elementIn } from './document/element-in.js';
 import { domNodes } from './document/patch.js';
 import { answers } from './index/answers.js';
 import { find } from './index/search.js';
@@ -24,7 +24,7 @@ export function openIndex(
 ): View {
   const said = answers(notebooks, bench, printedAnswers(notebooks), () => view.follow());
   const field = searchField();
-  found(main, '.find').replaceChildren(...field.nodes);
+  elementIn(main, '.find').replaceChildren(...field.nodes);
   const items = (): readonly IndexItem[] =>
     notebooks.flatMap(({ name, title, question }) => {
       const { answer = pending, words = [] } = said.of(name) ?? {};

@@ -2,7 +2,7 @@ import { indexTitle } from '../page/html/index-title.js';
 import type { Notebook } from '../page/notebook.js';
 import { openBench } from './case/bench.js';
 import { readStart } from './case/start.js';
-import { found } from './document/found.js';
+import { elementIn } from './document/element-in.js';
 import { patchChildren } from './document/patch.js';
 import { openKept } from './index/kept.js';
 import { indexHead, pageEnd, pageHead } from './index/way.js';
@@ -36,11 +36,11 @@ export function liveFile(notebooks: readonly Notebook[], specs: CompiledSpecs): 
       : undefined,
   };
 
-  const [header, end] = [found(document.documentElement, 'header'), document.createElement('nav')];
+  const [header, end] = [elementIn(document.documentElement, 'header'), document.createElement('nav')];
   end.className = 'way end';
   end.setAttribute('aria-label', 'Next page');
-  found(document.documentElement, 'footer').before(end);
-  let main: Element = found(document.documentElement, 'main');
+  elementIn(document.documentElement, 'footer').before(end);
+  let main: Element = elementIn(document.documentElement, 'main');
   const index = openIndex(main, notebooks, bench, { specs, keeping }, save);
   const pages = new Map<string, View>();
   const pageOf = (notebook: Notebook): View => {
@@ -83,7 +83,7 @@ export function liveFile(notebooks: readonly Notebook[], specs: CompiledSpecs): 
     document.title = isPage ? `${notebook.title} · ${indexTitle}` : indexTitle;
     shown.arrive(address);
     scrollTo(0, onward ? 0 : (places.get(shown) ?? 0));
-    if (onward) found(header, 'h1#title').focus({ preventScroll: true });
+    if (onward) elementIn(header, 'h1#title').focus({ preventScroll: true });
     onward = false;
   };
   document.addEventListener('click', ({ target }) => {

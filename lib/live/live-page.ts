@@ -1,7 +1,7 @@
 import type { Notebook } from '../page/notebook.js';
 import { openBench } from './case/bench.js';
 import { readStart } from './case/start.js';
-import { found } from './document/found.js';
+import { elementIn } from './document/element-in.js';
 import { type CompiledSpecs, narrowWindow } from './pictures/picture.js';
 import { registerTransforms } from './pictures/vega-transforms.js';
 import { openView } from './view.js';
@@ -9,7 +9,7 @@ import { openView } from './view.js';
 /** Makes the document of one notebook live. */
 export function livePage(notebook: Notebook, specs: CompiledSpecs): void {
   registerTransforms();
-  const main = found(document.documentElement, 'main');
+  const main = elementIn(document.documentElement, 'main');
   const empty = main.childElementCount === 0;
   const bench = openBench(readStart(), [notebook.parameters]);
   const view = openView(
