@@ -28,7 +28,7 @@ function airySideVolume({ shock }: BuiltShock): number {
 }
 
 /** The direction in which the oil away from the gas is squeezed and not stretched: no cavity opens there. */
-export function squeezing({ shock }: BuiltShock): 1 | -1 {
+function squeezing({ shock }: BuiltShock): 1 | -1 {
   return shock.gas.layout === 'shaft-side' ? 1 : -1;
 }
 
