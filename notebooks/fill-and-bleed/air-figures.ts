@@ -27,11 +27,6 @@ function airySideVolume({ shock }: BuiltShock): number {
   return (Math.PI / 4) * (bore ** 2 - shaftDiameter ** 2) * reach;
 }
 
-/** The direction in which the oil away from the gas is squeezed and not stretched: no cavity opens there. */
-function squeezing({ shock }: BuiltShock): 1 | -1 {
-  return shock.gas.layout === 'shaft-side' ? 1 : -1;
-}
-
 /** Dead band at half stroke [m]; `undefined` where a cavity opens before damping has built up, or neither side is held. */
 export function deadBandAt(
   built: BuiltShock,
