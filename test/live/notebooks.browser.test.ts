@@ -39,7 +39,6 @@ const withoutEffect: Readonly<Record<string, Readonly<Record<string, string>>>> 
     coldest: 'the file lists a day',
     hottest: 'the file lists a day',
     right: 'the build says at which temperature it feels right',
-    parts: 'the shop has bottles so close that no blend is better',
   },
 };
 
