@@ -34,8 +34,7 @@ describe.skipIf(!available)('SciPy and emcee (skips where python3-scipy or pytho
       fit.parameters.forEach((value, index) => {
         const deviation = other.sd[index] ?? 0;
         expect(Math.abs(value - (other.x[index] ?? 0)) / deviation).toBeLessThan(1e-4);
-        // SciPy steps by a part of the value, which leaves a slope by a delay near 0 three to four digits; the rows hold them to 1e-4.
-        expect(Math.abs((fit.standardDeviations[index] ?? 0) / deviation - 1)).toBeLessThan(1e-3);
+        expect(Math.abs((fit.standardDeviations[index] ?? 0) / deviation - 1)).toBeLessThan(1e-6);
       });
     }
     expect(fitB.cost).toBeCloseTo(outside.B.cost, 6);
