@@ -4,28 +4,16 @@ import { correctedAkaike, fitQuality } from '../../lib/measure/answer/fit-qualit
 import { exactLaw, usualLawError } from '../../lib/measure/answer/law-error.js';
 import { drawnForces, posteriorOf } from '../../lib/measure/answer/posterior.js';
 import { profileInterval } from '../../lib/measure/answer/profile.js';
-import { tellingOf } from '../../lib/measure/answer/telling.js';
 import { fitShock, type ShockFit } from '../../lib/measure/fit/fit-shock.js';
-import { dropTime } from '../../lib/measure/model/drop-time.js';
-import { predictionOf } from '../../lib/measure/reading/prediction.js';
-import type { Quadrature } from '../../lib/numeric/gauss-legendre.js';
-import { FitError } from '../../lib/numeric/least-squares/fit-error.js';
-import { huberLoss, studentLoss } from '../../lib/numeric/least-squares/robust-loss.js';
 import { chiSquareTail } from '../../lib/numeric/quantiles.js';
 import { coordinate, spreadOf } from '../../lib/numeric/sampling/draws.js';
-import checks from '../published/measure-checks.json' with { type: 'json' };
 import {
   allEight,
   checkRow,
-  inventedLaw,
   problemA,
   problemB,
-  type RowName,
   type RowObservation,
   type RowValues,
-  readingOfRow,
-  stateOfRow,
-  unknownOfRow,
 } from './invented-shock.js';
 
 // The shock is invented; what it shows was computed by NumPy, SciPy and emcee, which share no code with the library.
@@ -63,49 +51,6 @@ const fitB = fitShock(problemB(rowB.inputs.observations, rowB.inputs.values));
 
 const correlation = ({ covariance, standardDeviations }: ShockFit, row: number, column: number): number =>
   (covariance[row]?.[column] ?? 0) / ((standardDeviations[row] ?? 1) * (standardDeviations[column] ?? 1));
-
-/** The rule of the rows: Simpson with 32 intervals. */
-const simpson: Quadrature = {
-  places: Array.from({ length: 33 }, (_, index) => index / 32),
-  weights: Array.from({ length: 33 }, (_, index) => (index % 32 === 0 ? 1 : index % 2 === 1 ? 4 : 2) / 96),
-};
-
-describe('what the invented shock shows', () => {
-  test.each([0, 1, 2, 3, 4, 5, 6, 7])(
-    'drop %i: its time to 1e-9 by the rule of the row, to 1e-8 by the library rule',
-    (index) => {
-      const { inputs, expected } = checkRow<{ true: RowValues; mass: number; temperature: number }, number>(
-        `shock-drop-${index}`,
-      );
-      const state = stateOfRow(inputs.true);
-      const drop = {
-        mass: inputs.mass,
-        temperature: inputs.temperature + state.thermometerError,
-        from: 0.025,
-        to: 0.003,
-      };
-      expect(Math.abs(dropTime(inventedLaw(state), drop, simpson) / expected - 1)).toBeLessThan(1e-9);
-      expect(Math.abs(dropTime(inventedLaw(state), drop) / expected - 1)).toBeLessThan(1e-8);
-    },
-  );
-
-  test('forces and gas forces, to 1e-9', () => {
-    const force = checkRow<{ true: RowValues; speeds: number[]; temperature: number }, number[]>(
-      'shock-force',
-    );
-    const state = stateOfRow(force.inputs.true);
-    const warm = inventedLaw(state).at(force.inputs.temperature + state.thermometerError);
-    force.inputs.speeds.forEach((speed, index) => {
-      expect(Math.abs(warm.dampingForce(speed, 0) / (force.expected[index] ?? 0) - 1)).toBeLessThan(1e-9);
-    });
-    const gas = checkRow<{ x: number[] }, number[]>('shock-gas');
-    gas.inputs.x.forEach((x, index) => {
-      expect(
-        Math.abs(inventedLaw(state).at(295.15).gasForce(x) / (gas.expected[index] ?? 0) - 1),
-      ).toBeLessThan(1e-9);
-    });
-  });
-});
 
 describe('fit A: two unknowns, no prior', () => {
   test('parameters within 1e-4 of a standard deviation of SciPy, with standard deviations, correlation and chi-square', () => {
@@ -252,98 +197,5 @@ describe('fit B: eight unknowns with priors', () => {
     expect(second.values).toEqual(first.values);
     expect(second.weights).toEqual(first.weights);
     expect(other.values).not.toEqual(first.values);
-  });
-});
-
-describe('dyno readings with two bad ones', () => {
-  const { inputs, expected } = checkRow<
-    { known: RowValues },
-    Record<
-      'linear' | 'huber' | 'cauchy' | 'without outliers',
-      Record<string, number> & { sd: number[] | null }
-    >
-  >('shock-C');
-  const { v, force } = checks.datasets['shock-dyno'];
-  const unknowns: readonly RowName[] = ['lnNu', 'd', 'F', 'offset'];
-  const problem = (kept: (index: number) => boolean) => ({
-    law: inventedLaw,
-    known: stateOfRow(inputs.known),
-    unknowns: unknowns.map((name) => unknownOfRow(name, false)),
-    readings: v.flatMap((speed, index) =>
-      kept(index)
-        ? [readingOfRow({ kind: 'dyno', v: speed, x: 0.014, T: 295.15, u: 0.15 }, force[index] ?? 0)]
-        : [],
-    ),
-  });
-  const all = problem(() => true);
-
-  const compare = (fit: ShockFit, row: Record<string, number>) => {
-    expect(Math.abs((fit.state.kinematicViscosity * 1e6) / (row['nu'] ?? 0) - 1)).toBeLessThan(1e-4);
-    expect(Math.abs(fit.state.holeDiameter / (row['d'] ?? 0) - 1)).toBeLessThan(1e-5);
-    expect(fit.state.friction).toBeCloseTo(row['F'] ?? 0, 4);
-    expect(fit.state.sensorZero).toBeCloseTo(row['offset'] ?? 0, 4);
-  };
-
-  test('plain squares are led astray by 50 mm²/s; Huber and Cauchy are not', () => {
-    const plain = fitShock(all);
-    compare(plain, expected.linear);
-    plain.standardDeviations.forEach((deviation, index) => {
-      expect(Math.abs(deviation / (expected.linear.sd?.[index] ?? 0) - 1)).toBeLessThan(1e-3);
-    });
-    compare(fitShock(all, huberLoss(1)), expected.huber);
-    compare(fitShock(all, studentLoss(1)), expected.cauchy);
-    compare(fitShock(problem((index) => index !== 7 && index !== 33)), expected['without outliers']);
-  });
-
-  test('Student with 4 degrees of freedom, the default, stays within 2 % of the truth', () => {
-    expect(Math.abs((fitShock(all, studentLoss()).state.kinematicViscosity * 1e6) / 385 - 1)).toBeLessThan(
-      0.02,
-    );
-  });
-});
-
-describe('what a set of readings can tell', () => {
-  type Telling = {
-    observations: number;
-    singularValues: number[];
-    informed: number;
-    shrinkage: Record<string, number>;
-    relativeForceSd: number[];
-  };
-
-  test.each(Object.entries(checks.sets))('%s', (name, observations) => {
-    const { inputs, expected } = checkRow<{ at: RowValues }, Telling>(`shock-tell-${name}`);
-    const truth = stateOfRow(inputs.at);
-    // Readings that are exactly what the shock would show: their fit is where the row looks, but for the pull of the priors.
-    const shown = predictionOf(
-      inventedLaw,
-      observations.map((row) => readingOfRow(row, 1)),
-    )(truth);
-    expect(shown).toHaveLength(expected.observations);
-    const problem = problemB(observations, Array.from(shown));
-    const parameters = allEight.map((key) => inputs.at[key] ?? 0);
-    const telling = tellingOf({ problem, parameters, standardDeviations: parameters.map(() => 1) });
-    expected.singularValues.forEach((value, index) => {
-      if (value > 1e-3) expect(Math.abs((telling.singularValues[index] ?? 0) / value - 1)).toBeLessThan(1e-3);
-      else expect(telling.singularValues[index] ?? 0).toBeLessThan(0.01);
-    });
-    expect(telling.combinations).toBe(expected.informed);
-  });
-
-  test('readings of one weight cannot part viscosity from friction without a prior', () => {
-    const problem = problemA(rowA.inputs.times, rowA.inputs.known);
-    expect(() => fitShock({ ...problem, readings: problem.readings.slice(0, 1) })).toThrow(
-      'readings[0].times',
-    );
-    const twice = problem.readings
-      .slice(0, 1)
-      .flatMap((reading) => [
-        reading,
-        reading.kind === 'drop' ? { ...reading, timing: 'frames' as const } : reading,
-      ]);
-    expect(() => fitShock({ ...problem, readings: twice })).toThrow(FitError);
-    expect(() => fitShock({ ...problem, readings: twice })).toThrow(
-      /cannot tell .*kinematicViscosity.*friction/u,
-    );
   });
 });

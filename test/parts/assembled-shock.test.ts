@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { damperModel } from '../../lib/damper/damper-model.js';
@@ -6,7 +5,7 @@ import { lockPosition, pressureInside } from '../../lib/fill/chamber/pressure-in
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
 import { gasPressure } from '../../lib/gas/gas-state.js';
-import { assembleShock, benchSteps, lengthsOf, readParts } from '../../lib/parts/index.js';
+import { assembleShock, benchSteps } from '../../lib/parts/index.js';
 import { buildWith, inside } from './one-statement.js';
 
 const kinds = [
@@ -19,7 +18,6 @@ const kinds = [
   'emulsion, gas-fraction: 0.12',
   'none',
 ];
-
 describe('one gas', () => {
   it.each(kinds)('force and fill see one pressure at every position and temperature: %s', (kind) => {
     const build = buildWith(`${inside}    compensator: { kind: ${kind} }\n`);
@@ -178,81 +176,6 @@ describe('where it was closed', () => {
     // Boyle: 101325 · 40 / (40 + 169.646)
     expect(pressureInside(bled, 0)).toBeCloseTo(19_333, 0);
     expect(pressureInside(bled, 0.024)).toBeCloseTo(101_325, 3);
-  });
-});
-
-describe('files of new users', () => {
-  const file = (name: string) =>
-    readParts(readFileSync(new URL(`files/${name}`, import.meta.url), 'utf8'), name);
-
-  it('the smallest gives a build, and says how it was made', () => {
-    const parts = file('smallest.yaml');
-    expect(parts.assumptions).toEqual([
-      'The parts file has no builds: one is made of the pistons that fit, each with the first oil, label 25.',
-    ]);
-    expect(parts.builds.map(({ name, quantity }) => [name, quantity])).toEqual([['front, three holes', 1]]);
-    expect(parts.oils[1]?.assumptions).toEqual([
-      'The 450 cSt of bottle 450 are taken at 25 °C, as data sheets of silicone oil state them: the parts file gives no temperature.',
-    ]);
-    const [build] = parts.builds;
-    if (build === undefined) throw new Error('no build');
-    const { damper, known, seal } = assembleShock(build);
-    expect(known).toEqual({ gas: false, inside: false, oilVolume: false, closing: false, seal: false });
-    expect(damper.seal).toEqual(seal.typical);
-    const oil = parts.oils[1];
-    if (oil === undefined) throw new Error('no oil');
-    expect(assembleShock({ ...build, oil }).assumptions[0]).toMatch(/^The 450 cSt/u);
-  });
-
-  it('that of two cars keeps its builds and pistons of two bores', () => {
-    const parts = file('two-cars.yaml');
-    expect(parts.assumptions).toEqual([]);
-    expect(parts.builds.map(({ name }) => name)).toEqual(['buggy front', 'buggy rear', 'truck']);
-    expect(parts.pistons).toHaveLength(6);
-    expect(parts.timed?.map(({ build }) => build.name)).toEqual([
-      'buggy front',
-      'buggy front',
-      'buggy rear',
-      'buggy rear',
-      'truck',
-    ]);
-    for (const build of parts.builds) expect(assembleShock(build).known.seal).toBe(false);
-  });
-
-  it('without builds and with pistons of another bore says so', () => {
-    const text = readFileSync(new URL('files/smallest.yaml', import.meta.url), 'utf8').replace(
-      '11.92',
-      '9.92',
-    );
-    expect(readParts(text)).toMatchObject({
-      builds: [],
-      assumptions: ['The parts file has no builds, and none of its pistons fits one of its shocks.'],
-    });
-  });
-});
-
-describe('lengths', () => {
-  const lengths =
-    '    lengths: { body-eyelet: 50 mm, shaft: 42 mm, seal-stack: 9 mm, rod-end: 8 mm, droop-spacers: 1 mm }\n';
-
-  it('are read, with the piston travel from the inside', () => {
-    const build = buildWith(inside + lengths);
-    expect(lengthsOf(build.shock, build.piston)).toEqual({
-      bodyEyelet: 0.05,
-      shaft: 0.042,
-      sealStack: 0.009,
-      rodEnd: 0.008,
-      innerSpacers: 0.001,
-      bumpStop: 0,
-      pistonTravel: 0.034 - 0.0025,
-    });
-    expect(assembleShock(build).closed.chamber.shaftInside).toBe(0.001);
-  });
-
-  it('without the inside, let the piston travel the stroke', () => {
-    const { shock, piston } = buildWith(lengths);
-    expect(lengthsOf(shock, piston)?.pistonTravel).toBeCloseTo(0.025, 12);
-    expect(lengthsOf(buildWith('').shock, piston)).toBeUndefined();
   });
 });
 
