@@ -42,6 +42,9 @@ function headingHtml(column: Column): Html {
 }
 
 function cellHtml(cell: Cell, text: string, index: number): Html {
-  if (typeof cell === 'number') return html`<td class="number">${text}</td>`;
-  return index === 0 ? html`<th scope="row">${prose(text)}</th>` : html`<td>${prose(text)}</td>`;
+  // Most cells are numbers, so that it is words that are marked.
+  if (typeof cell === 'number') return html`<td>${text}</td>`;
+  return index === 0
+    ? html`<th scope="row">${prose(text)}</th>`
+    : html`<td class="words">${prose(text)}</td>`;
 }

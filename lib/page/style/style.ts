@@ -76,7 +76,8 @@ th,td{padding:.3rem 1rem .3rem 0;text-align:left;vertical-align:top;border-botto
 thead th{border-bottom:1px solid var(--rule);color:var(--muted);vertical-align:bottom}
 .unit{white-space:nowrap}
 tbody th{min-width:6.5rem;position:sticky;left:0;background:var(--paper)}
-td.number{text-align:right;white-space:nowrap}
+td{text-align:right;white-space:nowrap}
+td.words{text-align:left;white-space:normal}
 .note,.file{color:var(--muted);font-size:.9rem}
 .check,.caution{padding:.6rem .9rem;border:1px solid;border-left-width:4px}
 .check .detail{color:var(--muted)}
