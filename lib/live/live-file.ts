@@ -21,7 +21,11 @@ export function liveFile(notebooks: readonly Notebook[], specs: CompiledSpecs): 
   );
   const kept = openKept(start.fingerprint ?? '');
   kept.restore(bench);
-  const save = (): void => kept.save(bench);
+  /** From the moment that all is to be forgotten, which a page at rest must not keep anew before the browser begins again. */
+  let forgotten = false;
+  const save = (): void => {
+    if (!forgotten) kept.save(bench);
+  };
   const keeping = {
     sentence: kept.possible
       ? 'What you choose and change is kept by this browser, on this device only, for this parts file: it is there when you open this file again.'
@@ -29,7 +33,7 @@ export function liveFile(notebooks: readonly Notebook[], specs: CompiledSpecs): 
     forget: kept.possible
       ? () => {
           kept.forget();
-          removeEventListener('pagehide', save);
+          forgotten = true;
           history.replaceState(null, '', location.href.split('?')[0]);
           location.reload();
         }
@@ -53,6 +57,7 @@ export function liveFile(notebooks: readonly Notebook[], specs: CompiledSpecs): 
         { specs, keeping },
         {
           rested(fragment) {
+            if (forgotten) return;
             save();
             history.replaceState(null, '', `#${notebook.name}${fragment === '' ? '' : `?${fragment}`}`);
           },

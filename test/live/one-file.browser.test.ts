@@ -8,15 +8,9 @@ import { programOf } from './carried-program.js';
 import { connect, hasChromium, open, plain, type Rendered, renderedFile, skipReason } from './chromium.js';
 import { measure, violations } from './in-page.js';
 import { demoParts, testNotebooks } from './notebook-folders.js';
+import { answer, openParts, openSettings, saidOf } from './one-file-reader.js';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
-const ownParts = `dashpot: 1
-about: Invented.
-oils: [{ name: thin, base: silicone, viscosity: 300 cSt, at: 25 °C }]
-pistons: [{ name: mine, diameter: 11.9 mm, thickness: 2 mm, holes: [{ count: 2, diameter: 1.5 mm }] }]
-shocks: [{ name: front, bore: 12 mm, shaft: 3 mm, stroke: 25 mm }]
-`;
 
 describe.skipIf(!hasChromium)(`all pages in one file, in a browser${skipReason}`, () => {
   let browser: Browser;
@@ -32,18 +26,8 @@ describe.skipIf(!hasChromium)(`all pages in one file, in a browser${skipReason}`
     built?.remove();
   });
 
-  const answer = (page: Page) => plain(page.locator('.answer'));
   const heading = (page: Page) => plain(page.locator('h1'));
-  const saidOf = (page: Page, name: string) => plain(page.locator(`#${name} .said`));
   const link = (page: Page, name: string) => page.getByRole('link', { name }).first();
-  const openSettings = async (page: Page): Promise<void> => {
-    const panel = page.locator('.panel').first();
-    if ((await panel.getAttribute('open')) === null) await panel.locator('summary').click();
-  };
-  const openParts = async (page: Page): Promise<void> => {
-    if ((await page.locator('.parts').getAttribute('open')) === null)
-      await page.locator('.parts summary').click();
-  };
 
   it('says the first sentence of each page without scripts', async () => {
     const { page } = await open(browser, built.address, { javaScriptEnabled: false });
@@ -123,77 +107,6 @@ describe.skipIf(!hasChromium)(`all pages in one file, in a browser${skipReason}`
     expect(await answer(other.page)).toBe('big buggy front: eight 1.4 at 70 %.');
     await first.page.context().close();
     await other.page.context().close();
-  });
-
-  it('keeps choices and edits over a reload, and forgets them when asked', async () => {
-    const { page, requests, lines } = await open(browser, `${built.address}#all-controls`);
-    await openSettings(page);
-    await page.locator('#set-slope').fill('90');
-    await openParts(page);
-    await page
-      .locator('#parts-open')
-      .setInputFiles({ name: 'mine.yaml', mimeType: 'text/yaml', buffer: Buffer.from(ownParts) });
-    await expect.poll(() => answer(page)).toContain('mine at 90 %');
-    await page.locator('#parts-which').selectOption({ label: 'Piston mine' });
-    await page.locator('#part-pistons-0-name').fill('my own');
-    await page.keyboard.press('Enter');
-    await expect.poll(() => answer(page)).toContain('my own at 90 %');
-    await expect.poll(() => page.url()).toContain('slope=90');
-    await page.reload();
-    await page.waitForSelector('html.live');
-    await expect.poll(() => answer(page)).toContain('my own at 90 %');
-    await expect.poll(() => page.locator('#line .wide svg').innerHTML()).toContain('starting case');
-    await page.goto(built.address);
-    await page.reload();
-    await page.waitForSelector('html.live');
-    await expect.poll(() => saidOf(page, 'second-page')).toBe('front, my own: my own at 90 %.');
-    await openParts(page);
-    expect(await plain(page.locator('.kept'))).toContain('kept by this browser, on this device only');
-    await page.getByRole('button', { name: 'Forget what is kept' }).click();
-    await expect.poll(() => saidOf(page, 'second-page')).toBe('buggy front: two 1.7 at 50 %.');
-    expect(await page.evaluate(() => localStorage.length)).toBe(0);
-    expect([requests, lines]).toEqual([[], []]);
-    await page.context().close();
-  });
-
-  it('says so where the browser keeps nothing, and works all the same', async () => {
-    const context = await browser.newContext({ offline: true });
-    await context.addInitScript(() => {
-      Object.defineProperty(globalThis, 'localStorage', {
-        get() {
-          throw new DOMException('denied', 'SecurityError');
-        },
-      });
-    });
-    const page = await context.newPage();
-    await page.goto(`${built.address}#second-page`);
-    await expect.poll(() => answer(page)).toContain('at 50 %');
-    await openParts(page);
-    expect(await plain(page.locator('.kept'))).toContain('This browser keeps nothing');
-    expect(await page.getByRole('button', { name: 'Forget what is kept' }).count()).toBe(0);
-    await context.close();
-  });
-
-  it('begins as it came where something unreadable was kept', async () => {
-    const { page } = await open(browser, built.address);
-    await page.evaluate(() => {
-      const { fingerprint } = JSON.parse(document.getElementById('start')?.textContent ?? '');
-      localStorage.setItem(
-        `dashpot ${fingerprint}`,
-        JSON.stringify({ file: { name: 'x.yaml', text: 'nonsense' } }),
-      );
-    });
-    // The page keeps what it has when it is left, which is nothing: the unreadable must come in after that.
-    const kept = await page.evaluate(() => ({ ...localStorage }));
-    const other = await browser.newContext({ offline: true });
-    await other.addInitScript((entries) => {
-      for (const [key, value] of Object.entries(entries)) localStorage.setItem(key, value);
-    }, kept);
-    const again = await other.newPage();
-    await again.goto(`${built.address}#second-page`);
-    await expect.poll(() => answer(again)).toBe('buggy front: two 1.7 at 50 %.');
-    await other.close();
-    await page.context().close();
   });
 
   it('finds a question, and a word that only a page says', async () => {
