@@ -7,6 +7,7 @@ import {
   blendCautions,
   decisionSources,
   feelsRight,
+  labelsTaken,
   leftOut,
   shelfOf,
   wantedBuilds,
@@ -73,7 +74,8 @@ export const notebook = defineNotebook({
     requireRisingSpeeds(values);
     const readings = parts.day ?? warmingDay(values.coldest, values.hottest);
     const chosen = wantedBuilds(values.builds);
-    const days = buildDays(chosen, shelfOf(parts), readings, {
+    const shelf = shelfOf(parts);
+    const days = buildDays(chosen, shelf, readings, {
       weights: speedsThatCount(values),
       right,
       worthwhile,
@@ -103,6 +105,7 @@ export const notebook = defineNotebook({
             parts.day === undefined
               ? 'The parts file lists no day, so the oil warms evenly from 08:00 to 15:00 between the two temperatures of the controls.'
               : 'The oil temperatures are those of the day in the parts file; between two readings they are taken straight from one to the next, and the plan holds there too.',
+            ...labelsTaken(shelf),
             countedText(values),
             'First as little time off as can be, then as few rebuilds, then as few mixed fills, then the smallest deviation.',
             ...forceAssumptions,

@@ -11,6 +11,7 @@ import {
   damperOfBuild,
   decisionSources,
   feelsRight,
+  labelsTaken,
   leftOut,
   oilPoured,
   shelfOf,
@@ -128,6 +129,7 @@ export const notebook = defineNotebook({
               const { oil, temperature: at } = feelsRight(build, right);
               return `${build.name} is wanted as it is on ${oil.name} at ${celsius(at)}.`;
             }),
+            ...labelsTaken({ bottles }),
             countedText(values),
             ...(missing.length === 0 ? [] : [`Left out, since not chosen: ${listed(missing)}.`]),
             owned.length === 0

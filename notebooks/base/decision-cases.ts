@@ -11,6 +11,7 @@ import { assembleShock } from '../../lib/parts/assembly/assembled-shock.js';
 import { damperForAnyOil } from '../../lib/parts/assembly/damper-for-any-oil.js';
 import type { Build, OilPart, Parts, ShopOil } from '../../lib/parts/parts.js';
 import { roundedText } from '../../lib/units/index.js';
+import { listed } from './wording.js';
 
 /** Temperature to which the number on a bottle of silicone oil belongs [K]. */
 export const labelTemperature = 298.15;
@@ -91,6 +92,15 @@ export function leftOut(parts: Parts, chosen: readonly Build[]): readonly string
   return wantedBuilds(parts.builds)
     .filter(({ name }) => !chosen.some((one) => one.name === name))
     .map(({ name }) => name);
+}
+
+/** How a bottle is taken that is sold by a trade's weight and no number; nothing where the shelf has none. */
+export function labelsTaken({ bottles }: Pick<Shelf, 'bottles'>): readonly string[] {
+  const names = bottles.filter(({ oil }) => oil.isInterval).map(({ name }) => name);
+  if (names.length === 0) return [];
+  return [
+    `Taken at the middle of what a label leaves open, alone and in blends: ${listed(names)}. What is in the bottle may be a quarter off that; measure it before you trust a plan with it.`,
+  ];
 }
 
 /** The number that a bottle of plain silicone oil would carry: viscosity at 25 °C of one that has a viscosity at a temperature. */

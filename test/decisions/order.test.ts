@@ -191,6 +191,25 @@ describe('order plan', () => {
     );
   });
 
+  it('a blend of two labels is spread by the blending rules alone, as each label by itself is not', () => {
+    const labels = [25, 40].map((weight) => ({
+      name: `${weight}wt`,
+      oil: createOil({ base: 'silicone', viscosity: { kind: 'trade-weight', weight } }),
+      volume: 60e-6,
+    }));
+    const at = (secondShare: number, second?: number) =>
+      fillState(labels, { first: 0, secondShare, ...(second === undefined ? {} : { second }) }, 298.15);
+    // Middles 270 and 500 mm²/s at 25 °C, labels 220 to 310 and 420 to 550 (common practice, no source).
+    expect(at(0).low).toBeCloseTo(270e-6, 9);
+    expect(at(0).high).toBeCloseTo(270e-6, 9);
+    // By hand: √(270·500) = 367.4 by additive logarithms, ((∛270 + ∛500)/2)³ = 373.3 by cube roots; the labels alone would span √(220·420) = 304 to √(310·550) = 413.
+    const { low, typical, high } = at(0.5, 1);
+    expect(typical * 1e6).toBeCloseTo(367.42, 1);
+    expect(high * 1e6).toBeGreaterThan(373.2);
+    expect(low * 1e6).toBeGreaterThan(355);
+    expect(high * 1e6).toBeLessThan(385);
+  });
+
   it('refuses an empty shop list and a tolerance of 0', () => {
     expect(() => finish(orderPlanByTrying(problem({ bottles: [] })))).toThrow(
       'bottles must be 1 or more, got 0',

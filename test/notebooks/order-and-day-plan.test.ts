@@ -114,6 +114,18 @@ describe('order-plan', () => {
     );
   });
 
+  test.each([
+    ['order-plan', orderPlan],
+    ['day-plan', dayPlan],
+  ])('%s says which bottles it takes at the middle of their label', (_, notebook) => {
+    const said = (text: string) => JSON.stringify(pageOf(notebook, text).blocks);
+    const labelled = car([270, 490]).replace(/viscosity: 270 cSt, at: 25 °C/u, 'trade-weight: 25');
+    expect(said(labelled)).toContain(
+      'Taken at the middle of what a label leaves open, alone and in blends: shop 270.',
+    );
+    expect(said(car([270, 490]))).not.toContain('Taken at the middle');
+  });
+
   test('passes its own checks on the demo, and never says undefined', () => {
     const page = pageOf(orderPlan, demo);
     expect(pagePassed(page)).toBe(true);

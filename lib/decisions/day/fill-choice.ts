@@ -1,5 +1,5 @@
 import { requireCount, requireWithin } from '../../base/checks.js';
-import { blendViscosity } from '../../fluid/blend/blend.js';
+import { byEachRule } from '../../fluid/blend/blend-case.js';
 import { oilDensity } from '../../fluid/oil/density.js';
 import { fluidAt } from '../../fluid/oil/fluid-at.js';
 import type { Oil } from '../../fluid/oil/oil.js';
@@ -33,7 +33,8 @@ export interface FillChoice {
 }
 
 /**
- * A fill at one temperature, with the spread between the blending rules.
+ * A fill at one temperature, with the spread between the blending rules. An oil of which only the trade's weight is known is taken at the
+ * middle of what its label leaves open, alone as in a blend: what bottles hold is a doubt of its own, and would else count for blends only.
  *
  * @public
  */
@@ -94,7 +95,9 @@ export function fillState(bottles: readonly Bottle[], choice: FillChoice, temper
   }
   const second = bottleAt(bottles, choice.second).oil;
   const { secondShare } = choice;
-  const { low, typical, high } = blendViscosity({ pair: { first, second }, temperature }, secondShare);
+  const { low, typical, high } = byEachRule({ pair: { first, second }, temperature }, (estimate) =>
+    estimate(secondShare, 'typical'),
+  );
   return { low, typical, high, density: fillDensity(bottles, choice, temperature) };
 }
 

@@ -62,21 +62,22 @@ function lazyEnds(
   const lowest = new Float64Array(choices.length).fill(Number.NaN);
   const highest = new Float64Array(choices.length);
   const pairs = new Map<number, BlendEnds>();
-  const blended = (one: number, other: number): BlendEnds | undefined => {
+  const blended = (one: number, other: number): BlendEnds => {
     const key = one * bottles.length + other;
     const before = pairs.get(key);
     if (before !== undefined) return before;
-    const [first, second] = [bottleAt(bottles, one).oil, bottleAt(bottles, other).oil];
-    if (first.isInterval || second.isInterval) return undefined;
-    const ends = blendEnds({ first, second }, temperature);
+    const pair = { first: bottleAt(bottles, one).oil, second: bottleAt(bottles, other).oil };
+    const ends = blendEnds(pair, temperature);
     pairs.set(key, ends);
     return ends;
   };
   const know = (place: number): void => {
     if (!Number.isNaN(lowest[place])) return;
     const choice = bottleAt(choices, place);
-    const quick = choice.second === undefined ? undefined : blended(choice.first, choice.second);
-    const { low, high } = quick?.(choice.secondShare) ?? fillState(bottles, choice, temperature);
+    const { low, high } =
+      choice.second === undefined
+        ? fillState(bottles, choice, temperature)
+        : blended(choice.first, choice.second)(choice.secondShare);
     lowest[place] = Math.log(low);
     highest[place] = Math.log(high);
   };

@@ -53,8 +53,8 @@ function boundRule(rule: BlendRule, pair: OilPair, temperature: number): BoundRu
 }
 
 /**
- * The ends of `blendViscosity` for two oils of which neither is an interval, as a function that is quick to ask for many shares: what
- * depends on the two oils alone is worked out once.
+ * Lowest and highest viscosity by the blending rules, of two oils at the middle of what their labels leave open, as a function that is
+ * quick to ask for many shares: what depends on the two oils alone is worked out once.
  *
  * @param pair - oils of one family
  * @param temperature - [K], 200 to 600
