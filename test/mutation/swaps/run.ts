@@ -1,0 +1,59 @@
+import { spawnSync } from 'node:child_process';
+import { readdirSync, readFileSync } from 'node:fs';
+import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
+import { type Fault, faultsOf } from './faults.js';
+
+// Puts small faults into files one at a time, in memory, and runs the quick tests that lead to the file: `npm run swaps -- NUMBER PLACE...`, a place being how the path of a file begins.
+const [count = '60', ...wanted] = process.argv.slice(2);
+const places = wanted.length > 0 ? wanted : ['notebooks/'];
+const files = ['lib', 'notebooks']
+  .flatMap((folder) =>
+    readdirSync(folder, { recursive: true, encoding: 'utf8' }).map((name) => `${folder}/${name}`),
+  )
+  .filter((file) => file.endsWith('.ts') && places.some((place) => file.startsWith(place)))
+  .sort();
+const faults = files.flatMap((file) => faultsOf(file, readFileSync(file, 'utf8')));
+
+/** As many as asked for, the same in each run. */
+function drawn(all: readonly Fault[], number: number): readonly Fault[] {
+  const random = xoroshiro128plus(20_261_126);
+  const left = [...all];
+  return Array.from({ length: Math.min(number, all.length) }, () =>
+    left.splice((random.next() >>> 0) % left.length, 1),
+  ).flat();
+}
+
+function told({ file, start, end, text }: Fault): string {
+  const source = readFileSync(file, 'utf8');
+  const line = source.slice(0, start).split('\n').length;
+  const around = `${source.slice(Math.max(0, start - 40), start)}[${source.slice(start, end)} → ${text}]${source.slice(end, end + 40)}`;
+  return `${file}:${line}: ${around.replaceAll(/\s+/gu, ' ')}`;
+}
+
+const survivors: Fault[] = [];
+const sample = drawn(faults, Number(count));
+for (const fault of sample) {
+  const { status } = spawnSync(
+    'npx',
+    [
+      ...[
+        'vitest',
+        'related',
+        '--run',
+        '--config',
+        'test/mutation/swaps/vitest.config.ts',
+        '--project',
+        'quick',
+      ],
+      ...['--bail', '1', '--maxWorkers', '1', '--reporter', 'dot', fault.file],
+    ],
+    { env: { ...process.env, DASHPOT_FAULT: JSON.stringify(fault) }, stdio: 'ignore' },
+  );
+  if (status === 0) {
+    survivors.push(fault);
+    console.log(told(fault));
+  }
+}
+console.log(
+  `${sample.length - survivors.length} of ${sample.length} faults found, drawn from ${faults.length} in ${files.length} files.`,
+);

@@ -1,0 +1,19 @@
+import { fileURLToPath } from 'node:url';
+import { mergeConfig } from 'vitest/config';
+import common from '../../vitest.config.js';
+import type { Fault } from './faults.js';
+
+const fault: Fault = JSON.parse(process.env['DASHPOT_FAULT'] ?? '');
+const faulty = fileURLToPath(new URL(`../../../${fault.file}`, import.meta.url));
+
+// vitest reads its configuration from the default export.
+export default mergeConfig(common, {
+  plugins: [
+    {
+      name: 'one-fault',
+      enforce: 'pre',
+      transform: (source: string, id: string) =>
+        id === faulty ? source.slice(0, fault.start) + fault.text + source.slice(fault.end) : undefined,
+    },
+  ],
+});
