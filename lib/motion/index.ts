@@ -29,5 +29,5 @@ export { movingShock, type OilInMotion } from './shock/bind-moving-shock.js';
 export { type BristleFriction, bristleForce, bristleRate } from './shock/bristle-friction.js';
 export { closingSpike, holeInertance, swingingTube, tubeSettlingTime } from './shock/left-out.js';
 export type { GivingGas, MovingOil, MovingShock, Passage } from './shock/moving-shock.js';
+export type { CavityInterval } from './shock/oil-cavity.js';
 export { oilExpansion } from './shock/oil-volume.js';
-export type { Tear } from './shock/torn-oil.js';

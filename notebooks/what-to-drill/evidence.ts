@@ -27,7 +27,7 @@ export function evidence(
   ];
 }
 
-/** Where a law leaves its range, or the oil tears, with the design that the page names. */
+/** Where a law leaves its range, or a cavity opens, with the design that the page names. */
 function careful(search: Found, pick: Shown): readonly Block[] {
   const model = modelOfDesign(search, pick);
   const { slow, fast } = search.problem;

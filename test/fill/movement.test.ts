@@ -177,7 +177,7 @@ describe('dead band', () => {
 
   test('a compression that would tear the oil is refused with the speed at which it begins', () => {
     expect(() => deadBand(model, airy(0.05), 0.3)).toThrow(
-      /speed must be below 0\.1\d+, where the oil tears/u,
+      /speed must be below 0\.1\d+, where a cavity opens/u,
     );
     expect(() => deadBand(model, airy(0.05), 0)).toThrow(/speed/u);
     expect(() => deadBand(model, airy(0.05), 0.05, 1)).toThrow(/share/u);

@@ -24,7 +24,7 @@ describe('a corner', () => {
     const ground = groundOf({ kind: 'landing', dropHeight: 0.1 });
     const start = Float64Array.of(0, 0, -1.4, 0, -1.4);
     const modes = {
-      oil: { torn: false, tears: [] },
+      oil: { isOpen: false, cavities: [] },
       tyre: contactAt(undamped.tyre, 0, 1.4),
       bump: contactAt(undamped.bumpStop, -0.021, 0),
       droop: contactAt(undamped.droopStop, 0, 0),

@@ -381,7 +381,7 @@ function naturalMotions(id: string, damper = 0, tyreDamping = 0): readonly (read
     corner,
     ground: groundOf({ kind: 'step', height: 0 }),
     modes: {
-      oil: { torn: false, tears: [] },
+      oil: { isOpen: false, cavities: [] },
       tyre: contactAt(corner.tyre, 1, 0),
       bump: contactAt(corner.bumpStop, -1, 0),
       droop: contactAt(corner.droopStop, -1, 0),
@@ -615,7 +615,7 @@ describe('a shaft held still', () => {
   test('refill_time', () => {
     const row = motionRow('refill_time');
     const shock = referenceShock();
-    const oil = { torn: true, tears: [] };
+    const oil = { isOpen: true, cavities: [] };
     const { equation } = strokeEquation(shock, bindChambers(shock), held(number(row, 'x')), oil);
     const { time, stopped } = integrate(equation, {
       from: 0,
@@ -648,7 +648,7 @@ describe('a shaft held still', () => {
       const next = b + ((number(row, 'overpressure') - excess(b)) * (b - a)) / (excess(b) - excess(a));
       [a, b] = [b, next];
     }
-    const oil = { torn: false, tears: [] };
+    const oil = { isOpen: false, cavities: [] };
     const { equation, events } = strokeEquation(shock, chambers, held(travel), oil);
     const time = number(motionRow('chamber_relaxation'), 'x') / 24;
     const { state } = integrate(equation, {

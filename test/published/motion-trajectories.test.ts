@@ -28,7 +28,11 @@ describe.each(Object.keys(strokes))('stroke %s', (name) => {
   const values: Readonly<Record<string, () => readonly number[]>> = {
     peaks: () => [result.largestForce.value, result.smallestForce.value],
     work: () => result.cycles.map(({ work }) => work),
-    cavity: () => [result.largestCavity.value, result.tears[0]?.opened ?? 0, result.tears[0]?.closed ?? 0],
+    cavity: () => [
+      result.largestCavity.value,
+      result.cavities[0]?.opened ?? 0,
+      result.cavities[0]?.closed ?? 0,
+    ],
     pressures: () => [result.largestBlindPressure.value, result.largestShaftPressure.value],
     // The trace is of the second cycle, which repeats the first to 1e-9; the end is left out: friction turns there.
     samples: () => [...result.trace.forces.slice(1, 8)],
@@ -61,7 +65,7 @@ describe.each(Object.keys(events))('corner %s', (name) => {
     force: () => [r.largestShockForce.value, r.largestShockForce.time, r.smallestShockForce.value],
     travel: () => [r.largestTravel.value, r.largestTravel.time, r.lowestBody.value],
     tyre: () => [r.largestTyreForce.value, r.largestBodyAcceleration.value, r.liftOffs[0] ?? 0],
-    cavity: () => [r.largestCavity.value, r.tears[0]?.opened ?? 0, r.tears[0]?.closed ?? 0],
+    cavity: () => [r.largestCavity.value, r.cavities[0]?.opened ?? 0, r.cavities[0]?.closed ?? 0],
     end: () => [r.bodyAtEnd, r.wheelAtEnd],
     forces: () => [
       r.largestShockForce.value,

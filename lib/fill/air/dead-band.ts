@@ -34,7 +34,7 @@ const intervals = 64;
  * @param side - volume [m³] and mixture on the other side
  * @param speed - shaft speed [m/s], positive in compression, not 0
  * @param share - part of the steady pressure drop, above 0 to 0.99; 0.9 where left out
- * @throws InputError for a value outside its range, an emulsion, or a motion in which the oil tears before damping has built up
+ * @throws InputError for a value outside its range, an emulsion, or a motion in which a cavity opens before damping has built up
  * @public
  */
 export function deadBand(
@@ -57,7 +57,7 @@ export function deadBand(
       field: 'speed',
       value: speed,
       unit: 'm/s',
-      accepted: `below ${pistonFlow.flow(rest / share) / dampingArea}, where the oil tears before damping has built up, in`,
+      accepted: `below ${pistonFlow.flow(rest / share) / dampingArea}, where a cavity opens before damping has built up, in`,
     });
   }
   const travelPerDrop = (drop: number): number => {

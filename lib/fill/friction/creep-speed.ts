@@ -30,7 +30,7 @@ export function creepSpeed(model: DamperModel, force: number): number {
   const outward = force > 0 ? -1 : 1;
   const excess = (speed: number): number =>
     Math.abs(damperForce(model, { speed: outward * speed, position: 0 }).dampingForce) - net;
-  // The slowest it can be. Inward the oil tears at some force, and no speed makes more.
+  // The slowest it can be. Inward a cavity opens at some force, and no speed makes more at once.
   const start = net / creepingDampingCoefficient(model);
   return -outward * rootAbove(excess, start, fastestSearched, 'creep speed').root;
 }

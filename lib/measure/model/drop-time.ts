@@ -86,7 +86,7 @@ function netForceOf(shock: SteadyShock, warm: WarmShock, { mass, from, to }: Dro
  * @param shock - the shock
  * @param drop - mass [kg], oil temperature [K], stretch [m]
  * @param rule - rule of the integral
- * @returns the time [s]; infinite where the weight does not overcome friction and gas, not a number where it tears the oil
+ * @returns the time [s]; infinite where the weight does not overcome friction and gas, not a number where it opens a cavity
  * @public
  */
 export function dropTime(shock: SteadyShock, drop: Drop, rule: Quadrature = stretchRule): number {

@@ -5,8 +5,8 @@ import { firstStep, type MotionOptions, partsOf, toleranceOf } from '../input/op
 import { bindChambers } from '../shock/chambers.js';
 import { requireMovingShock, roomTolerance } from '../shock/check-shock.js';
 import type { MovingShock } from '../shock/moving-shock.js';
+import { type CavityInterval, type OilCavity, timeWithCavity } from '../shock/oil-cavity.js';
 import { roomAtRest } from '../shock/rest-room.js';
-import { type Tear, type TornOil, timeTorn } from '../shock/torn-oil.js';
 import { type BenchStroke, type Cycle, type Place, strokeCycles } from './stroke.js';
 import { recorded, strokeEquation } from './stroke-equation.js';
 import { strokeWarnings } from './stroke-warnings.js';
@@ -71,7 +71,7 @@ export interface BenchResult {
   readonly largestCavity: Peak;
   readonly lostStroke: number;
   /** When the oil tore and closed. */
-  readonly tears: readonly Tear[];
+  readonly cavities: readonly CavityInterval[];
   /** The last cycle at equal times, for loops. */
   readonly trace: Trace;
   readonly steps: number;
@@ -109,7 +109,7 @@ export function benchStroke(
   const relative = toleranceOf(options);
   const parts = partsOf(options, defaultParts);
   const chambers = bindChambers(shock);
-  const oil: TornOil = { torn: false, tears: [] };
+  const oil: OilCavity = { isOpen: false, cavities: [] };
   const start: Place = { travel: 0, speed: 0, acceleration: 0 };
   cycles[0]?.[0]?.evaluate(cycles[0][0].from, start);
   let state: ArrayLike<number> = [roomAtRest(shock, chambers, start.travel)];
@@ -153,7 +153,7 @@ export function benchStroke(
     ...peaks(all),
     cycles: all.map(({ cycle }) => cycle),
     lostStroke: 0,
-    tears: oil.tears,
+    cavities: oil.cavities,
     trace: (trace as TraceWriter).trace,
     steps,
   };
@@ -168,7 +168,7 @@ function ends(cycle: Cycle): { readonly from: number; readonly to: number } {
 const highest = ({ largest, largestTime }: Course): Peak => ({ value: largest, time: largestTime });
 const lowest = ({ smallest, smallestTime }: Course): Peak => ({ value: smallest, time: smallestTime });
 
-function cycleOf(watched: Recorder, oil: TornOil, from: number, to: number): StrokeCycle {
+function cycleOf(watched: Recorder, oil: OilCavity, from: number, to: number): StrokeCycle {
   const integral = (index: number): number => watched.course(index).integral;
   const force = watched.course(recorded.force);
   return {
@@ -181,7 +181,7 @@ function cycleOf(watched: Recorder, oil: TornOil, from: number, to: number): Str
       rim: integral(recorded.rimPower),
       seals: integral(recorded.sealPower),
     },
-    cavityShare: timeTorn(oil.tears, from, to) / (to - from),
+    cavityShare: timeWithCavity(oil.cavities, from, to) / (to - from),
     largestCavity: watched.course(recorded.cavity).largest,
     largestForce: highest(force),
     smallestForce: lowest(force),

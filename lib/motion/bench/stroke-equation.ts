@@ -3,9 +3,9 @@ import type { DifferentialEquation } from '../../numeric/integrator/differential
 import type { Event } from '../../numeric/integrator/events.js';
 import { type Chambers, emptyPressures } from '../shock/chambers.js';
 import type { MovingShock, Passage } from '../shock/moving-shock.js';
+import { type OilCavity, turnCavity } from '../shock/oil-cavity.js';
 import { oilEnthalpy } from '../shock/oil-volume.js';
 import { pressureForce, writePassageSlopes } from '../shock/shock-force.js';
-import { type TornOil, turnTorn } from '../shock/torn-oil.js';
 import type { Piece, Place } from './stroke.js';
 
 /** Places of the quantities that a stroke records. */
@@ -39,7 +39,7 @@ export function strokeEquation(
   shock: MovingShock,
   chambers: Chambers,
   piece: Piece,
-  oil: TornOil,
+  oil: OilCavity,
 ): StrokeEquation {
   const { farArea, sense } = chambers;
   const place: Place = { travel: 0, speed: 0, acceleration: 0 };
@@ -51,13 +51,13 @@ export function strokeEquation(
     size: 1,
     rates: (time, state, rates) => {
       piece.evaluate(time, place);
-      chambers.evaluate(place.travel, state[0] as number, oil.torn, pressures);
+      chambers.evaluate(place.travel, state[0] as number, oil.isOpen, pressures);
       shock.passage(sense * (pressures.near - pressures.far), passage);
       rates[0] = farArea * place.speed - sense * passage.flow;
     },
     slopes: (time, state, overState, overTime) => {
       piece.evaluate(time, place);
-      chambers.evaluateWithSlopes(place.travel, state[0] as number, oil.torn, pressures);
+      chambers.evaluateWithSlopes(place.travel, state[0] as number, oil.isOpen, pressures);
       writePassageSlopes(shock, sense * (pressures.near - pressures.far), slopes);
       overState[0] = -slopes.flow * (pressures.nearByRoom - pressures.farByRoom);
       overTime[0] =
@@ -71,9 +71,9 @@ export function strokeEquation(
       piece.evaluate(time, place);
       return chambers.cavity(place.travel, state[0] as number);
     },
-    direction: () => (oil.torn ? -1 : 1),
+    direction: () => (oil.isOpen ? -1 : 1),
     happens: (time) => {
-      turnTorn(oil, time);
+      turnCavity(oil, time);
       return 'restart';
     },
   };
@@ -93,7 +93,7 @@ export function strokeEquation(
     piece.evaluate(time, place);
     const { travel, speed } = place;
     const room = state[0] as number;
-    chambers.evaluate(travel, room, oil.torn, pressures);
+    chambers.evaluate(travel, room, oil.isOpen, pressures);
     const drop = sense * (pressures.near - pressures.far);
     shock.passage(drop, passage);
     const rim = shock.rimDrag(speed);
@@ -103,7 +103,7 @@ export function strokeEquation(
     values[recorded.force] = force;
     values[recorded.blindPressure] = sense === 1 ? pressures.near : pressures.far;
     values[recorded.shaftPressure] = sense === 1 ? pressures.far : pressures.near;
-    values[recorded.cavity] = oil.torn ? Math.max(0, chambers.cavity(travel, room)) : 0;
+    values[recorded.cavity] = oil.isOpen ? Math.max(0, chambers.cavity(travel, room)) : 0;
     values[recorded.power] = force * speed;
     values[recorded.holePower] = passage.flow * sense * lost;
     values[recorded.recoilPower] = -passage.recoil * speed;

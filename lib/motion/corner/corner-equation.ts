@@ -3,8 +3,8 @@ import type { DifferentialEquation } from '../../numeric/integrator/differential
 import { type BristleFriction, bristleForce, bristleRate } from '../shock/bristle-friction.js';
 import { type ChamberPressures, type Chambers, emptyPressures } from '../shock/chambers.js';
 import type { MovingShock, Passage } from '../shock/moving-shock.js';
+import type { OilCavity } from '../shock/oil-cavity.js';
 import { pressureForce, writePassageSlopes } from '../shock/shock-force.js';
-import type { TornOil } from '../shock/torn-oil.js';
 import { type Contact, contactForce, cushionSlope } from './contact.js';
 import type { Corner } from './corner.js';
 import type { Ground } from './ground.js';
@@ -14,7 +14,7 @@ export const unknown = { room: 0, body: 1, bodySpeed: 2, wheel: 3, wheelSpeed: 4
 
 /** The modes of a corner: each changes at events only. */
 export interface CornerModes {
-  readonly oil: TornOil;
+  readonly oil: OilCavity;
   readonly tyre: Contact;
   readonly bump: Contact;
   readonly droop: Contact;
@@ -112,7 +112,7 @@ export function cornerEquation(bound: BoundCorner): CornerEquation {
 
   function evaluate(time: number, state: Float64Array, into: CornerForces): void {
     writePlace(state, into);
-    chambers.evaluate(into.travel, state[unknown.room] as number, modes.oil.torn, into.chambers);
+    chambers.evaluate(into.travel, state[unknown.room] as number, modes.oil.isOpen, into.chambers);
     writeForces(time, state, into);
   }
 
@@ -143,7 +143,7 @@ export function cornerEquation(bound: BoundCorner): CornerEquation {
   function writeSlopes(time: number, state: Float64Array, j: Float64Array, overTime: Float64Array): void {
     writePlace(state, now);
     const { travel, speed, chambers: both } = now;
-    chambers.evaluateWithSlopes(travel, state[unknown.room] as number, modes.oil.torn, both);
+    chambers.evaluateWithSlopes(travel, state[unknown.room] as number, modes.oil.isOpen, both);
     const dropByRoom = sense * (both.nearByRoom - both.farByRoom);
     const dropByTravel = sense * (both.nearByTravel - both.farByTravel);
     writePassageSlopes(shock, sense * (both.near - both.far), slopes);

@@ -1,6 +1,6 @@
 import type { Event } from '../../numeric/integrator/events.js';
 import { emptyChamber, lockedOil } from '../bench/stroke-equation.js';
-import { turnTorn } from '../shock/torn-oil.js';
+import { turnCavity } from '../shock/oil-cavity.js';
 import { contactEvents, type Pressing } from './contact.js';
 import { type BoundCorner, unknown } from './corner-equation.js';
 
@@ -31,9 +31,9 @@ export function cornerEvents(bound: BoundCorner, history: CornerHistory): readon
 
   const cavity: Event = {
     value: (_time, state) => chambers.cavity(travelOf(state), state[unknown.room] as number),
-    direction: () => (oil.torn ? -1 : 1),
+    direction: () => (oil.isOpen ? -1 : 1),
     happens: (time) => {
-      turnTorn(oil, time);
+      turnCavity(oil, time);
       return 'restart';
     },
   };

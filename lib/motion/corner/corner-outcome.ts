@@ -1,8 +1,8 @@
 import type { Warning } from '../../base/warning.js';
 import type { Course, Recorder } from '../../numeric/integrator/recorder.js';
 import type { Peak } from '../bench/bench-stroke.js';
+import type { CavityInterval } from '../shock/oil-cavity.js';
 import { shockWarnings } from '../shock/shock-warnings.js';
-import type { Tear } from '../shock/torn-oil.js';
 import { type BoundCorner, unknown } from './corner-equation.js';
 import type { CornerHistory } from './corner-events.js';
 import { cornerRecorded } from './corner-record.js';
@@ -43,7 +43,7 @@ export interface CornerOutcome {
   readonly largestCavity: Peak;
   /** Travel without resistance until the cavity is full again [m]. */
   readonly lostStroke: number;
-  readonly tears: readonly Tear[];
+  readonly cavities: readonly CavityInterval[];
   /** When the bump stop was touched [s], and the shaft speed then [m/s]. */
   readonly bottomings: CornerHistory['bottomings'];
   /** When the chassis touched flat ground [s], and how fast it fell [m/s]; needs `clearance`. The ground does not push it back. */
@@ -122,7 +122,7 @@ export function cornerOutcome(finished: Finished): CornerOutcome {
     largestShaftPressure: highest('shaftPressure'),
     largestCavity,
     lostStroke: largestCavity.value / Math.abs(bound.chambers.farArea),
-    tears: bound.modes.oil.tears,
+    cavities: bound.modes.oil.cavities,
     bottomings: history.bottomings,
     slaps: history.slaps,
     tyreUnloads: history.tyreUnloads,

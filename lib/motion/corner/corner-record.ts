@@ -52,7 +52,7 @@ export function cornerWriter(
     values[cornerRecorded.shaftSpeed] = now.speed;
     values[cornerRecorded.body] = state[unknown.body] as number;
     values[cornerRecorded.bodyAcceleration] = body;
-    values[cornerRecorded.cavity] = modes.oil.torn
+    values[cornerRecorded.cavity] = modes.oil.isOpen
       ? Math.max(0, chambers.cavity(now.travel, state[unknown.room] as number))
       : 0;
     values[cornerRecorded.blindPressure] = sense === 1 ? near : far;

@@ -31,6 +31,6 @@ export const cornerGuesses = {
   stopDamping: guess(1, 5, 20),
   /** Free air in oil that was bled, at the pressure of the fill. */
   airFraction: guess(0, 0.002, 0.02),
-  /** Pressure at which air comes out and the oil tears [Pa]. */
+  /** Pressure at which air comes out and a cavity opens [Pa]. */
   releasePressure: guess(0, 5000, 20_000),
 } as const;

@@ -155,7 +155,7 @@ function staticTyre({ sprungMass, wheelMass, tyre }: Corner): number {
 function modesAt(corner: Corner, ground: Ground, { travel, wheel, speed }: Start): CornerModes {
   ground.evaluate(0);
   return {
-    oil: { torn: false, tears: [] },
+    oil: { isOpen: false, cavities: [] },
     tyre: contactAt(corner.tyre, ground.height - wheel, ground.slope - speed),
     bump: contactAt(corner.bumpStop, travel - corner.bumpStop.from, 0),
     droop: contactAt(corner.droopStop, -travel, 0),

@@ -21,12 +21,12 @@ export interface Chambers {
   /** 1 where a positive flow comes from the near chamber, −1 where it goes there. */
   readonly sense: 1 | -1;
   /** Writes the pressures only. */
-  readonly evaluate: (travel: number, room: number, torn: boolean, pressures: ChamberPressures) => void;
+  readonly evaluate: (travel: number, room: number, hasCavity: boolean, pressures: ChamberPressures) => void;
   /** Writes the pressures and their slopes. */
   readonly evaluateWithSlopes: (
     travel: number,
     room: number,
-    torn: boolean,
+    hasCavity: boolean,
     pressures: ChamberPressures,
   ) => void;
   /** Volume of the cavity [m³] were it open; below 0 where the oil is whole. */
@@ -52,19 +52,24 @@ export function bindChambers(shock: MovingShock): Chambers {
   const { oil, gas, layout, pistonArea, shaftArea, farVolume, releasePressure } = shock;
   const blind = layout !== 'shaft-side';
   const farArea = blind ? pistonArea - shaftArea : -pistonArea;
-  const tornExpansion = oilExpansion(oil, releasePressure);
+  const releasedExpansion = oilExpansion(oil, releasePressure);
 
   function farPressure(travel: number, room: number): number {
     const held = farVolume + farArea * travel - room;
     return held > 0 ? pressureAtExpansion(oil, room / held) : Number.NaN;
   }
 
-  function writeFar(travel: number, room: number, torn: boolean, pressures: ChamberPressures): void {
-    pressures.far = torn ? releasePressure : farPressure(travel, room);
+  function writeFar(travel: number, room: number, hasCavity: boolean, pressures: ChamberPressures): void {
+    pressures.far = hasCavity ? releasePressure : farPressure(travel, room);
   }
 
-  function writeFarSlopes(travel: number, room: number, torn: boolean, pressures: ChamberPressures): void {
-    if (torn) {
+  function writeFarSlopes(
+    travel: number,
+    room: number,
+    hasCavity: boolean,
+    pressures: ChamberPressures,
+  ): void {
+    if (hasCavity) {
       pressures.farByRoom = 0;
       pressures.farByTravel = 0;
       return;
@@ -113,20 +118,20 @@ export function bindChambers(shock: MovingShock): Chambers {
   return {
     farArea,
     sense: blind ? 1 : -1,
-    evaluate: (travel, room, torn, pressures) => {
-      writeFar(travel, room, torn, pressures);
+    evaluate: (travel, room, hasCavity, pressures) => {
+      writeFar(travel, room, hasCavity, pressures);
       writeNear(travel, room, false, pressures);
     },
-    evaluateWithSlopes: (travel, room, torn, pressures) => {
-      writeFar(travel, room, torn, pressures);
-      writeFarSlopes(travel, room, torn, pressures);
+    evaluateWithSlopes: (travel, room, hasCavity, pressures) => {
+      writeFar(travel, room, hasCavity, pressures);
+      writeFarSlopes(travel, room, hasCavity, pressures);
       writeNear(travel, room, true, pressures);
     },
     cavity: (travel, room) => {
       const volume = farVolume + farArea * travel;
-      return tornExpansion === Number.POSITIVE_INFINITY
+      return releasedExpansion === Number.POSITIVE_INFINITY
         ? Number.NEGATIVE_INFINITY
-        : room - (volume - room) * (tornExpansion - 1);
+        : room - (volume - room) * (releasedExpansion - 1);
     },
     oilLeft: (travel, room) =>
       Math.min(farVolume + farArea * travel, nearOil(travel, room)) - thinLayer * farVolume,

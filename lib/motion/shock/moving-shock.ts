@@ -70,7 +70,7 @@ export interface MovingShock {
   readonly farVolume: number;
   /** Absolute pressure outside [Pa], above 0. */
   readonly ambientPressure: number;
-  /** Absolute pressure at which the oil tears [Pa], 0 or more. */
+  /** Absolute pressure at which a cavity opens [Pa], 0 or more. */
   readonly releasePressure: number;
   /** Inertance of the oil in holes, `ρ ℓ/A` [Pa·s²/m³], for the warning that it was left out. */
   readonly inertance: number;

@@ -44,9 +44,9 @@ export function shockWarnings(shock: MovingShock, extremes: ShockExtremes): read
   }
   if (largestCavity > 0) {
     warnings.push({
-      code: 'oil-torn',
+      code: 'cavitation',
       message:
-        'the oil tears behind the piston; what follows depends on the air in it, and the shock of the closing cavity is left out',
+        'a cavity opens behind the piston; what follows depends on the air in it, and the shock of the closing cavity is left out',
       value: largestCavity,
       limit: 0,
     });
