@@ -11,7 +11,7 @@ import { assembleShock } from '../../lib/parts/assembly/assembled-shock.js';
 import { damperForAnyOil } from '../../lib/parts/assembly/damper-for-any-oil.js';
 import type { Build, OilPart, Parts, ShopOil } from '../../lib/parts/parts.js';
 import { roundedText } from '../../lib/units/index.js';
-import { listed } from './wording.js';
+import { listed, percent } from './wording.js';
 
 /** Temperature to which the number on a bottle of silicone oil belongs [K]. */
 export const labelTemperature = 298.15;
@@ -94,12 +94,18 @@ export function leftOut(parts: Parts, chosen: readonly Build[]): readonly string
     .map(({ name }) => name);
 }
 
-/** How a bottle is taken that is sold by a trade's weight and no number; nothing where the shelf has none. */
+/** How bottles are taken that are sold by a label and no number, and how far that may be off; nothing where the shelf has none. */
 export function labelsTaken({ bottles }: Pick<Shelf, 'bottles'>): readonly string[] {
-  const names = bottles.filter(({ oil }) => oil.isInterval).map(({ name }) => name);
-  if (names.length === 0) return [];
+  const named = bottles.flatMap(({ name, oil }) => {
+    if (!oil.isInterval) return [];
+    const [low, typical, high] = (['low', 'typical', 'high'] as const).map(
+      (bound) => fluidAt(oil, labelTemperature, bound).kinematicViscosity,
+    ) as [number, number, number];
+    return [`${name} (up to ${percent(Math.max(high / typical, typical / low) - 1)} off)`];
+  });
+  if (named.length === 0) return [];
   return [
-    `Taken at the middle of what a label leaves open, alone and in blends: ${listed(names)}. What is in the bottle may be a quarter off that; measure it before you trust a plan with it.`,
+    `Taken at the middle of what a label leaves open, alone and in blends: ${listed(named)}. Measure such an oil before you trust a plan with it.`,
   ];
 }
 

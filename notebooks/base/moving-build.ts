@@ -2,13 +2,16 @@ import { InputError } from '../../lib/base/input-error.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
+import { gasPressure } from '../../lib/gas/gas-state.js';
 import type { Corner } from '../../lib/motion/corner/corner.js';
 import { cornerGuesses } from '../../lib/motion/corner/guesses.js';
 import { movingShock } from '../../lib/motion/shock/bind-moving-shock.js';
 import type { MovingShock } from '../../lib/motion/shock/moving-shock.js';
 import { type AssembledShock, assembleShock } from '../../lib/parts/assembly/assembled-shock.js';
 import type { Build } from '../../lib/parts/parts.js';
+import { millilitres } from './bench-wording.js';
 import { guessedMotionRatio } from './shaft-speeds.js';
+import { celsius } from './wording.js';
 
 /** Mass on a corner where the file does not say it [kg]: a quarter of a small car, a guess. */
 const guessedMass = 0.45;
@@ -32,6 +35,17 @@ export interface MovingBuild {
   readonly shock: MovingShock;
 }
 
+/** The gas of a build is too little for its shaft, or for shaft and cavity together: the oil locks. In the words of the parts file. */
+export class NoRoomForTheShaft extends InputError {
+  constructor({ name }: Build, temperature: number, room: number, needed: string) {
+    super({
+      field: `the gas of "${name}"`,
+      value: `${millilitres(room)} at ${celsius(temperature)}`,
+      accepted: `${needed}, or the oil locks: say what makes room under compensator, close it with less oil, or choose a colder oil or a lower drop`,
+    });
+  }
+}
+
 /** Binds a build to its oil, or another one, at a temperature. */
 export function movingBuild(
   build: Build,
@@ -42,19 +56,29 @@ export function movingBuild(
   const whole = { ...build, ...parts };
   const assembled = assembleShock(whole);
   const { closed, damper } = assembled;
+  const { shock } = whole;
   const { airFraction, releasePressure } = cornerGuesses;
   const release =
     end === 'early release' ? releasePressure.high : end === 'bubbles' ? 0 : damper.gas.airReleasePressure;
-  const gas = { ...damper.gas, airReleasePressure: Math.min(release, 0.5 * damper.gas.closing.pressure) };
-  const model = damperModel({ ...damper, gas }, fluidAt(createOil(whole.oil.definition), temperature));
+  const model = damperModel(damper, fluidAt(createOil(whole.oil.definition), temperature));
   const annulus = (Math.PI / 4) * (damper.bore ** 2 - damper.shaftDiameter ** 2);
-  const mixed = gas.layout === 'emulsion';
+  const mixed = damper.gas.layout === 'emulsion';
+  const { shaftArea } = model;
+  const room = model.gas.capacity;
+  const shaft = shaftArea * shock.stroke;
+  if (!mixed && room <= shaft)
+    throw new NoRoomForTheShaft(whole, temperature, room, `more than the ${millilitres(shaft)} of its shaft`);
+  // Gas that stands lower than a guess of where air comes out has let it out long ago.
+  const airReleasePressure = Math.min(release, 0.5 * gasPressure(model.gas, 0));
+  const moved = { ...model, damper: { ...damper, gas: { ...damper.gas, airReleasePressure } } };
+  // The chambers of the build have no clearance beyond the spacers; what is added behind the piston is full of oil too.
+  const clearance = annulus * guessedClearance;
   return {
     build: whole,
     assembled,
-    shock: movingShock(model, {
-      volume: closed.oilVolume + (mixed ? closed.gasVolume : 0),
-      farVolume: annulus * (closed.chamber.shaftInside + guessedClearance),
+    shock: movingShock(moved, {
+      volume: closed.oilVolume + clearance + (mixed ? closed.gasVolume : 0),
+      farVolume: annulus * closed.chamber.shaftInside + clearance,
       bulkModulus,
       airFraction: end === 'bubbles' && !mixed ? airFraction.likely : 0,
     }),

@@ -1,10 +1,16 @@
 import { standardGravity } from '../../lib/base/constants.js';
 import { InputError } from '../../lib/base/input-error.js';
-import { HydraulicLock } from '../../lib/gas/hydraulic-lock.js';
+import type { Corner } from '../../lib/motion/corner/corner.js';
 import type { CornerOutcome } from '../../lib/motion/corner/corner-outcome.js';
 import { moveCorner } from '../../lib/motion/corner/move-corner.js';
 import type { Build, OilPart, PistonPart } from '../../lib/parts/parts.js';
-import { type AirEnd, cornerOf, type MovingBuild, movingBuild } from '../base/moving-build.js';
+import {
+  type AirEnd,
+  cornerOf,
+  type MovingBuild,
+  movingBuild,
+  NoRoomForTheShaft,
+} from '../base/moving-build.js';
 
 /** How long a landing is followed [s]: down, up again and most of the way to rest. */
 const followed = 0.6;
@@ -30,12 +36,7 @@ export function landed(
 ): Landed {
   const moving = movingBuild(build, temperature, end, parts);
   const { corner } = cornerOf(build);
-  const outcome = moveCorner(
-    moving.shock,
-    corner,
-    { kind: 'landing', dropHeight },
-    { duration: followed, parts: trace, tolerance: 1e-5 },
-  );
+  const outcome = dropped(moving, corner, temperature, dropHeight, trace);
   return {
     moving,
     outcome,
@@ -44,12 +45,37 @@ export function landed(
   };
 }
 
+function dropped(
+  { build, shock }: MovingBuild,
+  corner: Corner,
+  temperature: number,
+  dropHeight: number,
+  trace: number,
+): CornerOutcome {
+  try {
+    return moveCorner(
+      shock,
+      corner,
+      { kind: 'landing', dropHeight },
+      { duration: followed, parts: trace, tolerance: 1e-5 },
+    );
+  } catch (error) {
+    if (!(error instanceof InputError && error.field === 'gas.capacity')) throw error;
+    throw new NoRoomForTheShaft(
+      build,
+      temperature,
+      shock.gas.capacity,
+      'enough for shaft and cavity together on the way',
+    );
+  }
+}
+
 /** The same, or undefined where the gas has no room for it: the shaft locks on the way. */
 export function landedOrLocked(...asked: Parameters<typeof landed>): Landed | undefined {
   try {
     return landed(...asked);
   } catch (error) {
-    if (error instanceof HydraulicLock || error instanceof InputError) return undefined;
+    if (error instanceof NoRoomForTheShaft) return undefined;
     throw error;
   }
 }

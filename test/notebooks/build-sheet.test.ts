@@ -109,6 +109,20 @@ describe('the sheet', () => {
     expect(text).toMatch(/pulling the shaft out faster than [\d.]+ mm\/s frees it, pushing it in does not/u);
   });
 
+  it('creeps out where the gas is stronger than the seals, and stays where it is weaker', () => {
+    const said = (friction: string) =>
+      JSON.stringify(
+        pageOf(demoWith('moving-friction: 0.18 N', `moving-friction: ${friction}`), {
+          build: 'buggy front',
+        }).blocks,
+      );
+    // Fully in 0.16965 of 0.9 ml of gas are gone: 1 atm · 7.0686 mm² · 0.2323 = 0.166 N push out.
+    expect(said('0.10 N')).toMatch(/Pushed fully in and let go, it first comes out at [\d.]+ mm\/s\./u);
+    expect(said('0.20 N')).toContain(
+      'Pushed fully in and let go, it stays: the gas is weaker than the seal friction of 0.2 N.',
+    );
+  });
+
   it('says so where a weight is too light', () => {
     const page = pageOf(parts, { build: 'buggy rear', lighterWeight: '10 g' });
     expect(JSON.stringify(page)).toContain('too light');

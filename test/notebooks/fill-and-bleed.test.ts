@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { damperForce } from '../../lib/damper/damper-force.js';
+import { damperModel } from '../../lib/damper/damper-model.js';
+import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { pageFigures, pagePassed } from '../../lib/page/index.js';
+import { builtShock } from '../../notebooks/build-sheet/built-shock.js';
+import { deadBandAt } from '../../notebooks/fill-and-bleed/air-figures.js';
 import { notebook } from '../../notebooks/fill-and-bleed.js';
 import { changedFile, files, fileTexts, numbersIn, pageOf, rowOf, wordsOf } from './answers.js';
 
@@ -149,6 +154,23 @@ describe('a build of another file', () => {
     const page = pageOf(notebook, mixed);
     expect(pageFigures(page).map(({ id }) => id)).not.toContain('dead-band');
     expect(page.answer).not.toContain('cavitation begins');
+  });
+});
+
+describe('travel lost to air', () => {
+  it('is V α Δp/(A p) · ln 10 of a slow piston, for the oil that the stroke leaves away from the gas', () => {
+    const build = files.demo.builds.find(({ name }) => name === 'buggy front');
+    if (build === undefined) throw new Error('no build');
+    const built = builtShock(build, 293.15, {});
+    // Half of 24 mm behind a piston of 12 mm with a shaft of 3 mm: π/4 · (144 − 9) mm² · 12 mm = 1.2723 ml. Gas at 1.1 bar there at most: 0.0848 of 0.9 ml are gone.
+    const [volume, area] = [1.2723e-6, 106.03e-6];
+    const model = damperModel(built.assembled.damper, fluidAt(built.oil, 293.15));
+    const [air, speed] = [0.1, 1e-5];
+    const steady = Math.abs(damperForce(model, { speed: -speed, position: 0.012 }).dampingForce) / area;
+    const atOneAtmosphere = ((volume * air * steady) / (area * 101_325)) * Math.LN10;
+    const lost = deadBandAt(built, 293.15, air, -speed) ?? Number.NaN;
+    expect(lost / atOneAtmosphere).toBeGreaterThan(0.8);
+    expect(lost / atOneAtmosphere).toBeLessThan(1.02);
   });
 });
 

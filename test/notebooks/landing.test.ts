@@ -70,6 +70,23 @@ describe('landing', () => {
     expect(text).not.toMatch(/NaN|undefined/u);
   });
 
+  test('a bare cap: an oil that locks on the way is left out and named; where its own oil locks the page says what makes room', () => {
+    const bare = readFileSync(new URL('../parts/files/two-cars.yaml', import.meta.url), 'utf8');
+    const at = (temperature: string) => pageOf(bare, { build: 'buggy rear', temperature, drop: '150 mm' });
+    const page = at('20 °C');
+    expect(page.answer).toMatch(/buggy rear goes in [\d.]+ mm of 29 mm/u);
+    expect(JSON.stringify(page.blocks)).toContain(
+      'Left out, since the gas has no room on the way: plain 750.',
+    );
+    // π/4 · 9 mm² · 29 mm = 0.205 ml of shaft; warm oil leaves less.
+    expect(() => at('40 °C')).toThrow(
+      /the gas of "buggy rear" must be more than the 0\.2 ml of its shaft, or the oil locks: say what makes room under compensator.*got 0\.1\d? ml at 40 °C/u,
+    );
+    expect(() => at('5 °C')).toThrow(
+      /the gas of "buggy rear" must be enough for shaft and cavity together on the way.*got 0\.2\d ml at 5 °C/u,
+    );
+  });
+
   test('a build without a spring is refused with the line to add', () => {
     const bare = demo.replaceAll(/^ {4}spring: .*\n/gmu, '');
     expect(() => pageOf(bare)).toThrow(/spring must be named in the build "buggy front".*rate: 0\.60 N\/mm/u);

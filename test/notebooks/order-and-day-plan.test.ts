@@ -4,7 +4,7 @@ import { damperForce } from '../../lib/damper/damper-force.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
-import { type Page, pagePassed, readParameterValues } from '../../lib/page/index.js';
+import { type Page, pageFigures, pagePassed, readParameterValues } from '../../lib/page/index.js';
 import { assembleShock } from '../../lib/parts/assembly/assembled-shock.js';
 import { readParts } from '../../lib/parts/index.js';
 import { notebook as dayPlan } from '../../notebooks/day-plan.js';
@@ -121,7 +121,8 @@ describe('order-plan', () => {
     const said = (text: string) => JSON.stringify(pageOf(notebook, text).blocks);
     const labelled = car([270, 490]).replace(/viscosity: 270 cSt, at: 25 °C/u, 'trade-weight: 25');
     expect(said(labelled)).toContain(
-      'Taken at the middle of what a label leaves open, alone and in blends: shop 270.',
+      // 25 wt: 220 to 310 cSt about 270 (common practice, no source): 270/220 = 1.227.
+      'Taken at the middle of what a label leaves open, alone and in blends: shop 270 (up to 23 % off).',
     );
     expect(said(car([270, 490]))).not.toContain('Taken at the middle');
   });
@@ -176,6 +177,19 @@ describe('day-plan', () => {
     );
     expect(Number(said?.[1])).toBe(Math.round(100 * (1 - mean)));
     expect(page.answer).toContain('Nothing on the shelf comes nearer than');
+  });
+
+  test('the picture says when the shock left alone is furthest off, and spans what is in it', () => {
+    const page = pageOf(dayPlan, car([270]), { worthwhile: '12 %', blend: '1' });
+    const [figure] = pageFigures(page);
+    // 270 cSt at 8 °C has what 350 has at 20 °C but for a percent; 30 K later it has half of it.
+    expect(figure?.alt).toMatch(/Left alone, the shock is \d+ % too soft at 15:00 \(38 °C\);/u);
+    const said = Number(/(\d+) % too soft/u.exec(figure?.alt ?? '')?.[1]);
+    const { yLow, yHigh } = figure?.drawings.wide.signals ?? {};
+    expect(Number(yLow)).toBeLessThanOrEqual(100 - said);
+    expect(Number(yLow)).toBeGreaterThan(90 - said);
+    expect(Number(yHigh)).toBeGreaterThan(112);
+    expect(Number(yHigh)).toBeLessThan(130);
   });
 
   test('holds between the readings: a peak of mismatch between two of them is looked at', () => {
