@@ -8,7 +8,7 @@ import {
   measuringSources,
   whichShock,
 } from './base/measured-shocks.js';
-import { readingsTable } from './base/readings-table.js';
+import { readingsTables } from './base/readings-table.js';
 import { percent } from './base/wording.js';
 import { type Cause, rankedCauses } from './what-is-wrong/causes.js';
 import { type TellingReading, tellingReading, tellsApart } from './what-is-wrong/telling-reading.js';
@@ -83,7 +83,7 @@ export const notebook = defineNotebook({
           },
           note: 'Squares left: what readings and stated sizes are still off, each over its uncertainty. A cause with more freedom leaves less, and is marked down for it.',
         },
-        ...(best === undefined ? [] : [readingsTable(best.fit)]),
+        ...(best === undefined ? [] : readingsTables(best.fit)),
         {
           kind: 'list',
           items: [

@@ -14,15 +14,18 @@ import {
   plusMinus,
   whichShock,
 } from './base/measured-shocks.js';
-import { readingsTable } from './base/readings-table.js';
+import { readingsTables } from './base/readings-table.js';
 import { middleSpeed } from './base/shaft-speeds.js';
 import { shaftSpeed } from './base/wording.js';
+import { dynoGroups } from './what-you-have/dyno-groups.js';
+import { dynoSentences, dynoTables } from './what-you-have/dyno-words.js';
 import { equivalentOil, labelSentence } from './what-you-have/equivalent-oil.js';
 import { forceFigure } from './what-you-have/figures.js';
 import { oddSentences, scatterSentence, tellingSentence } from './what-you-have/sentences.js';
 
 const normal95 = 1.959963984540054;
-const draws = 1000;
+/** Draws of the check; fewer where a dyno makes each of them long. */
+const draws = { few: 300, usual: 1000 };
 
 /** Friction as a sentence has it: never a negative one. */
 function frictionText(fit: ShockFit): string {
@@ -37,7 +40,9 @@ function frictionText(fit: ShockFit): string {
 /** The linear interval against draws of the posterior, which share nothing with it but the law. Neither is widened for scatter. */
 function bandCheck(fit: ShockFit, speed: number, place: ForcePlace): Block {
   const [answer] = dampingAnswers(fit, [speed], place, exactLaw);
-  const drawn = posteriorOf(fit, draws);
+  const forces = fit.problem.readings.some(({ kind }) => kind === 'force');
+  const count = forces ? draws.few : draws.usual;
+  const drawn = posteriorOf(fit, count);
   const { quantiles } = spreadOf(drawnForces(fit, drawn, speed, place), drawn.weights, [0.025, 0.975]);
   const half = (normal95 * (answer?.readingDeviation ?? 0)) / wideningOf(fit);
   const centre = Math.log(Math.abs(answer?.dampingForce ?? 1));
@@ -48,7 +53,7 @@ function bandCheck(fit: ShockFit, speed: number, place: ForcePlace): Block {
     kind: 'check',
     claim: 'The interval of the force, linear about the fit, is that of draws of what the shock may be',
     passed: off < 0.25,
-    detail: `${draws} draws, worth ${Math.round(drawn.effective)} independent ones; an end differs by ${(100 * off).toFixed(0)} % of the half width. Where this fails, trust the interval of the draws, ${quantiles.map((value) => value.toFixed(2)).join(' N to ')} N`,
+    detail: `${count} draws, worth ${Math.round(drawn.effective)} independent ones; an end differs by ${(100 * off).toFixed(0)} % of the half width. Where this fails, trust the interval of the draws, ${quantiles.map((value) => value.toFixed(2)).join(' N to ')} N`,
   };
 }
 
@@ -65,14 +70,24 @@ export const notebook = defineNotebook({
     const oil = equivalentOil(measured);
     const place = { position: measured.build.shock.stroke / 2, temperature };
     const [answer] = dampingAnswers(fit, [speed], place);
+    const groups = dynoGroups(fit);
     const force = Math.abs(answer?.dampingForce ?? 0);
     const half = normal95 * Math.hypot(answer?.readingDeviation ?? 0, answer?.lawDeviation ?? 0) * force;
     return {
       answer: `${name} behaves like ${plusMinus(1e6 * oil.kinematicViscosity, 1e6 * oil.half, 'cSt')} oil through the holes you stated; ${frictionText(fit)}; at ${shaftSpeed(speed)} it pushes back with ${plusMinus(force, half, 'N')} (19 of 20). ${labelSentence(measured, oil)}`,
       blocks: [
-        { kind: 'figure', figure: forceFigure(name, fit, Math.max(speed, 0.1) * 1.3, place) },
-        { kind: 'list', items: [tellingSentence(fit), scatterSentence(fit), ...oddSentences(fit)] },
-        readingsTable(fit),
+        { kind: 'figure', figure: forceFigure(name, fit, Math.max(speed, 0.1) * 1.3, place, groups) },
+        {
+          kind: 'list',
+          items: [
+            tellingSentence(fit),
+            scatterSentence(fit),
+            ...dynoSentences(fit, groups),
+            ...oddSentences(fit),
+          ],
+        },
+        ...dynoTables(groups),
+        ...readingsTables(fit),
         bandCheck(fit, speed, place),
         { kind: 'caution', text: measuringCautions },
         { kind: 'assumptions', items: measuringAssumptions },

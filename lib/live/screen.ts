@@ -28,6 +28,9 @@ export interface ScreenParts {
   readonly body?: (shown: Case) => Html;
 }
 
+/** The parameter of pages that work on the measurements of the file. */
+const whichParameter = 'which';
+
 /** Puts the controls into the page of a session. */
 export function screen(
   main: Element,
@@ -39,7 +42,8 @@ export function screen(
   // The page of a notebook that is being written comes empty, and so does each page of the one file.
   if (main.childElementCount === 0) patchChildren(main, body(session.now).nodes);
   const drawn = pictures(main, specs);
-  const parts = partsPanel({ opened: act.openFile, edited: act.editFile, back: act.back }, keeping);
+  const listeners = { opened: act.openFile, edited: act.editFile, back: act.back };
+  const parts = partsPanel(listeners, keeping, whichParameter in parameters);
   const panel = controls(main, parameters, parts.element, { changed: act.change, reset: act.reset });
   const showControls = (next: Case, before?: Case): void => {
     if (next.file !== before?.file) {

@@ -1,23 +1,12 @@
 import type { DayTemperature } from '../decisions/day/day-plan.js';
 import type { BuildFault } from './assembly/fault-words.js';
 import { buildFault, shockFault } from './build-fit.js';
-import { referredBuild } from './build-reference.js';
 import { madeBuilds } from './made-builds.js';
+import { measuredParts, timedShocks } from './measured-parts.js';
 import { type PartList, unknownReference } from './part-list.js';
-import type {
-  Build,
-  MeasurementPart,
-  OilPart,
-  Parts,
-  PartTolerances,
-  PistonPart,
-  ShopOil,
-  SpringPart,
-  TimedShockPart,
-} from './parts.js';
+import type { Build, OilPart, Parts, PartTolerances, PistonPart, ShopOil, SpringPart } from './parts.js';
 import type { BuildEntry } from './schema/build-schema.js';
 import { placeInStroke } from './schema/closing-schema.js';
-import { MeasurementFault, measuredReadings } from './schema/measured-readings.js';
 import type { MeasurementEntry } from './schema/measurement-schema.js';
 import type { TimedEntry } from './schema/plan-schema.js';
 import type { ShockPart } from './shock-part.js';
@@ -79,42 +68,6 @@ function unbuiltFindings(lists: PartLists, builds: readonly (Build | undefined)[
     if (shock === undefined || built.has(shock)) return [];
     const fault = shockFault(shock);
     return fault === undefined ? [] : [{ path: ['shocks', index, ...fault.path], message: fault.message }];
-  });
-}
-
-/** The timed shocks, each with its build. */
-function timedShocks(
-  { timed, builds: list }: PartLists,
-  builds: readonly Build[],
-  findings: Finding[],
-): readonly TimedShockPart[] {
-  return timed.entries.flatMap((entry, index): TimedShockPart[] => {
-    if (entry === undefined) return [];
-    const { build: name, ...shock } = entry;
-    const build = referredBuild(name, ['timed', index], list, builds, findings);
-    return build === undefined ? [] : [{ ...shock, build }];
-  });
-}
-
-/** What was measured, each with its build and its readings. */
-function measuredParts(
-  { measurements, builds: list }: PartLists,
-  builds: readonly Build[],
-  findings: Finding[],
-): readonly MeasurementPart[] {
-  return measurements.entries.flatMap((entry, index): MeasurementPart[] => {
-    if (entry === undefined) return [];
-    const path = ['measurements', index];
-    const build = referredBuild(entry.build, path, list, builds, findings);
-    if (build === undefined) return [];
-    try {
-      const readings = measuredReadings(entry, build.oil);
-      return [{ ...(entry.shock === undefined ? {} : { shock: entry.shock }), build, readings }];
-    } catch (error) {
-      if (!(error instanceof MeasurementFault)) throw error;
-      findings.push({ path: [...path, ...error.path], message: error.message });
-      return [];
-    }
   });
 }
 

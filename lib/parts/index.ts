@@ -12,6 +12,7 @@ export { ShockFault } from './assembly/shock-fault.js';
 export type {
   Build,
   CornerOfCar,
+  DynoPart,
   MeasurementPart,
   OilPart,
   Parts,

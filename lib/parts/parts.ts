@@ -1,6 +1,8 @@
 import type { DayTemperature } from '../decisions/day/day-plan.js';
 import type { Piston } from '../flow/geometry/piston.js';
 import type { OilDefinition } from '../fluid/oil/oil-definition.js';
+import type { DynoSetup } from '../measure/dyno/dyno-readings.js';
+import type { DynoRecord } from '../measure/dyno/read-dyno.js';
 import type { Reading } from '../measure/reading/reading.js';
 import type { Corner } from '../motion/corner/corner.js';
 import type { ShockPart } from './shock-part.js';
@@ -74,6 +76,16 @@ export interface TimedShockPart {
 }
 
 /**
+ * A dyno file, and how it was taken.
+ *
+ * @public
+ */
+export interface DynoPart {
+  readonly record: DynoRecord;
+  readonly setup: DynoSetup;
+}
+
+/**
  * What was measured on a shock, its oil or its piston.
  *
  * @public
@@ -83,8 +95,10 @@ export interface MeasurementPart {
   readonly shock?: string;
   /** The build that was measured. */
   readonly build: Build;
-  /** What came out, for `fitShock` of `dashpot/measure`; a scale gives two. */
+  /** What came out, for `fitShock` of `dashpot/measure`; a scale gives two, a dyno none before the shock as stated is beside it. */
   readonly readings: readonly Reading[];
+  /** What a dyno recorded, for `dynoReadings` of `dashpot/measure`. */
+  readonly dyno?: DynoPart;
 }
 
 /**

@@ -31,6 +31,9 @@ ${ownOptions}`;
 }
 
 const ownOptions = `  --parts FILE  your own parts file, YAML or JSON; the demo parts unless given
+  --dyno FILE   a dyno file (columns of time and travel, or speed, and force, each with its unit); goes with
+                --dyno-temperature "22 °C", the oil, and where needed --dyno-build NAME, --dyno-shock NAME and
+                --dyno-zero-at "4 mm", how far the shaft is in where the travel is 0
   --out DIR     folder for the pages; out unless given
   --help        this text`;
 

@@ -10,6 +10,7 @@ import {
   pageFigures,
   pagePassed,
 } from '../page/index.js';
+import { type DynoEntry, withDyno } from '../parts/dyno-entry.js';
 import { PartsFileError, readParts } from '../parts/index.js';
 import type { PartsFile } from '../parts/parts-file.js';
 import { QuantityError } from '../units/index.js';
@@ -116,11 +117,29 @@ async function factsOf(notebooks: readonly Notebook[], around: Surroundings): Pr
 }
 
 async function readPartsFile(command: Command, around: Surroundings): Promise<PartsFile> {
+  const read = (name: string): Promise<string> =>
+    readFile(path.resolve(around.workingFolder, name), 'utf8').catch((error: unknown) => {
+      throw fileError(`cannot read ${name}`, error);
+    });
   const name = command.partsFile ?? around.demoParts;
-  const text = await readFile(path.resolve(around.workingFolder, name), 'utf8').catch((error: unknown) => {
-    throw fileError(`cannot read ${name}`, error);
-  });
-  return { name: path.basename(name), text, parts: readParts(text, name) };
+  const text = await read(name);
+  // Faults of the parts are told before a dyno file moves its lines.
+  const parts = readParts(text, name);
+  if (command.dyno === undefined) return { name: path.basename(name), text, parts };
+  const { file, ...entry } = command.dyno;
+  const record = await read(file);
+  const whole = withNamedDyno(text, file, { ...entry, record });
+  return { name: path.basename(name), text: whole, parts: readParts(whole, `${name} with ${file}`) };
+}
+
+/** The parts with a dyno file in them, which is refused under its own name and rows. */
+function withNamedDyno(text: string, file: string, entry: DynoEntry): string {
+  try {
+    return withDyno(text, entry);
+  } catch (error) {
+    if (error instanceof InputError) throw new CommandError(`${file}: ${error.message}`);
+    throw error;
+  }
 }
 
 function summary({ page, unanswered }: RenderedNotebook): string {

@@ -41,24 +41,28 @@ function readText(reading: Reading, repeat: number): string {
   }
 }
 
-/** Every number read, with how far off the fitted shock would show it. */
-export function readingsTable({ problem, residuals }: ShockFit): TableBlock {
-  return {
-    kind: 'table',
-    id: 'readings',
-    title: 'What was read, against the fitted shock',
-    table: {
-      columns: [
-        { label: 'Reading', unit: '' },
-        { label: 'Read', unit: '' },
-        { label: 'Fitted shock higher by', unit: 'standard uncertainties', digits: 2 },
-      ],
-      rows: residuals.map(({ reading, repeat, standardised }) => {
-        const of = problem.readings[reading];
-        if (of === undefined) return ['', '', standardised];
-        return [readingWords(of), readText(of, repeat), standardised];
-      }),
+/** Every number read, with how far off the fitted shock would show it; the many forces of a dyno stand elsewhere. */
+export function readingsTables({ problem, residuals }: ShockFit): readonly TableBlock[] {
+  const rows = residuals.flatMap(({ reading, repeat, standardised }) => {
+    const of = problem.readings[reading];
+    if (of === undefined || of.kind === 'force') return [];
+    return [[readingWords(of), readText(of, repeat), standardised]];
+  });
+  if (rows.length === 0) return [];
+  return [
+    {
+      kind: 'table',
+      id: 'readings',
+      title: 'What was read, against the fitted shock',
+      table: {
+        columns: [
+          { label: 'Reading', unit: '' },
+          { label: 'Read', unit: '' },
+          { label: 'Fitted shock higher by', unit: 'standard uncertainties', digits: 2 },
+        ],
+        rows,
+      },
+      note: 'One in twenty lies beyond 2 either way by chance.',
     },
-    note: 'One in twenty lies beyond 2 either way by chance.',
-  };
+  ];
 }

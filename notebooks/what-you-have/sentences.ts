@@ -15,6 +15,8 @@ const words: Readonly<Partial<Record<Quantity, string>>> = {
   gasPressure: 'gas pressure',
   handDelay: 'lateness of your hand',
   thermometerError: 'thermometer',
+  sensorZero: 'zero of the sensor',
+  sensorDrift: 'drift of the sensor',
 };
 
 /** A quantity that the readings narrow by less than this stays what was stated. */

@@ -1,3 +1,4 @@
+import { type DynoEntry, withDyno } from '../../parts/dyno-entry.js';
 import { type PartsFile, partsFile } from '../../parts/parts-file.js';
 import { located } from '../../parts/source/field-place.js';
 import { PartsFileError } from '../../parts/source/parts-file-error.js';
@@ -41,4 +42,13 @@ export function partRemoved({ name, text, parts }: PartsFile, place: PartPlace):
     const places = error.problems.map(({ path }) => path);
     throw refusal(`must stay: ${places.join(', ')} ${places.length === 1 ? 'names' : 'name'} it`);
   }
+}
+
+/**
+ * A parts file with a dyno file among its measurements.
+ *
+ * @throws InputError for a dyno file that cannot be read; PartsFileError for a build or a temperature that is not accepted
+ */
+export function dynoAdded({ name, text }: PartsFile, entry: DynoEntry): PartsFile {
+  return partsFile(name, withDyno(text, entry));
 }

@@ -3,6 +3,7 @@ import type { PartsFile } from '../../parts/parts-file.js';
 import { elementIn } from '../document/element-in.js';
 import { saveFile } from '../document/leave.js';
 import { domNodes } from '../document/patch.js';
+import { dynoForm } from './dyno-form.js';
 import { partForm } from './part-form.js';
 
 /** The panel for the reader's own parts. */
@@ -30,21 +31,31 @@ export interface Keeping {
   readonly forget: (() => void) | undefined;
 }
 
-/** Makes the panel: open a file, change its parts, save the file. Nothing leaves the device. */
+/**
+ * Makes the panel: open a file, change its parts, save the file. Nothing leaves the device.
+ *
+ * @param listeners - told of what the reader does
+ * @param keeping - what is kept on the device, where something may be
+ * @param measures - whether the page asks for measurements, to which a dyno file can be added
+ */
 export function partsPanel(
   { opened, edited, back }: PartsListeners,
   keeping: Keeping | undefined,
+  measures: boolean,
 ): PartsPanel {
   const element = panelElement(keeping);
   const form = partForm(edited);
-  elementIn(element, '.form').replaceWith(form.element);
+  const dyno = measures ? dynoForm(edited) : undefined;
+  elementIn(element, '.form').replaceWith(form.element, ...(dyno === undefined ? [] : [dyno.element]));
   let shown: PartsFile | undefined;
   // The form is made when the panel is opened: it needs the tree of the file.
   const showForm = (): void => {
-    if (shown !== undefined && element.hasAttribute('open')) form.show(shown);
+    if (shown === undefined || !element.hasAttribute('open')) return;
+    form.show(shown);
+    dyno?.show(shown);
   };
   element.addEventListener('toggle', showForm);
-  const file = elementIn(element, 'input');
+  const file = elementIn(element, 'input#parts-open');
   file.addEventListener('change', async () => {
     const [chosen] = file.files ?? [];
     // The same file can be chosen again after it was changed on disk.

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { dynoSchema } from './dyno-schema.js';
 import { loadField } from './load-field.js';
 import { choiceField, nameField, numberField } from './plain-field.js';
 import { quantityField } from './quantity-field.js';
@@ -111,7 +112,7 @@ const oilSchema = record(
 );
 
 /** What a measurement may be; one entry of the file is one of these. */
-export const measurementKinds = ['drop', 'scale', 'ball', 'cup', 'hole', 'weighed'] as const;
+export const measurementKinds = ['drop', 'scale', 'ball', 'cup', 'hole', 'weighed', 'dyno'] as const;
 
 /** One measurement, its build by name. */
 export const measurementSchema = z.pipe(
@@ -144,6 +145,7 @@ export const measurementSchema = z.pipe(
       cup: z.optional(cupSchema),
       hole: z.optional(holeSchema),
       weighed: z.optional(oilSchema),
+      dyno: z.optional(dynoSchema),
     },
     { description: 'Something that was measured on a shock, its oil or its piston.' },
   ),

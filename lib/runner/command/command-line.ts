@@ -1,6 +1,7 @@
 import { parseArgs } from 'node:util';
 import { type Notebook, optionName, type ParameterTexts } from '../../page/index.js';
 import { unknownName } from '../../page/parameters/read-parameters.js';
+import type { DynoEntry } from '../../parts/dyno-entry.js';
 import { CommandError } from './command-error.js';
 
 /** What the user asked for. */
@@ -12,13 +13,19 @@ export interface Command {
   readonly partsFile?: string;
   /** Folder for the pages as written. */
   readonly outFolder?: string;
+  /** A dyno file that is taken into the parts. */
+  readonly dyno?: DynoOption;
   readonly parameters: ParameterTexts;
 }
 
-const ownOptions = ['parts', 'out', 'help'];
+/** A dyno file by its path, with what was said of it. */
+export type DynoOption = Omit<DynoEntry, 'record'> & { readonly file: string };
+
+const dynoOptions = ['dyno', 'dyno-build', 'dyno-shock', 'dyno-temperature', 'dyno-zero-at'] as const;
+const ownOptions: readonly string[] = ['parts', 'out', 'help', ...dynoOptions];
 
 /**
- * Reads the command line: `[notebook] [--parts FILE] [--out DIR] [--help] [--parameter value]…`.
+ * Reads the command line: `[notebook] [--parts FILE] [--dyno FILE …] [--out DIR] [--help] [--parameter value]…`.
  *
  * @throws CommandError for an unknown notebook or option (with near ones), an option without a value, or more than
  * one notebook
@@ -46,7 +53,26 @@ export function readCommandLine(args: readonly string[], notebooks: readonly Not
     help: given.has('help'),
     ...(partsFile === undefined ? {} : { partsFile }),
     ...(outFolder === undefined ? {} : { outFolder }),
+    ...dynoOption(given),
     parameters: Object.fromEntries([...given].filter(([name]) => !ownOptions.includes(name))),
+  };
+}
+
+/** The dyno file with what was said of it, where one is named. */
+function dynoOption(given: ReadonlyMap<string, string[]>): Pick<Command, 'dyno'> {
+  const [file, build, shock, temperature, zeroAt] = dynoOptions.map((name) => once(name, given));
+  if (file === undefined) {
+    const stray = dynoOptions.find((name) => given.has(name));
+    if (stray !== undefined)
+      throw new CommandError(`--${stray} says something of a dyno file; name it, as in --dyno FILE`);
+    return {};
+  }
+  if (temperature === undefined) {
+    throw new CommandError('--dyno needs the oil temperature with it, as in --dyno-temperature "22 °C"');
+  }
+  const said = (name: string, value: string | undefined) => (value === undefined ? {} : { [name]: value });
+  return {
+    dyno: { file, temperature, ...said('build', build), ...said('shock', shock), ...said('zeroAt', zeroAt) },
   };
 }
 
