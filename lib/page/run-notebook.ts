@@ -1,5 +1,6 @@
 import type { Parts } from '../parts/parts.js';
 import { type Page, requirePageIds } from './blocks/page.js';
+import { sayingMeasured } from './measured-builds.js';
 import type { Notebook } from './notebook.js';
 import { type ParameterText, parameterTexts } from './parameters/parameter-text.js';
 import type { Parameters, ParameterValues } from './parameters/parameters.js';
@@ -25,8 +26,9 @@ export function runNotebook(
   texts: ParameterTexts,
   build?: string,
 ): NotebookRun {
-  const values = readParameterValues(notebook.parameters, texts, partsAround(parts, build));
-  const page = notebook.run(parts, values);
+  const { parameters } = notebook;
+  const values = readParameterValues(parameters, texts, partsAround(parts, build));
+  const page = sayingMeasured(notebook.run(parts, values), parts, parameters, values);
   requirePageIds(page);
-  return { page, values, parameters: parameterTexts(notebook.parameters, values) };
+  return { page, values, parameters: parameterTexts(parameters, values) };
 }

@@ -1,6 +1,7 @@
 import type { DayTemperature } from '../decisions/day/day-plan.js';
 import type { BuildFault } from './assembly/fault-words.js';
 import { buildFault, shockFault } from './build-fit.js';
+import { buildsAsMeasured } from './builds-as-measured.js';
 import { madeBuilds } from './made-builds.js';
 import { measuredParts, timedShocks } from './measured-parts.js';
 import { type PartList, unknownReference } from './part-list.js';
@@ -45,13 +46,18 @@ export function assemble(
   findings.push(...unbuiltFindings(lists, named));
   const loose = { oils: good(lists.oils), pistons: good(lists.pistons), shocks: good(lists.shocks) };
   const made = lists.builds.entries.length === 0 ? madeBuilds(loose) : undefined;
-  const builds = made?.builds ?? named.filter((build) => build !== undefined);
+  const stated = made?.builds ?? named.filter((build) => build !== undefined);
+  // What was measured was measured on the shock as it is; what it came out as is fitted about the one as stated.
+  const measurements = measuredParts(lists, stated, findings);
+  const entries = made === undefined ? lists.builds.entries : [];
+  const { builds, ...replaced } = buildsAsMeasured(entries, named, stated, findings);
   const timed = timedShocks(lists, builds, findings);
-  const measurements = measuredParts(lists, builds, findings);
   const parts = {
     ...remarks,
     assumptions: made?.assumptions ?? [],
-    ...loose,
+    oils: [...loose.oils, ...replaced.oils],
+    pistons: [...loose.pistons, ...replaced.pistons],
+    shocks: [...loose.shocks, ...replaced.shocks],
     springs: good(lists.springs),
     builds,
     ...(lists.shop.entries.length === 0 ? {} : { shop: good(lists.shop) }),

@@ -13,6 +13,7 @@ export type {
   Build,
   CornerOfCar,
   DynoPart,
+  MeasuredValues,
   MeasurementPart,
   OilPart,
   Parts,

@@ -128,6 +128,22 @@ export interface PartTolerances {
 export type CornerOfCar = Pick<Corner, 'sprungMass' | 'motionRatio'>;
 
 /**
+ * What readings say of a build in place of what was stated.
+ *
+ * @public
+ */
+export interface MeasuredValues {
+  /** Kinematic viscosity of its oil at 25 °C [m²/s]. */
+  readonly viscosity: number;
+  /** Diameter of its first holes over that stated. */
+  readonly holes: number;
+  /** Moving friction of its seals [N]. */
+  readonly friction: number;
+  /** Half of the interval of its damping, over the damping, 19 times of 20. */
+  readonly doubt: number;
+}
+
+/**
  * One shock put together from parts of the file.
  *
  * @public
@@ -146,6 +162,8 @@ export interface Build {
   readonly corner?: CornerOfCar;
   /** The oil and its temperature [K] on which the shock damps as wanted, where the file says so. */
   readonly wanted?: { readonly oil: OilPart; readonly temperature: number };
+  /** What was measured of it, where its oil, piston and seals are those and not as stated. */
+  readonly measured?: MeasuredValues;
 }
 
 /**

@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { InputError } from '../base/input-error.js';
+import { FitError } from '../numeric/least-squares/fit-error.js';
 import { ConvergenceError } from '../numeric/root-finding.js';
 import {
   allBlocks,
@@ -13,6 +14,7 @@ import {
 import { type DynoEntry, withDyno } from '../parts/dyno-entry.js';
 import { PartsFileError, readParts } from '../parts/index.js';
 import type { PartsFile } from '../parts/parts-file.js';
+import { useMeasured } from '../parts/use-measured.js';
 import { QuantityError } from '../units/index.js';
 import { listNotebooks } from './build/notebook-list.js';
 import type { RenderedNotebook, RunFacts } from './build/render-notebook.js';
@@ -125,11 +127,12 @@ async function readPartsFile(command: Command, around: Surroundings): Promise<Pa
   const text = await read(name);
   // Faults of the parts are told before a dyno file moves its lines.
   const parts = readParts(text, name);
-  if (command.dyno === undefined) return { name: path.basename(name), text, parts };
-  const { file, ...entry } = command.dyno;
-  const record = await read(file);
-  const whole = withNamedDyno(text, file, { ...entry, record });
-  return { name: path.basename(name), text: whole, parts: readParts(whole, `${name} with ${file}`) };
+  if (command.dyno === undefined && !command.asMeasured) return { name: path.basename(name), text, parts };
+  const { file, ...entry } = command.dyno ?? { file: '', temperature: '' };
+  const recorded = file === '' ? text : withNamedDyno(text, file, { ...entry, record: await read(file) });
+  const whole = command.asMeasured ? useMeasured(recorded, name) : recorded;
+  const said = file === '' ? name : `${name} with ${file}`;
+  return { name: path.basename(name), text: whole, parts: readParts(whole, said) };
 }
 
 /** The parts with a dyno file in them, which is refused under its own name and rows. */
@@ -165,6 +168,14 @@ function fileError(what: string, error: unknown): unknown {
 }
 
 function isForUser(error: unknown): error is Error {
-  const kinds = [CommandError, ParameterError, PartsFileError, InputError, QuantityError, ConvergenceError];
+  const kinds = [
+    CommandError,
+    ParameterError,
+    PartsFileError,
+    InputError,
+    QuantityError,
+    ConvergenceError,
+    FitError,
+  ];
   return kinds.some((kind) => error instanceof kind);
 }

@@ -1,43 +1,21 @@
 import { InputError } from '../../lib/base/input-error.js';
-import { createOil } from '../../lib/fluid/oil/oil.js';
-import { viscosityAt } from '../../lib/fluid/viscosity/viscosity-line.js';
-import { dynoReadings } from '../../lib/measure/dyno/dyno-readings.js';
-import type { MeasuredShockProblem } from '../../lib/measure/fit/fit-problem.js';
-import {
-  intervalBelief,
-  type StatedTolerances,
-  statedUnknowns,
-  usualTolerances,
-} from '../../lib/measure/fit/prior.js';
-import type { Unknown } from '../../lib/measure/fit/unknown.js';
-import { damperLaw, statedState } from '../../lib/measure/model/damper-law.js';
-import type { Reading } from '../../lib/measure/reading/reading.js';
 import { integer } from '../../lib/page/parameters/parameters.js';
-import { assembleShock } from '../../lib/parts/assembly/assembled-shock.js';
+import {
+  labelDoubt,
+  type MeasuredProblem,
+  measuredProblem,
+  mostForces,
+  sensorZeroDoubt,
+} from '../../lib/parts/measured-problem.js';
 import type { Build, MeasurementPart, Parts } from '../../lib/parts/parts.js';
 import { benchTemperature } from './day.js';
 
-/** Part by which a viscosity on a label may be off where the file does not say so (common practice, no source). */
-const labelDoubt = 0.2;
-/** Part by which a friction of the file may be off. */
-const sealDoubt = 0.2;
-/** Standard uncertainty of the zero of a dyno's sensor, and of how far it drifts while the record lasts [N] (common practice, no source). */
-const sensorZeroDoubt = 0.2;
-/** Most forces of one record that a page takes. */
-const mostForces = 80;
-/** Temperature to which viscosities belong [K]. */
-const reference = 298.15;
-
 /** One shock that was measured, or a build that was not. */
-export interface MeasuredShockCase {
+export interface MeasuredShockCase extends MeasuredProblem {
   /** `rear left (buggy rear)`. */
   readonly name: string;
   readonly build: Build;
-  readonly problem: MeasuredShockProblem;
-  /** Least and largest viscosity of the label at 25 °C [m²/s], and what it says. */
-  readonly label: readonly [number, number];
-  readonly stated: number;
-  /** Temperature of most readings by the thermometer [K]; that of the bench without any. */
+  /** Temperature of the first reading by the thermometer [K]; that of the bench without any. */
   readonly temperature: number;
 }
 
@@ -86,72 +64,8 @@ export function caseOf(
   name: string,
   measured: readonly MeasurementPart[],
 ): MeasuredShockCase {
-  const { damper, seal } = assembleShock(build);
-  const oil = createOil(build.oil.definition);
-  const known = statedState(damper, oil);
-  const law = damperLaw(damper, oil);
-  const stated = law(known);
-  const readings = measured.flatMap(({ readings: read, dyno }): readonly Reading[] =>
-    dyno === undefined ? read : everyFew(dynoReadings(dyno.record, dyno.setup, stated)),
-  );
-  const label = labelInterval(parts, build);
-  const tolerances: StatedTolerances = {
-    ...usualTolerances,
-    ...halved('holeDiameter', parts.tolerances?.holeDiameter),
-    ...halved('gap', parts.tolerances?.gap),
-    friction: seal.measured
-      ? { mean: known.friction, standardDeviation: Math.max(sealDoubt * known.friction, 0.01) }
-      : intervalBelief(seal.low.kineticForce, seal.high.kineticForce),
-  };
-  const unknowns = [
-    ...statedUnknowns({ ...known, kinematicViscosity: label }, tolerances),
-    ...sensorUnknowns(readings),
-  ];
-  const temperatures = readings.flatMap((reading) => ('temperature' in reading ? [reading.temperature] : []));
-  return {
-    name,
-    build,
-    problem: { law, known, unknowns, readings },
-    label,
-    stated: known.kinematicViscosity,
-    temperature: temperatures[0] ?? benchTemperature,
-  };
-}
-
-/** So many of a record that a page still answers at once, evenly taken. What they share, zero and thermometer, no number of them lowers. */
-function everyFew<One>(readings: readonly One[]): readonly One[] {
-  const step = Math.ceil(readings.length / mostForces);
-  return readings.filter((_, index) => index % step === 0);
-}
-
-/** What a sensor adds to all forces of a dyno, where there are some: its zero, and its drift where the record tells the time. */
-function sensorUnknowns(readings: readonly Reading[]): readonly Unknown[] {
-  const times = readings.flatMap((reading) => (reading.kind === 'force' ? [reading.time] : []));
-  const [first = 0] = times;
-  if (times.length === 0) return [];
-  const lasted = times.reduce((longest, time) => Math.max(longest, Math.abs(time - first)), 0);
-  const plain = (quantity: 'sensorZero' | 'sensorDrift', standardDeviation: number): Unknown => ({
-    quantity,
-    scale: 'plain',
-    prior: { mean: 0, standardDeviation },
-  });
-  const zero = plain('sensorZero', sensorZeroDoubt);
-  return lasted === 0 ? [zero] : [zero, plain('sensorDrift', sensorZeroDoubt / lasted)];
-}
-
-/** A tolerance either way as a standard uncertainty. */
-function halved<Name extends 'holeDiameter' | 'gap'>(name: Name, tolerance: number | undefined) {
-  return tolerance === undefined || tolerance === 0 ? {} : { [name]: tolerance / Math.sqrt(3) };
-}
-
-/** Viscosity at 25 °C that the label allows [m²/s]: its own interval, or as much either way as the file or usage says. */
-function labelInterval({ tolerances }: Parts, { oil: { definition } }: Build): readonly [number, number] {
-  const oil = createOil(definition);
-  if (oil.isInterval) return [viscosityAt(oil.low, reference), viscosityAt(oil.high, reference)];
-  const typical = viscosityAt(oil.typical, reference);
-  const doubt =
-    tolerances?.viscosity === undefined || tolerances.viscosity === 0 ? labelDoubt : tolerances.viscosity;
-  return [typical * (1 - doubt), typical * (1 + doubt)];
+  const found = measuredProblem(parts, build, measured);
+  return { ...found, name, build, temperature: found.temperature ?? benchTemperature };
 }
 
 /** `385 ± 20 cSt`: a value and its uncertainty with two digits of it at most. */

@@ -97,3 +97,17 @@ describe('a dyno file on the command line', () => {
     expect(said.pop()).toBe('cannot read lost.csv: there is no such file');
   });
 });
+
+describe('the shocks as measured', () => {
+  it('is said with one of two words', () => {
+    expect(readCommandLine([], none).asMeasured).toBe(false);
+    expect(readCommandLine(['--use', 'measured'], none).asMeasured).toBe(true);
+    expect(refusal('--use', 'fitted')).toThrow('--use takes measured or stated, not "fitted"');
+  });
+
+  it('is refused where nothing was measured', async () => {
+    const { exitCode, errors } = await run('sample', '--use', 'measured');
+    expect(exitCode).toBe(2);
+    expect(errors).toContain('no "measurements"');
+  });
+});

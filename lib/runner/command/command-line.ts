@@ -13,6 +13,8 @@ export interface Command {
   readonly partsFile?: string;
   /** Folder for the pages as written. */
   readonly outFolder?: string;
+  /** Whether builds are taken as their measurements say. */
+  readonly asMeasured: boolean;
   /** A dyno file that is taken into the parts. */
   readonly dyno?: DynoOption;
   readonly parameters: ParameterTexts;
@@ -22,10 +24,10 @@ export interface Command {
 export type DynoOption = Omit<DynoEntry, 'record'> & { readonly file: string };
 
 const dynoOptions = ['dyno', 'dyno-build', 'dyno-shock', 'dyno-temperature', 'dyno-zero-at'] as const;
-const ownOptions: readonly string[] = ['parts', 'out', 'help', ...dynoOptions];
+const ownOptions: readonly string[] = ['parts', 'use', 'out', 'help', ...dynoOptions];
 
 /**
- * Reads the command line: `[notebook] [--parts FILE] [--dyno FILE …] [--out DIR] [--help] [--parameter value]…`.
+ * Reads the command line: `[notebook] [--parts FILE] [--dyno FILE …] [--use measured] [--out DIR] [--help] [--parameter value]…`.
  *
  * @throws CommandError for an unknown notebook or option (with near ones), an option without a value, or more than
  * one notebook
@@ -53,9 +55,15 @@ export function readCommandLine(args: readonly string[], notebooks: readonly Not
     help: given.has('help'),
     ...(partsFile === undefined ? {} : { partsFile }),
     ...(outFolder === undefined ? {} : { outFolder }),
+    asMeasured: asMeasured(once('use', given)),
     ...dynoOption(given),
     parameters: Object.fromEntries([...given].filter(([name]) => !ownOptions.includes(name))),
   };
+}
+
+function asMeasured(use = 'stated'): boolean {
+  if (use === 'measured' || use === 'stated') return use === 'measured';
+  throw new CommandError(`--use takes measured or stated, not "${use}"`);
 }
 
 /** The dyno file with what was said of it, where one is named. */

@@ -1,0 +1,57 @@
+import type { Build, Parts } from '../parts/parts.js';
+import { formatQuantity, roundedText } from '../units/index.js';
+import type { Block } from './blocks/block.js';
+import type { Page } from './blocks/page.js';
+import type { Parameters, ParameterValues } from './parameters/parameters.js';
+
+/** That a build is taken as measured, with what it came out as. */
+function sentenceOf({ name, measured }: Build): readonly string[] {
+  if (measured === undefined) return [];
+  const { viscosity, holes, friction, doubt } = measured;
+  const oil = formatQuantity(viscosity, 'kinematicViscosity', 'cSt', 3);
+  const share = roundedText(100 * Math.abs(holes - 1), 2);
+  const drilled = holes === 1 ? 'as stated' : `${share} % ${holes > 1 ? 'larger' : 'smaller'} than stated`;
+  const rubbing = formatQuantity(friction, 'force', 'N', 2);
+  return [
+    `${name} is taken as measured, not as stated: oil of ${oil} at 25 °C, holes ${drilled}, friction ${rubbing}; its damping at 300 mm/s is good to ${roundedText(100 * doubt, 2)} % either way (19 of 20). Gas, gap and lengths are as stated.`,
+  ];
+}
+
+/** The builds whose parts are among the values of a page; all of the file where it asks for no part. */
+function buildsOf(
+  { builds }: Parts,
+  declaration: Parameters,
+  values: ParameterValues<Parameters>,
+): readonly Build[] {
+  const asks = Object.values(declaration).some(({ kind }) => kind === 'part' || kind === 'parts');
+  if (!asks) return builds;
+  const chosen = new Set<unknown>(Object.values(values).flat());
+  return builds.filter((build) =>
+    [build, build.oil, build.piston, build.shock].some((part) => chosen.has(part)),
+  );
+}
+
+/**
+ * A page that says which of its builds are taken as measured: the last of what it rests on. A page of the measurements themselves begins at the parts as stated.
+ *
+ * @param page - as its notebook made it
+ */
+export function sayingMeasured(
+  page: Page,
+  parts: Parts,
+  declaration: Parameters,
+  values: ParameterValues<Parameters>,
+): Page {
+  if ('which' in declaration) return page;
+  const items = buildsOf(parts, declaration, values).flatMap(sentenceOf);
+  if (items.length === 0) return page;
+  const place = page.blocks.findLastIndex(({ kind }) => kind === 'assumptions');
+  if (place < 0) return { ...page, blocks: [...page.blocks, { kind: 'assumptions', items }] };
+  const blocks = page.blocks.map(
+    (block, index): Block =>
+      index === place && block.kind === 'assumptions'
+        ? { ...block, items: [...items, ...block.items] }
+        : block,
+  );
+  return { ...page, blocks };
+}

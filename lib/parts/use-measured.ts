@@ -1,0 +1,92 @@
+import { isMap, parseDocument } from 'yaml';
+import { InputError } from '../base/input-error.js';
+import { createOil } from '../fluid/oil/oil.js';
+import { viscosityAt } from '../fluid/viscosity/viscosity-line.js';
+import { dampingAnswers } from '../measure/answer/damping-answer.js';
+import { fitShock } from '../measure/fit/fit-shock.js';
+import { measuredProblem } from './measured-problem.js';
+import type { Build, MeasuredValues, MeasurementPart, Parts } from './parts.js';
+import { readParts } from './read-parts.js';
+
+/** Temperature of the viscosity that is handed on [K]. */
+const reference = 298.15;
+/** Temperature of readings that tell none [K]. */
+const bench = 293.15;
+/** Shaft speed at which the doubt is stated [m/s], in the middle of what happens to a shock. */
+const middleSpeed = 0.3;
+
+/**
+ * What the measurements of a build say in place of what was stated: all readings of its shocks fitted as one shock.
+ *
+ * @param parts - with the tolerances that label and drill are believed within
+ * @param build - as stated
+ * @param measured - on shocks of this build, 1 or more
+ * @throws InputError, FitError for readings that cannot be or do not tell the shock
+ */
+export function measuredValues(
+  parts: Pick<Parts, 'tolerances'>,
+  build: Build,
+  measured: readonly MeasurementPart[],
+): MeasuredValues {
+  const { problem, temperature = bench } = measuredProblem(parts, build, measured);
+  const fit = fitShock(problem);
+  const { state } = fit;
+  const { typical } = createOil(build.oil.definition);
+  const factorAt = (kelvin: number): number => viscosityAt(typical, kelvin) / viscosityAt(typical, reference);
+  // The reader's thermometer stays as wrong as it was, so that its error goes into the oil.
+  const warm = temperature + state.thermometerError;
+  const viscosity =
+    (state.kinematicViscosity * factorAt(warm) ** state.temperatureSlope) / factorAt(temperature);
+  const place = { position: build.shock.stroke / 2, temperature };
+  const [answer] = dampingAnswers(fit, [middleSpeed], place);
+  const [low = 0, high = 0] = answer?.interval ?? [];
+  return {
+    viscosity,
+    holes: state.holeDiameter / problem.known.holeDiameter,
+    friction: state.friction,
+    doubt: (high - low) / 2 / Math.abs(answer?.dampingForce ?? 1),
+  };
+}
+
+/**
+ * A parts file that says of each measured build what its readings say of it, so that every page takes the shocks as measured. What was written there before is written
+ * anew.
+ *
+ * @param text - the parts file
+ * @param name - of it, for errors
+ * @throws PartsFileError for a file that cannot be read; InputError for one without measurements or builds
+ */
+export function useMeasured(text: string, name?: string): string {
+  const parts = readParts(text, name);
+  const { measurements = [] } = parts;
+  const document = parseDocument(text);
+  const { contents } = document;
+  if (measurements.length === 0) {
+    throw new InputError({
+      field: 'use',
+      value: 'measured',
+      accepted: 'stated where the parts file has no "measurements"',
+    });
+  }
+  if (!isMap(contents) || !contents.has('builds')) {
+    throw new InputError({
+      field: 'use',
+      value: 'measured',
+      accepted: 'stated where the parts file has no "builds"',
+    });
+  }
+  const of = new Map<string, Build>(measurements.map(({ build }) => [build.name, build]));
+  parts.builds.forEach(({ name: buildName }, index) => {
+    const build = of.get(buildName);
+    if (build === undefined) return;
+    const own = measurements.filter((one) => one.build === build);
+    const { viscosity, holes, friction, doubt } = measuredValues(parts, build, own);
+    document.setIn(['builds', index, 'measured'], {
+      viscosity: `${Number((1e6 * viscosity).toPrecision(4))} cSt`,
+      holes: Number(holes.toPrecision(5)),
+      friction: `${Number(friction.toPrecision(3))} N`,
+      doubt: `${Number((100 * doubt).toPrecision(2))} %`,
+    });
+  });
+  return document.toString({ lineWidth: 0 });
+}
