@@ -1,4 +1,5 @@
 // The main job: oils against temperature, pistons of every kind, dampers with their gas.
+export { DashpotError } from './base/dashpot-error.js';
 export { InputError, type Limits } from './base/input-error.js';
 export type { Warning } from './base/warning.js';
 export * from './damper/index.js';

@@ -1,3 +1,5 @@
+import { DashpotError } from './dashpot-error.js';
+
 /**
  * Ends of what would have been accepted, in the unit of the value: `from` and `to` belong to it, `above` and `below` do not.
  *
@@ -17,7 +19,7 @@ const noLimits: Limits = {};
  *
  * @public
  */
-export class InputError extends RangeError {
+export class InputError extends DashpotError {
   override readonly name = 'InputError';
   /** Path of the field in the caller's own words, for example `piston.holes[0].diameter`. */
   readonly field: string;
@@ -39,11 +41,17 @@ export class InputError extends RangeError {
   }) {
     const unit = problem.unit ?? '';
     const suffix = unit === '' ? '' : ` ${unit}`;
-    super(`${problem.field} must be ${problem.accepted}${suffix}, got ${String(problem.value)}${suffix}`);
+    super(`${problem.field} must be ${problem.accepted}${suffix}, got ${told(problem.value, suffix)}`);
     this.field = problem.field;
     this.value = problem.value;
     this.unit = unit;
     this.accepted = problem.accepted;
     this.limits = problem.limits ?? noLimits;
   }
+}
+
+/** A value in words; only a number has a unit, and only a simple one is written out. */
+function told(value: unknown, suffix: string): string {
+  if (typeof value === 'number') return `${value}${suffix}`;
+  return Object(value) === value ? `a value of type ${typeof value}` : String(value);
 }

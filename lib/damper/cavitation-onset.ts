@@ -1,8 +1,7 @@
-import { requireFinite } from '../base/checks.js';
-import { InputError } from '../base/input-error.js';
-import { gasPressure } from '../gas/gas-state.js';
+import { refuse, requireFinite, requireWord } from '../base/checks.js';
+import { pressureOfGas } from '../gas/gas-state.js';
 import { canCavitate } from './chamber-pressures.js';
-import { requirePosition } from './damper.js';
+import { requireModel, requirePosition } from './damper.js';
 import { wholeForce } from './damper-force.js';
 import type { DamperModel } from './damper-model.js';
 
@@ -38,11 +37,13 @@ export function cavitationOnset(
   direction: 'compression' | 'rebound',
   position: number,
 ): CavitationOnset | undefined {
+  requireModel(model);
+  requireWord(direction, ['compression', 'rebound'], 'direction');
   const { damper, dampingArea, pistonFlow, shaftArea } = model;
   requirePosition(position, damper.stroke);
   const sign = direction === 'compression' ? 1 : -1;
   if (!canCavitate(damper.gas.layout, sign)) return undefined;
-  const gas = gasPressure(model.gas, shaftArea * position);
+  const gas = pressureOfGas(model.gas, shaftArea * position);
   const pressureDrop = Math.max(gas - damper.gas.airReleasePressure, 0);
   const speed = pistonFlow.flow(sign * pressureDrop) / dampingArea;
   const { force, dampingForce } = wholeForce(model, speed, gas);
@@ -58,15 +59,11 @@ export function cavitationOnset(
  * @public
  */
 export function gasPressureAgainstCavitation(model: DamperModel, speed: number): number {
+  requireModel(model);
   requireFinite(speed, 'speed', 'm/s');
   const { layout, airReleasePressure } = model.damper.gas;
   if (speed === 0 || !canCavitate(layout, speed)) {
-    throw new InputError({
-      field: 'speed',
-      value: speed,
-      unit: 'm/s',
-      accepted: 'in the direction in which a cavity can open',
-    });
+    refuse(speed, 'speed', 'm/s', 'in the direction in which a cavity can open');
   }
   return Math.abs(model.pistonFlow.pressureDrop(model.dampingArea * speed).pressureDrop) + airReleasePressure;
 }

@@ -1,9 +1,9 @@
-import { requireFinite, requireNotNegative } from '../base/checks.js';
-import { gasPressure } from '../gas/gas-state.js';
-import { requirePosition, type ShaftMotion } from './damper.js';
+import { requireFinite, requireNotNegative, requireRecord } from '../base/checks.js';
+import { pressureOfGas } from '../gas/gas-state.js';
+import { requireModel, requirePosition, type ShaftMotion } from './damper.js';
 import type { DamperModel } from './damper-model.js';
 import { type DamperForce, ForcePoint } from './force-point.js';
-import { passageAtDrop } from './oil-force.js';
+import { passageAt } from './oil-force.js';
 
 /**
  * Pressure drop over a piston with an open cavity behind it [Pa]: gas against air-release pressure, positive where the cavity is on the shaft side.
@@ -29,12 +29,14 @@ export function cavityDrop({ blindShare, damper }: DamperModel, gas: number): nu
  * @public
  */
 export function forceWithCavity(model: DamperModel, motion: ShaftMotion, cavityVolume: number): DamperForce {
+  requireModel(model);
+  requireRecord(motion, 'motion');
   const { speed, position } = motion;
   requireFinite(speed, 'speed', 'm/s');
   requirePosition(position, model.damper.stroke);
   requireNotNegative(cavityVolume, 'cavityVolume', 'm³');
-  const gas = gasPressure(model.gas, model.shaftArea * position + cavityVolume);
-  const passage = passageAtDrop(model, cavityDrop(model, gas));
+  const gas = pressureOfGas(model.gas, model.shaftArea * position + cavityVolume);
+  const passage = passageAt(model, cavityDrop(model, gas));
   const solved = { ...passage, iterations: 0, residual: 0 };
   return new ForcePoint(
     model,

@@ -1,7 +1,7 @@
-import { requireFinite } from '../base/checks.js';
-import { gasPressure } from '../gas/gas-state.js';
+import { requireFinite, requireRecord } from '../base/checks.js';
+import { pressureOfGas } from '../gas/gas-state.js';
 import { canCavitate, shaftSidePressure } from './chamber-pressures.js';
-import { requirePosition, type ShaftMotion } from './damper.js';
+import { requireModel, requirePosition, type ShaftMotion } from './damper.js';
 import type { DamperModel } from './damper-model.js';
 import { type DamperForce, ForcePoint } from './force-point.js';
 
@@ -17,10 +17,12 @@ import { type DamperForce, ForcePoint } from './force-point.js';
  * @public
  */
 export function damperForce(model: DamperModel, motion: ShaftMotion): DamperForce {
+  requireModel(model);
+  requireRecord(motion, 'motion');
   const { speed, position } = motion;
   requireFinite(speed, 'speed', 'm/s');
   requirePosition(position, model.damper.stroke);
-  return wholeForce(model, speed, gasPressure(model.gas, model.shaftArea * position));
+  return wholeForce(model, speed, pressureOfGas(model.gas, model.shaftArea * position));
 }
 
 /** {@link damperForce} where the gas pressure [Pa] is known. */

@@ -1,9 +1,9 @@
-import { InputError } from '../base/input-error.js';
-import { gasPressure } from '../gas/gas-state.js';
-import { requirePosition } from './damper.js';
+import { refuse, requireList } from '../base/checks.js';
+import { pressureOfGas } from '../gas/gas-state.js';
+import { requireModel, requirePosition } from './damper.js';
 import { wholeForce } from './damper-force.js';
 import type { DamperModel } from './damper-model.js';
-import { sealFrictionForce } from './seal-friction.js';
+import { frictionAt } from './seal-friction.js';
 import { isStraight, straightForces, straightSizes } from './straight-forces.js';
 
 /**
@@ -13,7 +13,7 @@ import { isStraight, straightForces, straightSizes } from './straight-forces.js'
  * @param model - from `damperModel`
  * @param speeds - shaft speeds [m/s], finite, compression positive
  * @param position - how far the shaft is pushed in [m], 0 to the stroke
- * @param forces - where to write them; a new array where left out
+ * @param into - where to write them; a new array where left out
  * @throws InputError for a speed that is not finite, a position outside the stroke, a gas without room, or an array of another length
  * @public
  */
@@ -21,21 +21,19 @@ export function damperForces(
   model: DamperModel,
   speeds: Float64Array,
   position: number,
-  forces: Float64Array = new Float64Array(speeds.length),
+  into?: Float64Array,
 ): Float64Array {
+  requireModel(model);
+  requireList(speeds, 'speeds');
+  if (into !== undefined) requireList(into, 'into');
+  const forces = into ?? new Float64Array(speeds.length);
   const { damper, fluid, gas, shaftArea } = model;
   requirePosition(position, damper.stroke);
-  if (forces.length !== speeds.length)
-    throw new InputError({ field: 'forces.length', value: forces.length, accepted: `${speeds.length}` });
-  const pressure = gasPressure(gas, shaftArea * position);
+  if (forces.length !== speeds.length) refuse(forces.length, 'into.length', '', `${speeds.length}`);
+  const pressure = pressureOfGas(gas, shaftArea * position);
   for (let place = 0; place < speeds.length; place++) {
     if (!Number.isFinite(speeds[place])) {
-      throw new InputError({
-        field: `speeds[${place}]`,
-        value: speeds[place],
-        unit: 'm/s',
-        accepted: 'a finite number',
-      });
+      refuse(speeds[place], `speeds[${place}]`, 'm/s', 'a finite number');
     }
   }
   if (!isStraight(model)) {
@@ -46,8 +44,7 @@ export function damperForces(
   straightForces(straightSizes(model), fluid.kinematicViscosity, fluid.density, speeds, forces);
   const gasForce = shaftArea * (pressure - damper.gas.ambientPressure);
   for (let place = 0; place < speeds.length; place++) {
-    forces[place] =
-      (forces[place] as number) + gasForce + sealFrictionForce(damper.seal, speeds[place] as number);
+    forces[place] = (forces[place] as number) + gasForce + frictionAt(damper.seal, speeds[place] as number);
   }
   return forces;
 }

@@ -1,8 +1,8 @@
 import { annularGapDrag, gapCircumference, gapHeight } from '../flow/gap/annular-gap.js';
 import type { HoleLaw } from '../flow/hole/hole-law.js';
+import { requireLaw } from '../flow/hole/hole-law.js';
 import { sharpHoleLaw } from '../flow/hole/sharp-hole.js';
 import type { PistonFlow } from '../flow/piston/parallel-flow.js';
-import { requirePiston } from '../flow/piston/piston.js';
 import { bindPistonFlow } from '../flow/piston/piston-flow.js';
 import { type FluidState, requireFluidState } from '../fluid/oil/fluid-state.js';
 import { blindShare } from '../gas/gas.js';
@@ -51,9 +51,9 @@ export interface DamperModel {
  * @public
  */
 export function damperModel(damper: Damper, fluid: FluidState, law: HoleLaw = sharpHoleLaw): DamperModel {
+  requireLaw(law);
   requireDamper(damper);
   requireFluidState(fluid);
-  requirePiston(damper.piston);
   return bindDamper(damper, fluid, law);
 }
 

@@ -1,6 +1,6 @@
-import { requirePositive, requireWithin } from '../base/checks.js';
-import { InputError } from '../base/input-error.js';
+import { refuse, requirePositive, requireRecord, requireWithin } from '../base/checks.js';
 import type { Piston } from '../flow/geometry/piston.js';
+import { requirePiston } from '../flow/piston/piston.js';
 import { type Gas, requireGas } from '../gas/gas.js';
 import { requireSealFriction, type SealFriction } from './seal-friction.js';
 
@@ -40,26 +40,23 @@ const largestBore = 0.1;
 const largestStroke = 0.5;
 
 /**
- * Throws unless the sizes fit into each other and the gas makes room for the whole shaft. The piston and its gap are checked where their flow is bound.
+ * Throws unless the sizes fit into each other and the gas makes room for the whole shaft. The gap is checked where its flow is bound.
  *
  * @param damper - sizes in m
  * @throws InputError that names the field
  * @public
  */
 export function requireDamper(damper: Damper): void {
+  requireRecord(damper, 'damper');
   const { bore, shaftDiameter, stroke, piston, gas, seal } = damper;
   requirePositive(bore, 'bore', 'm');
   requireWithin(bore, 0, largestBore, 'bore', 'm');
   requirePositive(shaftDiameter, 'shaftDiameter', 'm');
   requirePositive(stroke, 'stroke', 'm');
   requireWithin(stroke, 0, largestStroke, 'stroke', 'm');
+  requirePiston(piston);
   if (shaftDiameter >= piston.diameter) {
-    throw new InputError({
-      field: 'shaftDiameter',
-      value: shaftDiameter,
-      unit: 'm',
-      accepted: `below the piston diameter of ${piston.diameter}`,
-    });
+    refuse(shaftDiameter, 'shaftDiameter', 'm', `below the piston diameter of ${piston.diameter}`);
   }
   requireGas(gas);
   requireGasForStroke(damper);
@@ -72,17 +69,23 @@ function requireGasForStroke({ gas, shaftDiameter, stroke }: Damper): void {
   const needed = shaftArea({ shaftDiameter }) * stroke - gas.closing.displacedVolume;
   // Closed with nothing but oil and the shaft all the way in, it never goes further.
   if (volume > needed || (volume === 0 && needed <= 0)) return;
-  throw new InputError({
-    field: 'gas.rooms',
-    value: volume,
-    unit: 'm³',
-    accepted: `more, all together, than the ${needed} that the shaft still takes from where the shock was closed to the end of its stroke: it locks there. Volumes in`,
-  });
+  refuse(
+    volume,
+    'gas.rooms',
+    'm³',
+    `more, all together, than the ${needed} that the shaft still takes from where the shock was closed to the end of its stroke: it locks there. Volumes in`,
+  );
 }
 
 /** Cross-section of the shaft [m²]. */
 export function shaftArea({ shaftDiameter }: Pick<Damper, 'shaftDiameter'>): number {
   return (Math.PI / 4) * shaftDiameter * shaftDiameter;
+}
+
+/** Throws unless it is a damper bound to a fluid. */
+export function requireModel(model: { readonly damper: Damper }): void {
+  requireRecord(model, 'model');
+  requireRecord(model.damper, 'model.damper');
 }
 
 /** Throws unless the position lies in the stroke. */

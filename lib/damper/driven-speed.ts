@@ -1,10 +1,10 @@
-import { requireFinite, requirePositive, requireWithin } from '../base/checks.js';
+import { requireFinite, requirePositive, requireRecord, requireWithin } from '../base/checks.js';
 import { standardGravity } from '../base/constants.js';
 import { rootAbove } from '../numeric/root-finding.js';
-import { requirePosition } from './damper.js';
+import { requireModel, requirePosition } from './damper.js';
 import { damperForce } from './damper-force.js';
 import type { DamperModel } from './damper-model.js';
-import { creepingDampingCoefficient } from './force-point.js';
+import { creepingDamping } from './force-point.js';
 
 /** Fastest shaft speed searched [m/s], far above any shock. */
 const fastestSearched = 1e3;
@@ -23,6 +23,8 @@ export function fastestRebound(
   model: DamperModel,
   driving: { readonly force: number; readonly position: number },
 ): number {
+  requireModel(model);
+  requireRecord(driving, 'driving');
   const { force, position } = driving;
   requireFinite(force, 'force', 'N');
   requirePosition(position, model.damper.stroke);
@@ -31,7 +33,7 @@ export function fastestRebound(
   const { gasForce } = damperForce(model, { speed: 0, position });
   const drive = force + gasForce;
   if (drive <= model.damper.seal.kineticForce) return 0;
-  const start = drive / creepingDampingCoefficient(model);
+  const start = drive / creepingDamping(model);
   return -rootAbove(excess, start, fastestSearched, 'fastest rebound').root;
 }
 

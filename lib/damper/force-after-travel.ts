@@ -1,12 +1,18 @@
-import { requireFinite, requireNotNegative, requirePositive } from '../base/checks.js';
-import { InputError } from '../base/input-error.js';
-import { gasPressure } from '../gas/gas-state.js';
+import {
+  refuse,
+  requireFinite,
+  requireList,
+  requireNotNegative,
+  requirePositive,
+  requireRecord,
+} from '../base/checks.js';
+import { pressureOfGas } from '../gas/gas-state.js';
 import { stateWithin } from '../numeric/integrator/dense-output.js';
 import { integrate } from '../numeric/integrator/integrate.js';
 import { bracketedRoot } from '../numeric/root-finding.js';
 import { cavityDrop, forceWithCavity } from './cavity-force.js';
 import { canCavitate } from './chamber-pressures.js';
-import { requirePosition, type ShaftMotion } from './damper.js';
+import { requireModel, requirePosition, type ShaftMotion } from './damper.js';
 import { damperForce } from './damper-force.js';
 import type { DamperModel } from './damper-model.js';
 import type { DamperForce } from './force-point.js';
@@ -26,9 +32,8 @@ const sweptError = 1e-10;
  * @public
  */
 export function forceAfterTravel(model: DamperModel, start: ShaftMotion, travel: number): DamperForce {
-  const [force] = forcesAlongTravel(model, start, [travel]);
-  if (force === undefined) throw new RangeError('one force was asked for');
-  return force;
+  requireNotNegative(travel, 'travel', 'm');
+  return forcesAlongTravel(model, start, [travel])[0] as DamperForce;
 }
 
 /**
@@ -47,6 +52,9 @@ export function forcesAlongTravel(
   start: ShaftMotion,
   travels: readonly number[],
 ): readonly DamperForce[] {
+  requireModel(model);
+  requireRecord(start, 'start');
+  requireList(travels, 'travels');
   const { speed, position } = start;
   const { damper, shaftArea } = model;
   requireFinite(speed, 'speed', 'm/s');
@@ -62,12 +70,7 @@ export function forcesAlongTravel(
     const before = travels[index - 1] ?? 0;
     const room = direction > 0 ? damper.stroke - position : position;
     if (travel < before || travel > room * (1 + 1e-12))
-      throw new InputError({
-        field: `travels[${index}]`,
-        value: travel,
-        unit: 'm',
-        accepted: `${before} to the ${room} that the stroke leaves`,
-      });
+      refuse(travel, `travels[${index}]`, 'm', `${before} to the ${room} that the stroke leaves`);
   });
   const opening = openingTravel(model, start, travels.at(-1) ?? 0);
   if (opening === undefined) return travels.map((travel) => damperForce(model, at(travel)));
@@ -101,7 +104,8 @@ export function forcesAlongTravel(
           // Beyond the gas there is nothing: the step is tried shorter.
           rates[0] =
             displaced < gas.capacity
-              ? dampingArea - Math.abs(pistonFlow.flow(cavityDrop(model, gasPressure(gas, displaced)))) / size
+              ? dampingArea -
+                Math.abs(pistonFlow.flow(cavityDrop(model, pressureOfGas(gas, displaced)))) / size
               : Number.NaN;
         },
       },
@@ -144,7 +148,7 @@ function openingTravel(
   const swept = dampingArea * Math.abs(speed);
   // Flow that the gas drives through the piston, less what the piston sweeps.
   const reserve = (along: number): number => {
-    const pressure = gasPressure(gas, shaftArea * inStroke(position + direction * along, damper.stroke));
+    const pressure = pressureOfGas(gas, shaftArea * inStroke(position + direction * along, damper.stroke));
     return Math.abs(pistonFlow.flow(cavityDrop(model, pressure))) - swept;
   };
   if (reserve(0) < 0) return 0;

@@ -1,11 +1,12 @@
 import type { Warning } from '../base/warning.js';
 import type { PistonPressureDrop } from '../flow/piston/piston-pressure-drop.js';
 import { shaftSidePressure } from './chamber-pressures.js';
+import { requireModel } from './damper.js';
 import type { DamperModel } from './damper-model.js';
 import { damperWarnings } from './damper-warnings.js';
-import { jetRecoil } from './jet-recoil.js';
+import { recoilOfHoles } from './jet-recoil.js';
 import { rimForce } from './oil-force.js';
-import { sealFrictionForce } from './seal-friction.js';
+import { frictionAt } from './seal-friction.js';
 
 /** Specific heat capacity of a silicone oil [J/(kg·K)]; 1460 to 1550 is usual, petroleum oil has about 1900 (from memory). */
 const specificHeatCapacity = 1500;
@@ -104,13 +105,13 @@ export class ForcePoint implements DamperForce {
     this.speed = speed;
     this.pressureDrop = pressureDrop;
     this.gasPressure = gasPressure;
-    this.jetRecoil = jetRecoil(model, holeSpeeds, flow);
+    this.jetRecoil = recoilOfHoles(model, holeSpeeds, flow);
     this.dampingForce =
       pressureForce(model, gasPressure, pressureDrop) - this.jetRecoil + rimForce(model, speed);
     this.gasForce = shaftArea * (gasPressure - damper.gas.ambientPressure);
-    this.sealForce = sealFrictionForce(damper.seal, speed);
+    this.sealForce = frictionAt(damper.seal, speed);
     this.force = this.dampingForce + this.gasForce + this.sealForce;
-    this.dampingCoefficient = speed === 0 ? creepingDampingCoefficient(model) : this.dampingForce / speed;
+    this.dampingCoefficient = speed === 0 ? creepingDamping(model) : this.dampingForce / speed;
     this.lowestPressure = lowestPressure;
     this.cavitating = cavitating;
     this.cavityVolume = cavityVolume;
@@ -155,6 +156,12 @@ function leakShare({ pistonFlow }: DamperModel, flow: number, pressureDrop: numb
  * @public
  */
 export function creepingDampingCoefficient(model: DamperModel): number {
+  requireModel(model);
+  return creepingDamping(model);
+}
+
+/** {@link creepingDampingCoefficient} of what was checked before. */
+export function creepingDamping(model: DamperModel): number {
   const { creepingConductance, paths } = model.pistonFlow;
   const dropPerSpeed = model.dampingArea / creepingConductance;
   let coefficient = model.dampingArea * dropPerSpeed + model.rimDrag;

@@ -1,6 +1,6 @@
-import { requireCount, requireFinite, requirePositive } from '../base/checks.js';
-import { gasPressure } from '../gas/gas-state.js';
-import { requirePosition } from './damper.js';
+import { requireCount, requireFinite, requireList, requirePositive } from '../base/checks.js';
+import { pressureOfGas } from '../gas/gas-state.js';
+import { requireModel, requirePosition } from './damper.js';
 import { wholeForce } from './damper-force.js';
 import type { DamperModel } from './damper-model.js';
 import type { DamperForce } from './force-point.js';
@@ -43,8 +43,10 @@ export function forceVelocityCurve(
   speeds: readonly number[],
   position: number,
 ): ForceVelocityCurve {
+  requireModel(model);
+  requireList(speeds, 'speeds');
   requirePosition(position, model.damper.stroke);
-  const gas = gasPressure(model.gas, model.shaftArea * position);
+  const gas = pressureOfGas(model.gas, model.shaftArea * position);
   return speeds.map((speed) => {
     requireFinite(speed, 'speed', 'm/s');
     return wholeForce(model, speed, gas);

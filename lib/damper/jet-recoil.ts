@@ -1,4 +1,6 @@
-import { specificRecoil } from '../flow/hole/jet-momentum.js';
+import { requireFinite, requireList } from '../base/checks.js';
+import { recoilOfJet } from '../flow/hole/jet-momentum.js';
+import { requireModel } from './damper.js';
 import type { DamperModel } from './damper-model.js';
 
 /**
@@ -15,12 +17,23 @@ import type { DamperModel } from './damper-model.js';
  * @public
  */
 export function jetRecoil(model: DamperModel, holeSpeeds: readonly number[], flow: number): number {
+  requireModel(model);
+  requireList(holeSpeeds, 'holeSpeeds');
+  holeSpeeds.forEach((speed, index) => {
+    requireFinite(speed, `holeSpeeds[${index}]`, 'm/s');
+  });
+  requireFinite(flow, 'flow', 'm³/s');
+  return recoilOfHoles(model, holeSpeeds, flow);
+}
+
+/** {@link jetRecoil} of what was checked before. */
+export function recoilOfHoles(model: DamperModel, holeSpeeds: readonly number[], flow: number): number {
   const boreSpeed = Math.abs(flow) / model.boreArea;
   let sum = 0;
   let index = 0;
   for (const { area, momentumFlow } of model.pistonFlow.paths) {
     const speed = holeSpeeds[index++] ?? 0;
-    sum += area * specificRecoil(momentumFlow(speed), Math.abs(speed), boreSpeed);
+    sum += area * recoilOfJet(momentumFlow(speed), Math.abs(speed), boreSpeed);
   }
   return (flow < 0 ? -1 : 1) * model.fluid.density * sum;
 }

@@ -1,5 +1,7 @@
+import { requireFinite } from '../base/checks.js';
+import { requireModel } from './damper.js';
 import type { DamperModel } from './damper-model.js';
-import { jetRecoil } from './jet-recoil.js';
+import { recoilOfHoles } from './jet-recoil.js';
 
 /**
  * What passes the piston at a pressure drop.
@@ -22,8 +24,15 @@ export interface PistonPassage {
  * @param pressureDrop - [Pa], either sign
  * @public
  */
-export function passageAtDrop({ pistonFlow }: DamperModel, pressureDrop: number): PistonPassage {
-  const { paths, valves, gapFlow } = pistonFlow;
+export function passageAtDrop(model: DamperModel, pressureDrop: number): PistonPassage {
+  requireModel(model);
+  requireFinite(pressureDrop, 'pressureDrop', 'Pa');
+  return passageAt(model, pressureDrop);
+}
+
+/** {@link passageAtDrop} of what was checked before. */
+export function passageAt(model: DamperModel, pressureDrop: number): PistonPassage {
+  const { paths, valves, gapFlow } = model.pistonFlow;
   const holeSpeeds = new Array<number>(paths.length);
   let flow = gapFlow(pressureDrop);
   let index = 0;
@@ -46,10 +55,17 @@ export function passageAtDrop({ pistonFlow }: DamperModel, pressureDrop: number)
  * @public
  */
 export function oilForce(model: DamperModel, speed: number): number {
+  requireModel(model);
+  requireFinite(speed, 'speed', 'm/s');
+  return forceOfOil(model, speed);
+}
+
+/** {@link oilForce} of what was checked before. */
+export function forceOfOil(model: DamperModel, speed: number): number {
   const { holeSpeeds, pressureDrop } = model.pistonFlow.pressureDrop(model.dampingArea * speed);
   return (
     model.dampingArea * pressureDrop -
-    jetRecoil(model, holeSpeeds, model.dampingArea * speed) +
+    recoilOfHoles(model, holeSpeeds, model.dampingArea * speed) +
     rimForce(model, speed)
   );
 }

@@ -1,4 +1,6 @@
+import { requireWord } from '../base/checks.js';
 import { bracketedRoot } from '../numeric/root-finding.js';
+import { requireModel } from './damper.js';
 import type { DamperModel } from './damper-model.js';
 
 /** Fastest shaft speed searched [m/s]; far above any shock. */
@@ -17,6 +19,8 @@ export function packSpeed(
   model: DamperModel,
   direction: 'compression' | 'rebound' = 'compression',
 ): number | undefined {
+  requireModel(model);
+  requireWord(direction, ['compression', 'rebound'], 'direction');
   const { pistonFlow, dampingArea } = model;
   if (pistonFlow.paths.length === 0) return undefined;
   const sign = direction === 'compression' ? 1 : -1;

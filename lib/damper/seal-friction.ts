@@ -1,5 +1,4 @@
-import { requireNotNegative } from '../base/checks.js';
-import { InputError } from '../base/input-error.js';
+import { refuse, requireFinite, requireNotNegative, requireRecord } from '../base/checks.js';
 
 /**
  * Friction of the shaft seals, an input: measure it, since no law predicts it for small rings.
@@ -24,15 +23,16 @@ const settledSpeed = 10 * stribeckSpeed;
 
 /** Throws unless breakaway friction is at least moving friction, and both are 0 or more. */
 export function requireSealFriction(seal: SealFriction): void {
+  requireRecord(seal, 'seal');
   requireNotNegative(seal.kineticForce, 'seal.kineticForce', 'N');
   requireNotNegative(seal.breakawayForce, 'seal.breakawayForce', 'N');
   if (seal.breakawayForce < seal.kineticForce) {
-    throw new InputError({
-      field: 'seal.breakawayForce',
-      value: seal.breakawayForce,
-      unit: 'N',
-      accepted: `at least the moving friction of ${seal.kineticForce}`,
-    });
+    refuse(
+      seal.breakawayForce,
+      'seal.breakawayForce',
+      'N',
+      `at least the moving friction of ${seal.kineticForce}`,
+    );
   }
 }
 
@@ -47,6 +47,13 @@ export function requireSealFriction(seal: SealFriction): void {
  * @public
  */
 export function sealFrictionForce(seal: SealFriction, speed: number): number {
+  requireSealFriction(seal);
+  requireFinite(speed, 'speed', 'm/s');
+  return frictionAt(seal, speed);
+}
+
+/** {@link sealFrictionForce} of what was checked before. */
+export function frictionAt(seal: SealFriction, speed: number): number {
   const { kineticForce, breakawayForce } = seal;
   // From here on both functions are 1 and 0 to the last digit, and would take as long as a hole.
   if (speed > settledSpeed) return kineticForce;

@@ -1,5 +1,5 @@
 import { evaluateLoss, profileGrowth } from '../flow/hole/inertial-loss.js';
-import { jetMomentumFlow, specificRecoil, straightJet } from '../flow/hole/jet-momentum.js';
+import { momentumOfJet, recoilOfJet, straightJet } from '../flow/hole/jet-momentum.js';
 import { sharpCreepingNumber, sharpHoleLaw, sharpLoss } from '../flow/hole/sharp-hole.js';
 import { ConvergenceError } from '../numeric/root-finding.js';
 import type { DamperModel } from './damper-model.js';
@@ -132,8 +132,8 @@ export function straightForces(
       drop = dropHere - step * slope;
       if (Math.abs(step) <= straight * holeSpeed) break;
     }
-    const momentumFlow = jetMomentumFlow(straightJet, holeSpeed, holeDiameter, kinematicViscosity);
-    const recoil = density * holeArea * specificRecoil(momentumFlow, holeSpeed, swept * perBoreArea);
+    const momentumFlow = momentumOfJet(straightJet, holeSpeed, holeDiameter, kinematicViscosity);
+    const recoil = density * holeArea * recoilOfJet(momentumFlow, holeSpeed, swept * perBoreArea);
     const force = dampingArea * drop - recoil + rimDrag * speed;
     forces[place] = signed < 0 ? -force : force;
   }

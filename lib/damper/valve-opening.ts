@@ -1,3 +1,4 @@
+import { requireModel } from './damper.js';
 import type { DamperModel } from './damper-model.js';
 
 /**
@@ -22,6 +23,7 @@ export interface ValveOpening {
  * @public
  */
 export function valveOpenings(model: DamperModel): readonly ValveOpening[] {
+  requireModel(model);
   return model.pistonFlow.valves.map(({ opens, openingPressure }, valve) => ({
     valve,
     direction: opens > 0 ? 'compression' : 'rebound',

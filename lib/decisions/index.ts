@@ -1,3 +1,5 @@
+export { DashpotError } from '../base/dashpot-error.js';
+export { InputError, type Limits } from '../base/input-error.js';
 export { paretoFront } from '../numeric/pareto-front.js';
 export type { Sampling } from '../numeric/samples.js';
 export { type SobolSequence, sobolSequence } from '../numeric/sobol-sequence.js';

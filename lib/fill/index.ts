@@ -1,3 +1,5 @@
+export { DashpotError } from '../base/dashpot-error.js';
+export { InputError, type Limits } from '../base/input-error.js';
 export type { Compensator } from '../gas/compensator.js';
 export type { GasRoom } from '../gas/gas-room.js';
 export { HydraulicLock } from '../gas/hydraulic-lock.js';

@@ -29,11 +29,11 @@ export { dischargeCoefficientLichtarowicz, lichtarowiczLaw } from './hole/lichta
 export { oneConstantHoleLaw } from './hole/one-constant-hole.js';
 export { holePathWarnings } from './hole/shape-range.js';
 export { sharpHoleLaw } from './hole/sharp-hole.js';
+export { discOpeningPressure } from './piston/disc-opening-pressure.js';
 export { totalHoleArea } from './piston/piston.js';
 export { type PistonFlow, pistonFlow } from './piston/piston-flow.js';
 export type { PistonPressureDrop } from './piston/piston-pressure-drop.js';
 export { type DiscAtFlow, discAtFlow } from './valve/disc-at-flow.js';
 export type { CoveredHoles, FilmDisc } from './valve/disc-units.js';
-export { discOpeningPressure } from './valve/disc-valve.js';
 export { type RingPlate, ringPlateCompliance } from './valve/ring-plate.js';
 export type { ValvePath, ValvePoint } from './valve/valve-path.js';

@@ -1,3 +1,5 @@
+export { DashpotError } from '../base/dashpot-error.js';
+export { InputError, type Limits } from '../base/input-error.js';
 export { type AiryOil, type CompressedAiryOil, compressAiryOil } from './air/air-in-oil.js';
 export { petroleumAirSolubility } from './air/air-solubility.js';
 export { blendFraction, blendViscosity } from './blend/blend.js';

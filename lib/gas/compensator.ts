@@ -1,4 +1,5 @@
 import { requireNotNegative, requirePositive, requireWithin } from '../base/checks.js';
+import { byKind, flag, oneOf, optional, type Shape } from '../base/shape.js';
 import type { GasLayout } from './gas.js';
 import type { GasRoom } from './gas-room.js';
 
@@ -42,6 +43,15 @@ export type Compensator =
     }
   | { readonly kind: 'emulsion'; readonly gasFraction: number }
   | { readonly kind: 'none' };
+
+/** Form of {@link Compensator}. */
+export const compensatorShape: Shape = byKind({
+  'air-pocket': { volume: '', side: optional(oneOf('blind-side', 'shaft-side')) },
+  bladder: { volume: '', stiffness: '', vented: flag, side: optional(oneOf('blind-side', 'shaft-side')) },
+  foam: { volume: '', gasFraction: '', stiffness: '', side: optional(oneOf('blind-side', 'shaft-side')) },
+  emulsion: { gasFraction: '' },
+  none: {},
+});
 
 /** Throws unless each number of the compensator is in its range. */
 export function requireCompensator(compensator: Compensator): void {

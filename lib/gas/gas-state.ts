@@ -1,7 +1,14 @@
-import { requirePositive, requireWithin } from '../base/checks.js';
-import { InputError } from '../base/input-error.js';
+import {
+  refuse,
+  requireFinite,
+  requireList,
+  requireNotNegative,
+  requirePositive,
+  requireRecord,
+  requireWithin,
+} from '../base/checks.js';
 import { rootAbove } from '../numeric/root-finding.js';
-import type { Gas } from './gas.js';
+import { type Gas, requireGas } from './gas.js';
 import { type RestingRoom, roomPressure, volumeGivenUp } from './gas-room.js';
 import { pressureOfTwo } from './two-rooms.js';
 
@@ -51,6 +58,8 @@ export interface GasState {
  * @public
  */
 export function gasState(gas: Gas, condition: GasCondition = {}): GasState {
+  requireGas(gas);
+  requireRecord(condition, 'condition');
   const { closing } = gas;
   const {
     temperature = closing.temperature,
@@ -145,12 +154,12 @@ export function rootFromZero(excess: (logarithm: number) => number, what: string
 /** Throws where no gas is left. The whole gas itself is refused too: an ideal gas would need infinite pressure. */
 function requireRoom({ capacity }: GasState, displacedVolume: number): void {
   if (displacedVolume < capacity) return;
-  throw new InputError({
-    field: 'displacedVolume',
-    value: displacedVolume,
-    unit: 'm³',
-    accepted: `below ${capacity}, where no gas is left and the shaft locks, in`,
-  });
+  refuse(
+    displacedVolume,
+    'displacedVolume',
+    'm³',
+    `below ${capacity}, where no gas is left and the shaft locks, in`,
+  );
 }
 
 /**
@@ -167,6 +176,13 @@ function requireRoom({ capacity }: GasState, displacedVolume: number): void {
  * @public
  */
 export function gasPressure(state: GasState, displacedVolume: number): number {
+  requireState(state);
+  requireFinite(displacedVolume, 'displacedVolume', 'm³');
+  return pressureOfGas(state, displacedVolume);
+}
+
+/** {@link gasPressure} of what was checked before. */
+export function pressureOfGas(state: GasState, displacedVolume: number): number {
   const [room, second, third] = state.rooms;
   if (room === undefined || third !== undefined) return searchedPressure(state, displacedVolume);
   requireRoom(state, displacedVolume);
@@ -194,6 +210,13 @@ function searchedPressure(state: GasState, displacedVolume: number): number {
  * @public
  */
 export function displacedVolumeAt(state: GasState, pressure: number): number {
+  requireState(state);
+  requireNotNegative(pressure, 'pressure', 'Pa');
   requirePositive(pressure, 'pressure', 'Pa');
   return state.restDisplacement + totalGivenUp(state, Math.log(pressure / state.gas.closing.pressure));
+}
+
+function requireState(state: GasState): void {
+  requireRecord(state, 'state');
+  requireList(state.rooms, 'state.rooms');
 }

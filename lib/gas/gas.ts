@@ -1,6 +1,14 @@
-import { requireNotNegative, requirePositive, requireWithin } from '../base/checks.js';
+import {
+  refuse,
+  requireKind,
+  requireList,
+  requireNotNegative,
+  requirePositive,
+  requireRecord,
+  requireWithin,
+  requireWord,
+} from '../base/checks.js';
 import { standardAtmosphere, zeroCelsius } from '../base/constants.js';
-import { InputError } from '../base/input-error.js';
 import type { GasRoom } from './gas-room.js';
 import { pocketExponent } from './polytropic-exponent.js';
 
@@ -57,7 +65,11 @@ const highestAirReleasePressure = 20_000;
 
 /** Throws unless volumes, pressures, temperature and exponent are in their ranges. */
 export function requireGas(gas: Gas): void {
+  requireRecord(gas, 'gas');
   const { rooms, closing, ambientPressure, polytropicExponent, airReleasePressure } = gas;
+  requireWord(gas.layout, ['blind-side', 'shaft-side', 'emulsion'], 'gas.layout');
+  requireRecord(closing, 'gas.closing');
+  requireList(rooms, 'gas.rooms');
   rooms.forEach(requireRoom);
   requireNotNegative(closing.displacedVolume, 'gas.closing.displacedVolume', 'm³');
   requirePositive(closing.pressure, 'gas.closing.pressure', 'Pa');
@@ -69,17 +81,20 @@ export function requireGas(gas: Gas): void {
   requireWithin(polytropicExponent, 1, 1.4, 'gas.polytropicExponent', '');
   requireWithin(airReleasePressure, 0, highestAirReleasePressure, 'gas.airReleasePressure', 'Pa');
   if (airReleasePressure >= closing.pressure) {
-    throw new InputError({
-      field: 'gas.airReleasePressure',
-      value: airReleasePressure,
-      unit: 'Pa',
-      accepted: `below the pressure of ${closing.pressure} at closing`,
-    });
+    refuse(
+      airReleasePressure,
+      'gas.airReleasePressure',
+      'Pa',
+      `below the pressure of ${closing.pressure} at closing`,
+    );
   }
 }
 
-function requireRoom({ volume, stiffness, vented, dissolvedAir = 0 }: GasRoom, index: number): void {
+function requireRoom(room: GasRoom, index: number): void {
   const field = `gas.rooms[${index}]`;
+  requireRecord(room, field);
+  const { volume, stiffness, vented, dissolvedAir = 0 } = room;
+  requireKind(vented, 'boolean', `${field}.vented`);
   requireNotNegative(dissolvedAir, `${field}.dissolvedAir`, 'm³');
   if (dissolvedAir > 0) requireNotNegative(volume, `${field}.volume`, 'm³');
   else requirePositive(volume, `${field}.volume`, 'm³');
@@ -95,7 +110,7 @@ function requireRoom({ volume, stiffness, vented, dissolvedAir = 0 }: GasRoom, i
  * exponent of a stroke, 1 to 1.4, by default that of a round pocket of this size (see {@link pocketExponent}); pressure outside [Pa], standard
  * atmosphere where left out; layout, blind side where left out; air-release pressure [Pa], 0 where left out; temperature [K] at
  * which it has that pressure, 20 °C where left out
- * @throws InputError for a volume that is not above 0; the rest is checked where the gas is used
+ * @throws InputError for a value outside its range
  * @public
  */
 export function sealedGas(pocket: {
@@ -107,21 +122,32 @@ export function sealedGas(pocket: {
   readonly airReleasePressure?: number;
   readonly temperature?: number;
 }): Gas {
-  const { volume, pressure = standardAtmosphere, ambientPressure = standardAtmosphere } = pocket;
+  requireRecord(pocket, 'pocket');
+  const {
+    volume,
+    pressure = standardAtmosphere,
+    ambientPressure = standardAtmosphere,
+    layout = 'blind-side',
+    airReleasePressure = 0,
+    temperature = zeroCelsius + 20,
+  } = pocket;
   requirePositive(volume, 'volume', 'm³');
-  return {
-    layout: pocket.layout ?? 'blind-side',
+  const { polytropicExponent = pocketExponent(volume) } = pocket;
+  const gas: Gas = {
+    layout,
     rooms: [{ volume, stiffness: 0, vented: false }],
     closing: {
       displacedVolume: 0,
       pressure,
-      temperature: pocket.temperature ?? zeroCelsius + 20,
+      temperature,
       oilVolume: 0,
     },
     ambientPressure,
-    polytropicExponent: pocket.polytropicExponent ?? pocketExponent(volume),
-    airReleasePressure: pocket.airReleasePressure ?? 0,
+    polytropicExponent,
+    airReleasePressure,
   };
+  requireGas(gas);
+  return gas;
 }
 
 /** Part of the shaft that the gas of the blind side makes room for; it decides on which area oil and pressure work. */

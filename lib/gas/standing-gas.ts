@@ -1,3 +1,4 @@
+import { requireFinite, requireRecord } from '../base/checks.js';
 import type { Gas } from './gas.js';
 import type { RestingRoom } from './gas-room.js';
 import { type GasState, gasState, rootFromZero } from './gas-state.js';
@@ -24,6 +25,8 @@ export function standingGas(
     readonly polytropicExponent?: number;
   },
 ): GasState {
+  requireRecord(standing, 'standing');
+  requireFinite(standing.displacedVolume, 'displacedVolume', 'm³');
   const moved = gasState(gas, standing);
   const { closing } = gas;
   const warmth = moved.temperature / closing.temperature;

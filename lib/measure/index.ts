@@ -1,3 +1,5 @@
+export { DashpotError } from '../base/dashpot-error.js';
+export { InputError, type Limits } from '../base/input-error.js';
 export { FitError, type FitFault } from '../numeric/least-squares/fit-error.js';
 export { type LinearFit, linearLeastSquares } from '../numeric/least-squares/linear-least-squares.js';
 export { huberLoss, type RobustLoss, studentLoss } from '../numeric/least-squares/robust-loss.js';

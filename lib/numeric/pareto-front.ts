@@ -1,3 +1,4 @@
+import { anything, call, listOf, requireShape } from '../base/shape.js';
 /**
  * The members that no other member beats: another is at least as good in every respect and better in one (Pareto).
  * Of members that are equal in every respect the first stays.
@@ -11,6 +12,7 @@ export function paretoFront<Member>(
   members: readonly Member[],
   costs: (member: Member) => readonly number[],
 ): readonly Member[] {
+  requireShape({ members, costs }, { members: listOf(anything), costs: call });
   const ranked = members
     .map((member) => ({ member, cost: costs(member) }))
     .sort((a, b) => compared(a.cost, b.cost));

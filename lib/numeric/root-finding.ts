@@ -1,9 +1,11 @@
+import { DashpotError } from '../base/dashpot-error.js';
+
 /**
  * Signals that an iteration did not settle; carries the bracket so that the case can be repeated.
  *
  * @public
  */
-export class ConvergenceError extends Error {
+export class ConvergenceError extends DashpotError {
   override readonly name = 'ConvergenceError';
   readonly low: number;
   readonly high: number;

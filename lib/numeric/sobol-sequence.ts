@@ -1,4 +1,5 @@
 import { requireCount, requireWithin } from '../base/checks.js';
+import { optional, requireShape } from '../base/shape.js';
 import { directionNumbers } from './sobol-direction-numbers.js';
 
 /** Most dimensions that the stored direction numbers serve. */
@@ -86,6 +87,7 @@ function owenScrambled(value: number, seed: number): number {
  * @public
  */
 export function sobolSequence(dimensions: number, seed?: number): SobolSequence {
+  requireShape({ seed }, { seed: optional('') });
   requireCount(dimensions, 'dimensions');
   requireWithin(dimensions, 1, mostSobolDimensions, 'dimensions', '');
   const directions = Array.from({ length: dimensions }, (_, dimension) => directionIntegers(dimension));

@@ -1,3 +1,5 @@
+export { DashpotError } from '../base/dashpot-error.js';
+export { InputError, type Limits } from '../base/input-error.js';
 export type { Block } from './blocks/block.js';
 export type { ChecklistBlock, ChecklistStep, WriteIn } from './blocks/checklist.js';
 export { contentHash } from './blocks/digest.js';

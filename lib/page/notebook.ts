@@ -1,3 +1,4 @@
+import { call, record, requireShape, someText } from '../base/shape.js';
 import type { Parts } from '../parts/parts.js';
 import type { Page } from './blocks/page.js';
 import type { Parameters, ParameterValues } from './parameters/parameters.js';
@@ -33,5 +34,18 @@ export interface Notebook<P extends Parameters = Parameters> {
  * @public
  */
 export function defineNotebook<const P extends Parameters>(notebook: Notebook<P>): Notebook<P> {
+  requireShape(
+    { notebook },
+    {
+      notebook: {
+        parameters: record,
+        name: someText,
+        order: '',
+        title: someText,
+        question: someText,
+        run: call,
+      },
+    },
+  );
   return notebook;
 }

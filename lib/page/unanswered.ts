@@ -1,3 +1,4 @@
+import { requireKind, requireRecord } from '../base/checks.js';
 import type { Page } from './blocks/page.js';
 
 /**
@@ -9,6 +10,8 @@ import type { Page } from './blocks/page.js';
  * @public
  */
 export function unansweredPage(reason: Error): Page {
+  requireRecord(reason, 'reason');
+  requireKind(reason.message, 'string', 'reason.message');
   return {
     answer: 'These parts do not say enough to answer this yet.',
     blocks: reason.message.split('\n').map((text) => ({ kind: 'text', text }) as const),

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { requireShape, someText } from '../base/shape.js';
 import { assemble, type Remarks } from './assemble.js';
 import type { PartList } from './part-list.js';
 import type { Parts } from './parts.js';
@@ -32,6 +33,7 @@ const largestFile = 1_000_000;
  * @public
  */
 export function readParts(text: string, fileName = 'parts file'): Parts {
+  requireShape({ text, fileName }, { text: someText, fileName: someText });
   const refuse = (problems: readonly PartsFileProblem[]): void => {
     if (problems.length > 0) throw new PartsFileError(fileName, problems);
   };

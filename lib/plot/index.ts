@@ -1,3 +1,5 @@
+export { DashpotError } from '../base/dashpot-error.js';
+export { InputError, type Limits } from '../base/input-error.js';
 export type { Axis } from './chart/axis.js';
 export type { Dot, DotChart, DotSeries } from './chart/dots.js';
 export type { DataRow, Drawing, LayoutName, Padding } from './chart/drawing.js';

@@ -1,4 +1,5 @@
 import { requireFinite } from '../base/checks.js';
+import { DashpotError } from '../base/dashpot-error.js';
 import { type Dimension, findUnit, type Unit, unitTable } from './unit-table.js';
 
 /**
@@ -6,7 +7,7 @@ import { type Dimension, findUnit, type Unit, unitTable } from './unit-table.js'
  *
  * @public
  */
-export class QuantityError extends Error {
+export class QuantityError extends DashpotError {
   override readonly name = 'QuantityError';
 }
 

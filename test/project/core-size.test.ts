@@ -37,15 +37,15 @@ describe('entry of motion', () => {
 });
 
 describe('core entry', () => {
-  test('imports no package or Node module, and is at most 90 kB minified with all it has', async () => {
+  test('imports no package or Node module, and is at most 93.5 kB minified with all it has', async () => {
     const { inputs, bytes } = await bundled("export * from './index.ts'");
     expect(inputs.length).toBeGreaterThan(20);
     expect(inputs.filter((input) => !input.startsWith('lib/'))).toEqual([]);
-    expect(bytes).toBeLessThanOrEqual(90_000);
+    expect(bytes).toBeLessThanOrEqual(93_500);
   });
 
-  test('costs a page with the main job at most 69 kB minified, every kind of piston included', async () => {
+  test('costs a page with the main job at most 70.5 kB minified, every kind of piston included', async () => {
     const { bytes } = await bundled(`export { ${mainJob} } from './index.ts'`);
-    expect(bytes).toBeLessThanOrEqual(69_000);
+    expect(bytes).toBeLessThanOrEqual(70_500);
   });
 });

@@ -1,12 +1,18 @@
 import { requireFinite, requirePositive, requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { listOf, record, requireShape, type Shape } from '../../base/shape.js';
 import type { Damper } from '../../damper/damper.js';
 import { bindDamper } from '../../damper/damper-model.js';
 import { boundMismatch } from '../match/bound-mismatch.js';
-import { logMismatch, requireWantedDamping, type WantedDamping } from '../match/damping-mismatch.js';
+import {
+  logMismatch,
+  requireWantedDamping,
+  type WantedDamping,
+  wantedDampingShape,
+} from '../match/damping-mismatch.js';
 import type { Search } from '../search/search.js';
 import { cheapestPlaces } from './day-program.js';
-import { type Bottle, type FillChoice, fillChoices, fillState } from './fill-choice.js';
+import { type Bottle, bottleShape, type FillChoice, fillChoices, fillState } from './fill-choice.js';
 
 /**
  * Oil temperature at a time of the day.
@@ -19,6 +25,9 @@ export interface DayTemperature {
   /** Oil temperature [K], 200 to 600. */
   readonly temperature: number;
 }
+
+/** Form of {@link DayTemperature}. */
+export const dayTemperatureShape: Shape = { time: 's', temperature: 'K' };
 
 /**
  * What to fill when: the question.
@@ -35,6 +44,16 @@ export interface DayProblem {
   /** In how many parts blends are measured out, 1 (no blends) to 20. */
   readonly parts: number;
 }
+
+/** Form of {@link DayProblem}. */
+export const dayProblemShape: Shape = {
+  damper: record,
+  wanted: wantedDampingShape,
+  bottles: listOf(bottleShape),
+  temperatures: listOf(dayTemperatureShape),
+  worthwhile: '',
+  parts: '',
+};
 
 /**
  * One time of the plan.
@@ -106,6 +125,9 @@ function meanRatio({ damper, bottles, wanted }: DayProblem, choice: FillChoice, 
   return Math.exp(logMismatch(bindDamper(damper, { kinematicViscosity: typical, density }), wanted).mean);
 }
 
+/** Most times between two readings. */
+const mostSteps = 10_000;
+
 /**
  * Temperatures between those listed, straight from one to the next, so that a plan holds between the readings too.
  *
@@ -118,10 +140,18 @@ export function betweenReadings(
   readings: readonly DayTemperature[],
   longest: number,
 ): readonly DayTemperature[] {
+  requireShape({ readings }, { readings: listOf(dayTemperatureShape) });
   requirePositive(longest, 'longest', 's');
   return readings.flatMap((reading, index): readonly DayTemperature[] => {
     const next = readings[index + 1];
     if (next === undefined) return [reading];
+    requireWithin(
+      (next.time - reading.time) / longest,
+      0,
+      mostSteps,
+      `readings[${index + 1}].time`,
+      'longest',
+    );
     const steps = Math.max(1, Math.ceil((next.time - reading.time) / longest));
     return Array.from({ length: steps }, (_, step) => ({
       time: reading.time + (step * (next.time - reading.time)) / steps,
@@ -139,6 +169,7 @@ export function betweenReadings(
  * @public
  */
 export function* dayPlan(problem: DayProblem): Search<DayPlan> {
+  requireShape({ problem }, { problem: dayProblemShape });
   requireDayProblem(problem);
   const { temperatures, worthwhile } = problem;
   const choices = fillChoices(problem.bottles, problem.parts);

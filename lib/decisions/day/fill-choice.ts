@@ -1,4 +1,5 @@
-import { requireCount, requireWithin } from '../../base/checks.js';
+import { refuse, requireCount, requireWithin } from '../../base/checks.js';
+import { listOf, madeWith, optional, requireShape, type Shape, someText } from '../../base/shape.js';
 import { byEachRule } from '../../fluid/blend/blend-case.js';
 import { oilDensity } from '../../fluid/oil/density.js';
 import { fluidAt } from '../../fluid/oil/fluid-at.js';
@@ -18,6 +19,14 @@ export interface Bottle {
   readonly price?: number;
 }
 
+/** Form of {@link Bottle}. */
+export const bottleShape: Shape = {
+  name: someText,
+  oil: madeWith('typical'),
+  volume: 'm³',
+  price: optional(''),
+};
+
 /**
  * What a shock may be filled with: one bottle, or two in a stated share.
  *
@@ -31,6 +40,9 @@ export interface FillChoice {
   /** Part of the blend that is of the second bottle, by volume, 0 to 1; 0 for one bottle alone. */
   readonly secondShare: number;
 }
+
+/** Form of {@link FillChoice}. */
+export const fillChoiceShape: Shape = { first: '', second: optional(''), secondShare: '' };
 
 /**
  * A fill at one temperature, with the spread between the blending rules. An oil of which only the trade's weight is known is taken at the
@@ -61,6 +73,7 @@ const mostParts = 20;
  * @public
  */
 export function fillChoices(bottles: readonly Bottle[], parts: number): readonly FillChoice[] {
+  requireShape({ bottles }, { bottles: listOf(bottleShape) });
   requireCount(parts, 'parts');
   requireWithin(parts, 1, mostParts, 'parts', '');
   const alone = bottles.map((_, first): FillChoice => ({ first, secondShare: 0 }));
@@ -88,6 +101,10 @@ export function fillChoices(bottles: readonly Bottle[], parts: number): readonly
  * @public
  */
 export function fillState(bottles: readonly Bottle[], choice: FillChoice, temperature: number): FillState {
+  requireShape(
+    { bottles, choice, temperature },
+    { bottles: listOf(bottleShape), choice: fillChoiceShape, temperature: 'K' },
+  );
   const first = bottleAt(bottles, choice.first).oil;
   if (choice.second === undefined) {
     const { kinematicViscosity, density } = fluidAt(first, temperature);
@@ -118,7 +135,7 @@ export function fillDensity(
 /** Bottle, or what belongs to it, at a place of the list. */
 export function bottleAt<Any>(bottles: readonly Any[], place: number): Any {
   const bottle = bottles[place];
-  if (bottle === undefined) throw new RangeError(`no bottle ${place} in a list of ${bottles.length}`);
+  if (bottle === undefined) refuse(place, 'place of a bottle', '', `a place in a list of ${bottles.length}`);
   return bottle;
 }
 
@@ -131,6 +148,10 @@ export function bottleAt<Any>(bottles: readonly Any[], place: number): Any {
  * @public
  */
 export function fillName(bottles: readonly Bottle[], choice: FillChoice, parts: number): string {
+  requireShape(
+    { bottles, choice, parts },
+    { bottles: listOf(bottleShape), choice: fillChoiceShape, parts: '' },
+  );
   const first = bottleAt(bottles, choice.first).name;
   if (choice.second === undefined) return first;
   const second = Math.round(choice.secondShare * parts);

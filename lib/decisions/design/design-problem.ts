@@ -1,6 +1,8 @@
 import { requireCount, requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { listOf, madeWith, record, type Shape, someText } from '../../base/shape.js';
 import type { Damper } from '../../damper/damper.js';
+import { requireDamper } from '../../damper/damper.js';
 import type { Oil } from '../../fluid/oil/oil.js';
 
 /**
@@ -15,6 +17,9 @@ export interface WantedForce {
   readonly compression: number;
   readonly rebound: number;
 }
+
+/** Form of {@link WantedForce}. */
+export const wantedForceShape: Shape = { speed: 'm/s', compression: 'N', rebound: '' };
 
 /**
  * Which piston to drill and which oil to fill: the question.
@@ -41,6 +46,21 @@ export interface DesignProblem {
   readonly drillError: number;
   readonly temperatureError: number;
 }
+
+/** Form of {@link DesignProblem}. */
+export const designProblemShape: Shape = {
+  damper: record,
+  counts: listOf(''),
+  drills: listOf('m'),
+  tapers: listOf('m'),
+  thicknesses: listOf('m'),
+  oils: listOf({ name: someText, oil: madeWith('typical') }),
+  temperature: 'K',
+  slow: wantedForceShape,
+  fast: wantedForceShape,
+  drillError: 'm',
+  temperatureError: '',
+};
 
 /**
  * What a design makes of a {@link WantedForce}: forces of the oil [N], both above 0.
@@ -95,6 +115,7 @@ export interface DesignFront {
 
 /** Throws unless every part of the question is in its range. */
 export function requireDesignProblem(problem: DesignProblem): void {
+  requireDamper(problem.damper);
   const { counts, drills, tapers, thicknesses, oils, temperature, slow, fast } = problem;
   for (const [list, entries] of Object.entries({ counts, drills, tapers, thicknesses, oils })) {
     if (entries.length === 0) throw new InputError({ field: list, value: 0, accepted: '1 or more' });

@@ -1,3 +1,4 @@
+import { requireShape } from '../../base/shape.js';
 import { damperModel } from '../../damper/damper-model.js';
 import { fluidAt } from '../../fluid/oil/fluid-at.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
@@ -7,6 +8,7 @@ import {
   type Design,
   type DesignFront,
   type DesignProblem,
+  designProblemShape,
   type RobustDesign,
   requireDesignProblem,
 } from './design-problem.js';
@@ -26,6 +28,7 @@ function judgeDesign(problem: DesignProblem, drilled: Drilled, fluid: FluidState
  * @public
  */
 export function* designSearch(problem: DesignProblem): Search<DesignFront> {
+  requireShape({ problem }, { problem: designProblemShape });
   requireDesignProblem(problem);
   const { damper, counts, drills, tapers, thicknesses, oils, temperature } = problem;
   const designs: Design[] = [];

@@ -1,5 +1,5 @@
 import type { DamperModel } from '../../damper/damper-model.js';
-import { oilForce } from '../../damper/oil-force.js';
+import { forceOfOil } from '../../damper/oil-force.js';
 import type { Design, DesignProblem, MadeForce, WantedForce } from './design-problem.js';
 
 /** Difference as a part: twice as hard is as far off as half as hard. */
@@ -18,8 +18,8 @@ export type Judgement = Pick<Design, 'slow' | 'fast' | 'slowError' | 'fastError'
 /** What a damper makes of the wanted forces. */
 export function judge(model: DamperModel, wanted: Pick<DesignProblem, 'slow' | 'fast'>): Judgement {
   const at = ({ speed }: WantedForce) => ({
-    compression: oilForce(model, speed),
-    rebound: -oilForce(model, -speed),
+    compression: forceOfOil(model, speed),
+    rebound: -forceOfOil(model, -speed),
   });
   const [slow, fast] = [at(wanted.slow), at(wanted.fast)];
   return {

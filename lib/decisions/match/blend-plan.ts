@@ -1,6 +1,8 @@
 import { requirePositive } from '../../base/checks.js';
+import { requireShape } from '../../base/shape.js';
 import { blendFraction, blendViscosity } from '../../fluid/blend/blend.js';
 import type { BlendCase } from '../../fluid/blend/blend-case.js';
+import { blendCaseShape } from '../../fluid/blend/blend-case.js';
 
 /**
  * How much of each bottle makes a wanted oil.
@@ -28,6 +30,7 @@ export interface BlendPlan {
  * @public
  */
 export function blendPlan(blend: BlendCase, wanted: number, volume: number): BlendPlan {
+  requireShape({ blend, wanted }, { blend: blendCaseShape, wanted: 'm²/s' });
   requirePositive(volume, 'volume', 'm³');
   const share = blendFraction(blend, wanted).typical;
   const { low, typical, high } = blendViscosity(blend, share);

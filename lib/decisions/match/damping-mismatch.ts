@@ -1,7 +1,8 @@
 import { InputError } from '../../base/input-error.js';
+import { listOf, madeWith, requireShape, type Shape } from '../../base/shape.js';
 import type { DamperModel } from '../../damper/damper-model.js';
-import { oilForce } from '../../damper/oil-force.js';
-import { requireSpeedWeights, type SpeedWeights } from './speed-weights.js';
+import { forceOfOil } from '../../damper/oil-force.js';
+import { requireSpeedWeights, type SpeedWeights, weightedSpeedShape } from './speed-weights.js';
 
 /**
  * Wanted damping: the force that whole oil shall make at each speed of the weights, so that no gas has a part in it.
@@ -13,6 +14,9 @@ export interface WantedDamping {
   /** Damping force at each of the speeds [N], with the sign of the speed. */
   readonly forces: readonly number[];
 }
+
+/** Form of {@link WantedDamping}. */
+export const wantedDampingShape: Shape = { weights: listOf(weightedSpeedShape), forces: listOf('N') };
 
 /**
  * How far damping is from what is wanted. A ratio of 1.1 is 10 % too hard.
@@ -37,8 +41,9 @@ export interface DampingMismatch {
  * @public
  */
 export function dampingOf(model: DamperModel, weights: SpeedWeights): WantedDamping {
+  requireShape({ model, weights }, { model: madeWith('pistonFlow'), weights: listOf(weightedSpeedShape) });
   requireSpeedWeights(weights);
-  return { weights, forces: weights.map(({ speed }) => oilForce(model, speed)) };
+  return { weights, forces: weights.map(({ speed }) => forceOfOil(model, speed)) };
 }
 
 /**
@@ -49,6 +54,7 @@ export function dampingOf(model: DamperModel, weights: SpeedWeights): WantedDamp
  * @public
  */
 export function scaledDamping(wanted: WantedDamping, factor: number): WantedDamping {
+  requireShape({ wanted, factor }, { wanted: wantedDampingShape, factor: '' });
   return { weights: wanted.weights, forces: wanted.forces.map((force) => factor * force) };
 }
 
@@ -76,7 +82,7 @@ export function logMismatch(
   let mean = 0;
   let squares = 0;
   wanted.weights.forEach(({ speed, weight }, index) => {
-    const logRatio = Math.log(oilForce(model, speed) / (wanted.forces[index] ?? Number.NaN));
+    const logRatio = Math.log(forceOfOil(model, speed) / (wanted.forces[index] ?? Number.NaN));
     sum += weight;
     mean += weight * logRatio;
     squares += weight * logRatio * logRatio;
@@ -93,13 +99,14 @@ export function logMismatch(
  * @public
  */
 export function dampingMismatch(model: DamperModel, wanted: WantedDamping): DampingMismatch {
+  requireShape({ model, wanted }, { model: madeWith('pistonFlow'), wanted: wantedDampingShape });
   requireWantedDamping(wanted);
   const { mean, rootMeanSquare } = logMismatch(model, wanted);
   return {
     typical: Math.expm1(rootMeanSquare),
     meanRatio: Math.exp(mean),
     ratios: wanted.weights.map(
-      ({ speed }, index) => oilForce(model, speed) / (wanted.forces[index] ?? Number.NaN),
+      ({ speed }, index) => forceOfOil(model, speed) / (wanted.forces[index] ?? Number.NaN),
     ),
   };
 }

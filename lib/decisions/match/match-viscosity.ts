@@ -1,4 +1,5 @@
 import { requirePositive } from '../../base/checks.js';
+import { record, requireShape, type Shape } from '../../base/shape.js';
 import type { Damper } from '../../damper/damper.js';
 import { damperModel } from '../../damper/damper-model.js';
 import { bracketedMinimum } from '../../numeric/minimum-finding.js';
@@ -9,6 +10,7 @@ import {
   dampingMismatch,
   requireWantedDamping,
   type WantedDamping,
+  wantedDampingShape,
 } from './damping-mismatch.js';
 
 /** Thinnest and thickest oil looked at [m²/s]: thinner than water, thicker than any damper oil. */
@@ -26,6 +28,9 @@ export interface MatchCase {
   readonly density: number;
   readonly wanted: WantedDamping;
 }
+
+/** Form of {@link MatchCase}. */
+export const matchCaseShape: Shape = { damper: record, density: 'kg/m³', wanted: wantedDampingShape };
 
 /**
  * The viscosity that comes nearest to the wanted damping.
@@ -65,6 +70,7 @@ function mismatchAt({ damper, density, wanted }: MatchCase): (logViscosity: numb
  * @public
  */
 export function matchViscosity(search: MatchCase): ViscosityMatch {
+  requireShape({ search }, { search: matchCaseShape });
   const { damper, density, wanted } = search;
   requirePositive(density, 'density', 'kg/m³');
   requireWantedDamping(wanted);
@@ -104,6 +110,7 @@ export interface ViscosityWindow {
  * @public
  */
 export function viscosityWindow(search: MatchCase, tolerance: number): ViscosityWindow | undefined {
+  requireShape({ search }, { search: matchCaseShape });
   requirePositive(tolerance, 'tolerance', '');
   const { kinematicViscosity: best, mismatch } = matchViscosity(search);
   if (mismatch.typical > tolerance) return undefined;

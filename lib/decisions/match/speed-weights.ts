@@ -1,5 +1,6 @@
 import { requireCount, requireFinite, requireNotNegative, requirePositive } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import type { Shape } from '../../base/shape.js';
 
 /**
  * How much a shaft speed counts.
@@ -12,6 +13,9 @@ export interface WeightedSpeed {
   /** 0 or more; only the ratios matter. */
   readonly weight: number;
 }
+
+/** Form of {@link WeightedSpeed}. */
+export const weightedSpeedShape: Shape = { speed: 'm/s', weight: '' };
 
 /**
  * The shaft speeds over which damping is compared: a driving histogram, or a range.

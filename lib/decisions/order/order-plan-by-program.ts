@@ -1,8 +1,9 @@
-import { finishInSlices, partOf, type SearchControl } from '../search/search.js';
+import { requireShape } from '../../base/shape.js';
+import { finishInSlices, partOf, type SearchControl, searchControlShape } from '../search/search.js';
 import { planOf, pricesOf } from './order-answer.js';
 import { neededSets, orderDemands } from './order-coverage.js';
 import type { OrderPlan } from './order-plan.js';
-import { type OrderProblem, requireOrderProblem } from './order-problem.js';
+import { type OrderProblem, orderProblemShape, requireOrderProblem } from './order-problem.js';
 import { loadSolver, smallestSetByProgram } from './order-program.js';
 
 /**
@@ -16,6 +17,7 @@ import { loadSolver, smallestSetByProgram } from './order-program.js';
  * @public
  */
 export async function orderPlan(problem: OrderProblem, control: SearchControl = {}): Promise<OrderPlan> {
+  requireShape({ problem, control }, { problem: orderProblemShape, control: searchControlShape });
   requireOrderProblem(problem);
   // It loads in the pauses of the first part.
   const solver = loadSolver();

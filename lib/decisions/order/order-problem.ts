@@ -1,8 +1,10 @@
 import { requireCount, requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { listOf, optional, record, type Shape, someText } from '../../base/shape.js';
 import type { Damper } from '../../damper/damper.js';
 import type { Bottle } from '../day/fill-choice.js';
-import { requireWantedDamping, type WantedDamping } from '../match/damping-mismatch.js';
+import { bottleShape } from '../day/fill-choice.js';
+import { requireWantedDamping, type WantedDamping, wantedDampingShape } from '../match/damping-mismatch.js';
 
 /**
  * A shock that shall damp as wanted at every temperature of the order.
@@ -16,6 +18,14 @@ export interface OrderBuild {
   /** Oil poured for one fill of all shocks of this build [m³], above 0. */
   readonly fillVolume: number;
 }
+
+/** Form of {@link OrderBuild}. */
+export const orderBuildShape: Shape = {
+  name: someText,
+  damper: record,
+  wanted: wantedDampingShape,
+  fillVolume: 'm³',
+};
 
 /**
  * Which bottles to buy: the question.
@@ -38,6 +48,17 @@ export interface OrderProblem {
   readonly fills: number;
 }
 
+/** Form of {@link OrderProblem}. */
+export const orderProblemShape: Shape = {
+  bottles: listOf(bottleShape),
+  owned: optional(listOf('')),
+  builds: listOf(orderBuildShape),
+  temperatures: listOf('K'),
+  tolerance: '',
+  parts: '',
+  fills: '',
+};
+
 /** Throws unless every part of the question is in its range. */
 export function requireOrderProblem(problem: OrderProblem): void {
   const { bottles, builds, temperatures, tolerance, parts, fills } = problem;
@@ -50,6 +71,7 @@ export function requireOrderProblem(problem: OrderProblem): void {
   });
   problem.owned?.forEach((place, index) => {
     requireWithin(place, 0, bottles.length - 1, `owned[${index}]`, '');
+    requireCount(place + 1, `owned[${index}]`);
   });
   builds.forEach(({ wanted, fillVolume }, index) => {
     requirePositive(fillVolume, `builds[${index}].fillVolume`, 'm³');

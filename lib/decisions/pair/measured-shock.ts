@@ -1,8 +1,10 @@
 import { requireNotNegative, requirePositive } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { listOf, record, requireShape, type Shape, someText } from '../../base/shape.js';
 import type { Damper } from '../../damper/damper.js';
+import { requireDamper } from '../../damper/damper.js';
 import { damperModel } from '../../damper/damper-model.js';
-import { oilForce } from '../../damper/oil-force.js';
+import { forceOfOil } from '../../damper/oil-force.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
 
 /**
@@ -18,6 +20,9 @@ export interface MeasuredShock {
   readonly relativeUncertainty: number;
 }
 
+/** Form of {@link MeasuredShock}. */
+export const measuredShockShape: Shape = { name: someText, damping: '', relativeUncertainty: '' };
+
 /**
  * A shock timed with a stopwatch: how long the shaft takes over a fixed travel under a fixed weight. In the slow flow of that test
  * the time is in proportion to the damping.
@@ -30,6 +35,7 @@ export interface MeasuredShock {
  * @public
  */
 export function timedShock(name: string, times: readonly number[], timingUncertainty: number): MeasuredShock {
+  requireShape({ name, times }, { name: someText, times: listOf('s') });
   requirePositive(timingUncertainty, 'timingUncertainty', 's');
   if (times.length === 0) throw new InputError({ field: 'times', value: 0, accepted: '1 or more' });
   times.forEach((time, index) => {
@@ -64,12 +70,17 @@ export function drilledShock(
   speed: number,
   diameterUncertainty: number,
 ): MeasuredShock {
+  requireShape(
+    { name, damper, fluid, speed },
+    { name: someText, damper: record, fluid: record, speed: 'm/s' },
+  );
+  requireDamper(damper);
   requireNotNegative(diameterUncertainty, 'diameterUncertainty', 'm');
   requirePositive(Math.abs(speed), 'size of speed', 'm/s');
   const force = (off: number): number => {
     const holes = damper.piston.holes.map((group) => ({ ...group, diameter: group.diameter + off }));
     const model = damperModel({ ...damper, piston: { ...damper.piston, holes } }, fluid);
-    return Math.abs(oilForce(model, speed));
+    return Math.abs(forceOfOil(model, speed));
   };
   const damping = force(0);
   const change = (force(diameterUncertainty) - force(-diameterUncertainty)) / 2;

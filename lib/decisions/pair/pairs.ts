@@ -1,7 +1,8 @@
 import { requireFinite, requirePositive } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { listOf, requireShape } from '../../base/shape.js';
 import { normalProbability } from '../../numeric/normal-distribution.js';
-import { type MeasuredShock, requireMeasuredShock } from './measured-shock.js';
+import { type MeasuredShock, measuredShockShape, requireMeasuredShock } from './measured-shock.js';
 
 /**
  * Two shocks side by side.
@@ -41,6 +42,7 @@ const mostShocks = 10;
  * @public
  */
 export function comparedShocks(first: MeasuredShock, second: MeasuredShock, limit: number): ShockPair {
+  requireShape({ first, second }, { first: measuredShockShape, second: measuredShockShape });
   requireMeasuredShock(first);
   requireMeasuredShock(second);
   requirePositive(limit, 'limit', '');
@@ -67,6 +69,7 @@ function beyond(centre: number, width: number, edge: number): number {
  * @public
  */
 export function rankedPairs(shocks: readonly MeasuredShock[], limit: number): readonly ShockPair[] {
+  requireShape({ shocks, limit }, { shocks: listOf(measuredShockShape), limit: '' });
   requireShocks(shocks);
   return shocks
     .flatMap((first, place) => shocks.slice(place + 1).map((second) => comparedShocks(first, second, limit)))
@@ -97,6 +100,7 @@ function requireShocks(shocks: readonly MeasuredShock[]): void {
  * @public
  */
 export function bestPairing(shocks: readonly MeasuredShock[], limit: number): Pairing {
+  requireShape({ shocks, limit }, { shocks: listOf(measuredShockShape), limit: '' });
   requireShocks(shocks);
   let best: Pairing | undefined;
   for (const pairing of pairings(shocks, limit)) {

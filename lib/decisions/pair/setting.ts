@@ -1,5 +1,6 @@
 import { requireNotNegative, requirePositive } from '../../base/checks.js';
 import { standardGravity } from '../../base/constants.js';
+import { requireShape, type Shape } from '../../base/shape.js';
 import type { Corner } from '../../motion/corner/corner.js';
 
 /**
@@ -8,6 +9,9 @@ import type { Corner } from '../../motion/corner/corner.js';
  * @public
  */
 export type SpringCorner = Pick<Corner, 'sprungMass' | 'motionRatio' | 'springRate'>;
+
+/** Form of {@link SpringCorner}. */
+export const springCornerShape: Shape = { sprungMass: 'kg', motionRatio: '', springRate: 'N/m' };
 
 /**
  * How a corner moves on its spring.
@@ -41,6 +45,7 @@ function requireCorner({ sprungMass, motionRatio, springRate }: SpringCorner): v
  * @public
  */
 export function cornerMotion(corner: SpringCorner): CornerMotion {
+  requireShape({ corner }, { corner: springCornerShape });
   requireCorner(corner);
   const { sprungMass, motionRatio, springRate } = corner;
   const wheelRate = springRate * motionRatio ** 2;
@@ -63,6 +68,7 @@ export function cornerMotion(corner: SpringCorner): CornerMotion {
  * @public
  */
 export function dampingRatio(corner: SpringCorner, dampingCoefficient: number): number {
+  requireShape({ corner }, { corner: springCornerShape });
   requireNotNegative(dampingCoefficient, 'dampingCoefficient', 'N·s/m');
   return dampingCoefficient / cornerMotion(corner).criticalDamping;
 }
@@ -105,6 +111,7 @@ export interface ReloadedCorner {
  * @public
  */
 export function reloadedCorner(corner: SpringCorner, sprungMass: number): ReloadedCorner {
+  requireShape({ corner }, { corner: springCornerShape });
   requireCorner(corner);
   requirePositive(sprungMass, 'sprungMass', 'kg');
   const factor = sprungMass / corner.sprungMass;

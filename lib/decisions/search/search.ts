@@ -1,4 +1,5 @@
-import { requirePositive } from '../../base/checks.js';
+import { requireKind, requirePositive, requireRecord } from '../../base/checks.js';
+import { call, optional, record, type Shape } from '../../base/shape.js';
 
 /**
  * A long computation that can be watched and stopped: it yields the part that is done, 0 to 1, and returns its result.
@@ -19,6 +20,9 @@ export interface SearchControl {
   readonly onProgress?: (done: number) => void;
 }
 
+/** Form of {@link SearchControl}. */
+export const searchControlShape: Shape = { signal: optional(record), onProgress: optional(call) };
+
 /**
  * Runs a search to its end at once.
  *
@@ -26,6 +30,8 @@ export interface SearchControl {
  * @public
  */
 export function finish<Result>(search: Search<Result>): Result {
+  requireRecord(search, 'search');
+  requireKind(search.next, 'function', 'search.next');
   let step = search.next();
   while (step.done !== true) step = search.next();
   return step.value;

@@ -1,4 +1,5 @@
 import { requireCount } from '../../base/checks.js';
+import { oneOf, requireShape, type Shape } from '../../base/shape.js';
 import { type Sampling, samplePoints } from '../../numeric/samples.js';
 import type { Search } from '../search/search.js';
 import {
@@ -7,7 +8,12 @@ import {
   type SensitivitySums,
   sensitivitySums,
 } from './sensitivity-indices.js';
-import { type TolerancedBuild, type ToleranceName, toleranceInputs } from './toleranced-build.js';
+import {
+  type TolerancedBuild,
+  type ToleranceName,
+  tolerancedBuildShape,
+  toleranceInputs,
+} from './toleranced-build.js';
 import { toleranceModel } from './tolerances.js';
 
 /**
@@ -53,6 +59,9 @@ export interface Drawing {
   readonly seed: number;
   readonly sampling: Sampling;
 }
+
+/** Form of {@link Drawing}. */
+export const drawingShape: Shape = { count: '', seed: '', sampling: oneOf('low-discrepancy', 'random') };
 
 /** Builds of one block; blocks are the pieces that workers share, and always the same ones. */
 export const blockSize = 4096;
@@ -143,6 +152,7 @@ export function joined(blocks: readonly Float64Array[]): Float64Array {
  * @public
  */
 export function* forceSpread(build: TolerancedBuild, drawing: Drawing): Search<readonly ForceSpread[]> {
+  requireShape({ build, drawing }, { build: tolerancedBuildShape, drawing: drawingShape });
   requireCount(drawing.count, 'count');
   const blocks: Float64Array[] = [];
   for (const [from, to] of blocksOf(drawing.count)) {
@@ -181,6 +191,7 @@ export function* toleranceShares(
   points: number,
   seed: number,
 ): Search<readonly (readonly ToleranceShare[])[]> {
+  requireShape({ build, seed }, { build: tolerancedBuildShape, seed: '' });
   requireCount(points, 'points');
   const model = toleranceModel(build);
   const blocks: SensitivitySums[] = [];

@@ -1,5 +1,6 @@
 import { requireCount } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { madeWith, requireShape } from '../../base/shape.js';
 import { type Sampling, samplePoints } from '../../numeric/samples.js';
 import { mostSobolDimensions } from '../../numeric/sobol-sequence.js';
 
@@ -158,6 +159,7 @@ export function sensitivityIndices(
   points: number,
   seed: number,
 ): readonly SensitivityIndices[] {
+  requireShape({ model, seed }, { model: madeWith('evaluate'), seed: '' });
   requireCount(points, 'points');
   return indicesOfSums([sensitivitySums(model, { from: 0, to: points, seed, sampling: 'low-discrepancy' })]);
 }

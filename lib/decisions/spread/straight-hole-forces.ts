@@ -3,7 +3,7 @@ import { gasInFluid } from '../../damper/damper-model.js';
 import { straightForces, straightSizes } from '../../damper/straight-forces.js';
 import { oilDensity } from '../../fluid/oil/density.js';
 import { viscosityAt } from '../../fluid/viscosity/viscosity-line.js';
-import { gasPressure } from '../../gas/gas-state.js';
+import { pressureOfGas } from '../../gas/gas-state.js';
 import type { Offsets } from './offsets.js';
 import { deviatedGas, type TolerancedBuild } from './toleranced-build.js';
 
@@ -41,7 +41,7 @@ export function straightHoleForces(
       { gas: deviatedGas(damper.gas, off.gasVolume) },
       { temperature: oilTemperature, density },
     );
-    const gasForce = shaftArea * (gasPressure(gas, shaftArea * position) - damper.gas.ambientPressure);
+    const gasForce = shaftArea * (pressureOfGas(gas, shaftArea * position) - damper.gas.ambientPressure);
     straightForces(sizes, kinematicViscosity, density, allSpeeds, result);
     for (let place = 0; place < speeds.length; place++) result[place] = (result[place] ?? 0) + gasForce;
     return true;

@@ -1,9 +1,10 @@
 import { requirePositive, requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { listOf, madeWith, optional, record, type Shape } from '../../base/shape.js';
 import type { Damper } from '../../damper/damper.js';
 import type { Oil } from '../../fluid/oil/oil.js';
 import type { Gas } from '../../gas/gas.js';
-import { type Deviation, requireDeviation } from './uncertain.js';
+import { type Deviation, deviationShape, requireDeviation } from './uncertain.js';
 
 /**
  * The sizes that may be off, in the order of the inputs.
@@ -47,6 +48,18 @@ export type Tolerances = {
   readonly [Name in ToleranceName]?: Deviation;
 };
 
+/** Form of {@link Tolerances}. */
+export const tolerancesShape: Shape = {
+  temperature: optional(deviationShape),
+  holeDiameter: optional(deviationShape),
+  gap: optional(deviationShape),
+  viscosity: optional(deviationShape),
+  holeTaper: optional(deviationShape),
+  thickness: optional(deviationShape),
+  bore: optional(deviationShape),
+  gasVolume: optional(deviationShape),
+};
+
 /**
  * A build whose sizes may be off; plain data, so that it can go to a worker.
  *
@@ -63,6 +76,16 @@ export interface TolerancedBuild {
   readonly speeds: readonly number[];
   readonly tolerances: Tolerances;
 }
+
+/** Form of {@link TolerancedBuild}. */
+export const tolerancedBuildShape: Shape = {
+  damper: record,
+  oil: madeWith('typical'),
+  temperature: 'K',
+  position: 'm',
+  speeds: listOf('m/s'),
+  tolerances: tolerancesShape,
+};
 
 const units: Readonly<Record<ToleranceName, string>> = {
   holeDiameter: 'm',

@@ -1,3 +1,4 @@
+import { requireShape } from '../../base/shape.js';
 import type { Damper } from '../../damper/damper.js';
 import { wholeForce } from '../../damper/damper-force.js';
 import { bindDamper, damperModel } from '../../damper/damper-model.js';
@@ -9,7 +10,7 @@ import { fluidAt } from '../../fluid/oil/fluid-at.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import type { Oil } from '../../fluid/oil/oil.js';
 import { viscosityAt } from '../../fluid/viscosity/viscosity-line.js';
-import { gasPressure } from '../../gas/gas-state.js';
+import { pressureOfGas } from '../../gas/gas-state.js';
 import { type Offsets, offsetReader } from './offsets.js';
 import type { UnitCubeModel } from './sensitivity-indices.js';
 import { straightHoleForces } from './straight-hole-forces.js';
@@ -17,6 +18,7 @@ import {
   deviatedGas,
   requireTolerancedBuild,
   type TolerancedBuild,
+  tolerancedBuildShape,
   toleranceInputs,
 } from './toleranced-build.js';
 
@@ -66,6 +68,7 @@ function deviatedFluid(oil: Oil, temperature: number, label: number): FluidState
  * @public
  */
 export function toleranceModel(build: TolerancedBuild): UnitCubeModel {
+  requireShape({ build }, { build: tolerancedBuildShape });
   requireTolerancedBuild(build);
   const names = toleranceInputs(build.tolerances);
   const { damper, oil, temperature, position, speeds, tolerances } = build;
@@ -80,7 +83,7 @@ export function toleranceModel(build: TolerancedBuild): UnitCubeModel {
     const built = deviatedDamper(damper, off);
     requirePiston(built.piston);
     const model = bindDamper(built, fluid);
-    const inside = gasPressure(model.gas, model.shaftArea * position);
+    const inside = pressureOfGas(model.gas, model.shaftArea * position);
     let place = 0;
     for (const speed of speeds) {
       const { dampingForce, gasForce } = wholeForce(model, speed, inside);

@@ -1,4 +1,5 @@
 import { requireNotNegative } from '../../base/checks.js';
+import { byKind, type Shape } from '../../base/shape.js';
 import { normalQuantile } from '../../numeric/normal-distribution.js';
 
 /**
@@ -14,6 +15,13 @@ export type Deviation =
   | { readonly kind: 'normal'; readonly standardDeviation: number }
   | { readonly kind: 'uniform'; readonly halfWidth: number }
   | { readonly kind: 'exact' };
+
+/** Form of {@link Deviation}. */
+export const deviationShape: Shape = byKind({
+  normal: { standardDeviation: '' },
+  uniform: { halfWidth: '' },
+  exact: {},
+});
 
 /** Throws unless the width is finite and 0 or above. */
 export function requireDeviation(deviation: Deviation, field: string, unit: string): void {

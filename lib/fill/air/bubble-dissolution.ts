@@ -1,4 +1,5 @@
 import { requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
+import { requireShape, type Shape } from '../../base/shape.js';
 import { simpson } from '../../numeric/quadrature.js';
 
 /**
@@ -21,6 +22,16 @@ export interface DissolvingBubble {
   readonly surfaceTension: number;
 }
 
+/** Form of {@link DissolvingBubble}. */
+export const dissolvingBubbleShape: Shape = {
+  radius: 'm',
+  pressure: 'Pa',
+  saturation: '',
+  airSolubility: '',
+  diffusivity: 'm²/s',
+  surfaceTension: 'N/m',
+};
+
 /** Intervals of the quadrature; Simpson's rule on a smooth integrand. */
 const intervals = 400;
 
@@ -36,6 +47,7 @@ const intervals = 400;
  * @public
  */
 export function dissolutionTime(bubble: DissolvingBubble): number {
+  requireShape({ bubble }, { bubble: dissolvingBubbleShape });
   const { radius, pressure, saturation, airSolubility, diffusivity, surfaceTension } = bubble;
   requirePositive(radius, 'radius', 'm');
   requirePositive(pressure, 'pressure', 'Pa');
@@ -81,6 +93,7 @@ export function releasedAir(
   airSolubility: number,
   pressures: { readonly saturated: number; readonly now: number },
 ): number {
+  requireShape({ pressures }, { pressures: { saturated: '', now: '' } });
   requireNotNegative(oilVolume, 'oilVolume', 'm³');
   requireNotNegative(airSolubility, 'airSolubility', '');
   requirePositive(pressures.now, 'pressures.now', 'Pa');

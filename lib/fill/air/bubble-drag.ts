@@ -1,3 +1,5 @@
+import { requireNotNegative } from '../../base/checks.js';
+import { oneOf, requireShape } from '../../base/shape.js';
 /**
  * What the surface of a bubble does: `clean` flows along with the oil, `rigid` is held by dirt and polymer on it.
  *
@@ -17,6 +19,8 @@ export type BubbleSurface = 'clean' | 'rigid';
  * @public
  */
 export function dragIncrease(reynoldsNumber: number, surface: BubbleSurface): number {
+  requireShape({ reynoldsNumber, surface }, { reynoldsNumber: '', surface: oneOf('clean', 'rigid') });
+  requireNotNegative(reynoldsNumber, 'reynoldsNumber', '');
   if (reynoldsNumber === 0) return 1;
   if (surface === 'rigid') return 1 + 0.15 * reynoldsNumber ** 0.687;
   return 1 + 1 / (8 / reynoldsNumber + 0.5 * (1 + 3.315 / Math.sqrt(reynoldsNumber)));

@@ -1,5 +1,6 @@
 import { requirePositive } from '../../base/checks.js';
 import { standardGravity } from '../../base/constants.js';
+import { requireShape } from '../../base/shape.js';
 
 /**
  * Which bubbles under a piston get through one of its holes by themselves.
@@ -28,6 +29,7 @@ export function bubblePassage(
   holeRadius: number,
   oil: { readonly density: number; readonly surfaceTension: number },
 ): BubblePassage {
+  requireShape({ oil }, { oil: { density: '', surfaceTension: '' } });
   requirePositive(holeRadius, 'holeRadius', 'm');
   requirePositive(oil.density, 'density', 'kg/m³');
   requirePositive(oil.surfaceTension, 'surfaceTension', 'N/m');

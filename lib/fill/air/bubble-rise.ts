@@ -1,5 +1,6 @@
-import { requireNotNegative, requirePositive } from '../../base/checks.js';
+import { requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
 import { standardGravity } from '../../base/constants.js';
+import { oneOf, record, requireShape, type Shape } from '../../base/shape.js';
 import { noWarnings, type Warning } from '../../base/warning.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import { requireFluidState } from '../../fluid/oil/fluid-state.js';
@@ -18,6 +19,9 @@ export interface Bubble {
   /** `clean`: its surface flows along; `rigid`: dirt on the surface holds it, and it rises like a solid ball. */
   readonly surface: BubbleSurface;
 }
+
+/** Form of {@link Bubble}. */
+export const bubbleShape: Shape = { radius: 'm', surface: oneOf('clean', 'rigid') };
 
 /**
  * How a bubble rises.
@@ -46,6 +50,10 @@ export interface BubbleRise {
  * @public
  */
 export function stokesSpeed(radius: number, densityDifference: number, dynamicViscosity: number): number {
+  requireShape(
+    { radius, densityDifference, dynamicViscosity },
+    { radius: 'm', densityDifference: 'kg/m³', dynamicViscosity: 'Pa·s' },
+  );
   return hadamardRybczynskiSpeed(radius, densityDifference, dynamicViscosity, Number.MAX_VALUE);
 }
 
@@ -70,7 +78,8 @@ export function hadamardRybczynskiSpeed(
   requirePositive(radius, 'radius', 'm');
   requireNotNegative(densityDifference, 'densityDifference', 'kg/m³');
   requirePositive(dynamicViscosity, 'dynamicViscosity', 'Pa·s');
-  requireNotNegative(viscosityRatio, 'viscosityRatio', '');
+  // Of a rigid ball it is the largest number there is.
+  requireWithin(viscosityRatio, 0, Number.MAX_VALUE, 'viscosityRatio', '');
   // (1 + κ)/(2 + 3κ), written so that it stands for any κ.
   const mobility = 1 / 3 + 1 / (3 * (2 + 3 * viscosityRatio));
   return ((2 * radius ** 2 * densityDifference * standardGravity) / (3 * dynamicViscosity)) * mobility;
@@ -97,6 +106,10 @@ export function bubbleRise(
   fluid: FluidState,
   surroundings: { readonly bore: number; readonly surfaceTension: number },
 ): BubbleRise {
+  requireShape(
+    { bubble, fluid, surroundings },
+    { bubble: bubbleShape, fluid: record, surroundings: { bore: '', surfaceTension: '' } },
+  );
   requireFluidState(fluid);
   const { bore, surfaceTension } = surroundings;
   requirePositive(bore, 'bore', 'm');

@@ -1,4 +1,5 @@
 import { requireWithin } from '../../base/checks.js';
+import { oneOf, requireShape } from '../../base/shape.js';
 import type { BubbleSurface } from './bubble-drag.js';
 
 /**
@@ -14,6 +15,7 @@ import type { BubbleSurface } from './bubble-drag.js';
  * @public
  */
 export function wallFactor(ratio: number, surface: BubbleSurface): number {
+  requireShape({ surface }, { surface: oneOf('clean', 'rigid') });
   requireWithin(ratio, 0, 0.8, 'ratio of diameters', '');
   const s = surface === 'rigid' ? 1 : 0;
   const held =

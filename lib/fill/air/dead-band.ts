@@ -1,7 +1,8 @@
 import { requirePositive, requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { madeWith, requireShape, type Shape } from '../../base/shape.js';
 import type { DamperModel } from '../../damper/damper-model.js';
-import { type AiryOil, compressAiryOil } from '../../fluid/air/air-in-oil.js';
+import { type AiryOil, airyOilShape, compressAiryOil } from '../../fluid/air/air-in-oil.js';
 import { simpson } from '../../numeric/quadrature.js';
 
 /**
@@ -16,6 +17,9 @@ export interface AirySide {
   /** The mixture; its reference pressure is the pressure at rest. */
   readonly oil: AiryOil;
 }
+
+/** Form of {@link AirySide}. */
+export const airySideShape: Shape = { volume: 'm³', oil: airyOilShape };
 
 /** Part of the steady pressure drop at which damping counts as built up. */
 const builtUpShare = 0.9;
@@ -43,6 +47,7 @@ export function deadBand(
   speed: number,
   share: number = builtUpShare,
 ): number {
+  requireShape({ model, side, speed }, { model: madeWith('pistonFlow'), side: airySideShape, speed: 'm/s' });
   requirePositive(side.volume, 'volume', 'm³');
   requirePositive(Math.abs(speed), 'speed', 'm/s');
   requirePositive(share, 'share', '');
@@ -86,6 +91,7 @@ function pressureSign({ damper }: DamperModel): 1 | -1 {
  * @public
  */
 export function airPassageTravel(model: DamperModel, airVolume: number): number {
+  requireShape({ model }, { model: madeWith('pistonFlow') });
   requireWithin(airVolume, 0, Number.MAX_VALUE, 'airVolume', 'm³');
   return airVolume / model.dampingArea;
 }

@@ -1,5 +1,6 @@
-import { requireNotNegative, requirePositive } from '../../base/checks.js';
+import { requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { call, listOf, requireShape, type Shape } from '../../base/shape.js';
 import type { RiseSpeed } from './waiting-time.js';
 
 /**
@@ -24,8 +25,22 @@ export interface BleedingAssumptions {
   readonly riseSpeed: RiseSpeed;
 }
 
+/** Form of {@link BleedingAssumptions}. */
+export const bleedingAssumptionsShape: Shape = {
+  airAtFill: 'm³',
+  smallestRadius: 'm',
+  largestRadius: 'm',
+  height: 'm',
+  wait: 's',
+  airDrawnIn: 'm³',
+  riseSpeed: call,
+};
+
 /** Size classes over the logarithm of the radius. */
 const classes = 200;
+
+/** Far beyond what anyone would do. */
+const mostBleeds = 1000;
 
 /**
  * Free air left in the oil [m³] after each bleed: first what was there after filling, then after the first bleed, the second, and so on.
@@ -34,13 +49,15 @@ const classes = 200;
  * cap leave, `min(1, t v(R)/h)` of each size. Opening the cap again draws in some air before the wait, from the second bleed on.
  *
  * @param assumptions - volumes [m³], radii and height [m], wait [s]
- * @param bleeds - how many bleeds, 0 or more
+ * @param bleeds - how many bleeds, 0 to 1000
  * @throws InputError for a value outside its range
  * @see our own model on the rise speed; the spread of bubble sizes is an assumption, nobody has measured it in these shocks
  * @public
  */
 export function airAfterBleeds(assumptions: BleedingAssumptions, bleeds: number): readonly number[] {
+  requireShape({ assumptions, bleeds }, { assumptions: bleedingAssumptionsShape, bleeds: '' });
   requireAssumptions(assumptions);
+  requireWithin(bleeds, 0, mostBleeds, 'bleeds', '');
   const { airAtFill, smallestRadius, largestRadius, height, wait, airDrawnIn, riseSpeed } = assumptions;
   const stays = Array.from({ length: classes }, (_, index) => {
     const radius = smallestRadius * (largestRadius / smallestRadius) ** ((index + 0.5) / classes);
@@ -66,6 +83,7 @@ export function airAfterBleeds(assumptions: BleedingAssumptions, bleeds: number)
  * @public
  */
 export function worthwhileBleeds(airLeft: readonly number[], smallestGain: number): number {
+  requireShape({ airLeft }, { airLeft: listOf('m³') });
   requirePositive(smallestGain, 'smallestGain', 'm³');
   let worthwhile = 0;
   for (let bleed = 1; bleed < airLeft.length; bleed++) {

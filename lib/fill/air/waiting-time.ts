@@ -1,4 +1,5 @@
 import { requirePositive } from '../../base/checks.js';
+import { call, requireShape } from '../../base/shape.js';
 import { bracketedRoot } from '../../numeric/root-finding.js';
 
 /**
@@ -19,6 +20,7 @@ export type RiseSpeed = (radius: number) => number;
  * @public
  */
 export function waitingTime(radius: number, height: number, riseSpeed: RiseSpeed): number {
+  requireShape({ riseSpeed }, { riseSpeed: call });
   requirePositive(radius, 'radius', 'm');
   requirePositive(height, 'height', 'm');
   return height / riseSpeed(radius);
@@ -44,6 +46,7 @@ export function largestBubbleLeft(
   riseSpeed: RiseSpeed,
   largestRadius: number,
 ): number {
+  requireShape({ riseSpeed }, { riseSpeed: call });
   requirePositive(time, 'time', 's');
   requirePositive(height, 'height', 'm');
   requirePositive(largestRadius, 'largestRadius', 'm');

@@ -1,5 +1,6 @@
 import { requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { requireShape, type Shape } from '../../base/shape.js';
 
 /**
  * The inside of a shock body: what the oil, the gas, the piston and the shaft share.
@@ -23,6 +24,17 @@ export interface ShockChamber {
   readonly shaftInside: number;
 }
 
+/** Form of {@link ShockChamber}. */
+export const shockChamberShape: Shape = {
+  bore: 'm',
+  shaftDiameter: 'm',
+  stroke: 'm',
+  length: 'm',
+  capVolume: 'm³',
+  solidVolume: 'm³',
+  shaftInside: 'm',
+};
+
 /** Cross-section of the shaft [m²]. */
 export function shaftCrossSection(chamber: Pick<ShockChamber, 'shaftDiameter'>): number {
   return (Math.PI / 4) * chamber.shaftDiameter ** 2;
@@ -35,6 +47,7 @@ export function shaftCrossSection(chamber: Pick<ShockChamber, 'shaftDiameter'>):
  * @public
  */
 export function chamberVolume(chamber: ShockChamber): number {
+  requireShape({ chamber }, { chamber: shockChamberShape });
   return (Math.PI / 4) * chamber.bore ** 2 * chamber.length + chamber.capVolume;
 }
 
@@ -46,6 +59,7 @@ export function chamberVolume(chamber: ShockChamber): number {
  * @public
  */
 export function shaftVolumeInside(chamber: ShockChamber, position: number): number {
+  requireShape({ chamber, position }, { chamber: shockChamberShape, position: 'm' });
   return shaftCrossSection(chamber) * (chamber.shaftInside + position);
 }
 
@@ -58,6 +72,7 @@ export function shaftVolumeInside(chamber: ShockChamber, position: number): numb
  * @public
  */
 export function fluidRoom(chamber: ShockChamber, position: number): number {
+  requireShape({ chamber }, { chamber: shockChamberShape });
   requireChamber(chamber);
   requireWithin(position, 0, chamber.stroke, 'position', 'm');
   return chamberVolume(chamber) - chamber.solidVolume - shaftVolumeInside(chamber, position);

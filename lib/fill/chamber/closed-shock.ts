@@ -1,9 +1,11 @@
 import { requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { optional, requireShape, type Shape } from '../../base/shape.js';
 import {
   type Compensator,
   compensatorGas,
   compensatorLayout,
+  compensatorShape,
   compensatorSolidVolume,
   compensatorVolume,
   requireCompensator,
@@ -11,7 +13,7 @@ import {
 import { type Gas, requireGas } from '../../gas/gas.js';
 import type { GasRoom } from '../../gas/gas-room.js';
 import { pocketExponent } from '../../gas/polytropic-exponent.js';
-import { fluidRoom, type ShockChamber, shaftCrossSection } from './chamber.js';
+import { fluidRoom, type ShockChamber, shaftCrossSection, shockChamberShape } from './chamber.js';
 
 /**
  * How the cap was closed, and what the gas then is like.
@@ -36,6 +38,18 @@ export interface Closing {
   /** Absolute pressure at which air comes out of the oil and a cavity opens [Pa], 0 (the default) to 20 000. */
   readonly airReleasePressure?: number;
 }
+
+/** Form of {@link Closing}. */
+export const closingShape: Shape = {
+  position: 'm',
+  temperature: 'K',
+  ambientPressure: 'Pa',
+  freeAir: 'm³',
+  dissolvedAir: optional('m³ at the pressure outside'),
+  oilDensity: optional('kg/m³'),
+  polytropicExponent: optional(''),
+  airReleasePressure: optional('Pa'),
+};
 
 /**
  * A shock filled and closed.
@@ -74,6 +88,10 @@ export interface ClosedShock {
  * @public
  */
 export function closeShock(chamber: ShockChamber, compensator: Compensator, closing: Closing): ClosedShock {
+  requireShape(
+    { chamber, compensator, closing },
+    { chamber: shockChamberShape, compensator: compensatorShape, closing: closingShape },
+  );
   requirePositive(closing.temperature, 'closing.temperature', 'K');
   requirePositive(closing.ambientPressure, 'closing.ambientPressure', 'Pa');
   requireNotNegative(closing.freeAir, 'closing.freeAir', 'm³');
@@ -134,6 +152,10 @@ export function compensatorGasAt(
   shaftArea: number,
   oilVolume: number,
 ): Gas {
+  requireShape(
+    { compensator, closing, shaftArea, oilVolume },
+    { compensator: compensatorShape, closing: closingShape, shaftArea: 'm²', oilVolume: 'm³' },
+  );
   requireCompensator(compensator);
   if (compensator.kind === 'emulsion') {
     throw new InputError({

@@ -1,9 +1,12 @@
 import { requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { optional, requireShape, type Shape } from '../../base/shape.js';
 import type { Compensator } from '../../gas/compensator.js';
+import { compensatorShape } from '../../gas/compensator.js';
 import { totalGivenUp } from '../../gas/gas-state.js';
 import { bracketedRoot } from '../../numeric/root-finding.js';
 import type { ShockChamber } from './chamber.js';
+import { shockChamberShape } from './chamber.js';
 import { type ClosedShock, type Closing, closeShock } from './closed-shock.js';
 import { conditionAtClosing, gasOf, lockPosition } from './pressure-inside.js';
 import { staticForce } from './static-force.js';
@@ -19,6 +22,9 @@ export interface WantedStaticForce {
   /** Where [m], 0 to the stroke. */
   readonly position: number;
 }
+
+/** Form of {@link WantedStaticForce}. */
+export const wantedStaticForceShape: Shape = { force: 'N', position: 'm' };
 
 /**
  * Position at which to close the cap [m] so that the resting shaft has a wanted force at a position.
@@ -36,6 +42,23 @@ export function closingPositionForForce(
   closing: Omit<Closing, 'position'>,
   wanted: WantedStaticForce,
 ): number {
+  requireShape(
+    { chamber, compensator, closing, wanted },
+    {
+      chamber: shockChamberShape,
+      compensator: compensatorShape,
+      closing: {
+        temperature: 'K',
+        ambientPressure: 'Pa',
+        freeAir: 'm³',
+        dissolvedAir: optional('m³ at the pressure outside'),
+        oilDensity: optional('kg/m³'),
+        polytropicExponent: optional(''),
+        airReleasePressure: optional('Pa'),
+      },
+      wanted: wantedStaticForceShape,
+    },
+  );
   requireWithin(wanted.position, 0, chamber.stroke, 'wanted.position', 'm');
   const closed = (position: number) => closeShock(chamber, compensator, { ...closing, position });
   // The lock cannot be met on the way: it is the force that is set, and the volume that follows.
@@ -102,6 +125,23 @@ export function quietClosing(
   closing: Omit<Closing, 'position'>,
   workingStroke: { readonly from: number; readonly to: number },
 ): QuietClosing {
+  requireShape(
+    { chamber, compensator, closing, workingStroke },
+    {
+      chamber: shockChamberShape,
+      compensator: compensatorShape,
+      closing: {
+        temperature: 'K',
+        ambientPressure: 'Pa',
+        freeAir: 'm³',
+        dissolvedAir: optional('m³ at the pressure outside'),
+        oilDensity: optional('kg/m³'),
+        polytropicExponent: optional(''),
+        airReleasePressure: optional('Pa'),
+      },
+      workingStroke: { from: '', to: '' },
+    },
+  );
   const { from, to } = workingStroke;
   requireWithin(to, 0, chamber.stroke, 'workingStroke.to', 'm');
   requireWithin(from, 0, to, 'workingStroke.from', 'm');

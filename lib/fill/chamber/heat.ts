@@ -1,5 +1,6 @@
 import { requirePositive, requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { call, madeWith, requireShape } from '../../base/shape.js';
 import { bracketedRoot } from '../../numeric/root-finding.js';
 import type { ClosedShock } from './closed-shock.js';
 import { type FillCondition, lockPosition } from './pressure-inside.js';
@@ -30,6 +31,7 @@ export function atTemperature(
   densityAt: DensityAt,
   polytropicExponent = 1,
 ): FillCondition {
+  requireShape({ shock, densityAt }, { shock: madeWith('chamber'), densityAt: call });
   requirePositive(temperature, 'temperature', 'K');
   requireWithin(polytropicExponent, 1, 1.4, 'polytropicExponent', '');
   const oilExpansion = densityAt(shock.closing.temperature) / densityAt(temperature);
@@ -53,6 +55,10 @@ export function lockTemperature(
   densityAt: DensityAt,
   hottest: number,
 ): number | undefined {
+  requireShape(
+    { shock, position, densityAt, hottest },
+    { shock: madeWith('chamber'), position: 'm', densityAt: call, hottest: 'K' },
+  );
   const { temperature } = shock.closing;
   const spare = (hot: number): number => lockPosition(shock, atTemperature(shock, hot, densityAt)) - position;
   if (spare(temperature) <= 0) {
@@ -85,6 +91,10 @@ export function coldestFillTemperature(
   day: { readonly coldest: number; readonly hottest: number; readonly reserve: number },
   densityAt: DensityAt,
 ): number | undefined {
+  requireShape(
+    { close, day, densityAt },
+    { close: call, day: { coldest: '', hottest: '', reserve: '' }, densityAt: call },
+  );
   const { coldest, hottest, reserve } = day;
   requirePositive(coldest, 'coldest', 'K');
   requireWithin(hottest, coldest, Number.MAX_VALUE, 'hottest', 'K');

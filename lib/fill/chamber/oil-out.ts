@@ -1,7 +1,9 @@
 import { requireCount, requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
+import { optional, requireShape } from '../../base/shape.js';
 import type { Compensator } from '../../gas/compensator.js';
-import { fluidRoom, type ShockChamber } from './chamber.js';
-import { type Closing, closeShock } from './closed-shock.js';
+import { compensatorShape } from '../../gas/compensator.js';
+import { fluidRoom, type ShockChamber, shockChamberShape } from './chamber.js';
+import { type Closing, closeShock, closingShape } from './closed-shock.js';
 
 /**
  * What a fill takes and what comes out again.
@@ -34,6 +36,10 @@ export function oilOutOnClosing(
   closing: Closing,
   fillingPosition: number,
 ): OilOut {
+  requireShape(
+    { chamber, compensator, closing },
+    { chamber: shockChamberShape, compensator: compensatorShape, closing: closingShape },
+  );
   requireWithin(fillingPosition, 0, chamber.stroke, 'fillingPosition', 'm');
   const poured = fluidRoom(chamber, fillingPosition) - chamber.capVolume;
   const kept = closeShock(chamber, compensator, closing).oilVolume;
@@ -73,6 +79,10 @@ export function oilNeed(
     readonly bottleVolume?: number;
   },
 ): OilNeed {
+  requireShape(
+    { use },
+    { use: { shocks: '', rebuilds: '', spilledFraction: '', bottleVolume: optional('') } },
+  );
   requireNotNegative(pouredVolume, 'pouredVolume', 'm³');
   requireCount(use.shocks, 'shocks');
   requireCount(use.rebuilds, 'rebuilds');

@@ -1,4 +1,5 @@
 import { requireWithin } from '../../base/checks.js';
+import { madeWith, requireShape, type Shape } from '../../base/shape.js';
 import { emptySpace, type GasState, gasState, logGasPressure, totalGivenUp } from '../../gas/gas-state.js';
 import { HydraulicLock } from '../../gas/hydraulic-lock.js';
 import type { ClosedShock } from './closed-shock.js';
@@ -17,6 +18,9 @@ export interface FillCondition {
   readonly oilExpansion: number;
 }
 
+/** Form of {@link FillCondition}. */
+export const fillConditionShape: Shape = { polytropicExponent: '', temperature: 'K', oilExpansion: '' };
+
 /**
  * The condition of a closed shock at the temperature of its closing, moved slowly.
  *
@@ -24,6 +28,7 @@ export interface FillCondition {
  * @public
  */
 export function conditionAtClosing(shock: ClosedShock): FillCondition {
+  requireShape({ shock }, { shock: madeWith('chamber') });
   return { polytropicExponent: 1, temperature: shock.closing.temperature, oilExpansion: 1 };
 }
 
@@ -44,6 +49,7 @@ export function lockPosition(
   shock: ClosedShock,
   condition: FillCondition = conditionAtClosing(shock),
 ): number {
+  requireShape({ shock, condition }, { shock: madeWith('chamber'), condition: fillConditionShape });
   return gasOf(shock, condition).capacity / shock.shaftArea;
 }
 
@@ -78,6 +84,10 @@ export function pressureInside(
   position: number,
   condition: FillCondition = conditionAtClosing(shock),
 ): number {
+  requireShape(
+    { shock, position, condition },
+    { shock: madeWith('chamber'), position: 'm', condition: fillConditionShape },
+  );
   return shock.closing.ambientPressure * Math.exp(logPressureInside(shock, position, condition));
 }
 
@@ -111,6 +121,10 @@ export function chamberContents(
   position: number,
   condition: FillCondition = conditionAtClosing(shock),
 ): ChamberContents {
+  requireShape(
+    { shock, position, condition },
+    { shock: madeWith('chamber'), position: 'm', condition: fillConditionShape },
+  );
   const logPressure = logPressureInside(shock, position, condition);
   const state = gasOf(shock, condition);
   const displaced = shock.shaftArea * position;

@@ -1,7 +1,13 @@
 import { requireNotNegative } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { madeWith, requireShape } from '../../base/shape.js';
 import type { ClosedShock } from './closed-shock.js';
-import { conditionAtClosing, type FillCondition, lockPosition } from './pressure-inside.js';
+import {
+  conditionAtClosing,
+  type FillCondition,
+  fillConditionShape,
+  lockPosition,
+} from './pressure-inside.js';
 import { positionAtForce } from './static-force.js';
 
 /**
@@ -33,6 +39,7 @@ export function restBand(
   friction: number,
   condition: FillCondition = conditionAtClosing(shock),
 ): RestBand {
+  requireShape({ shock, condition }, { shock: madeWith('chamber'), condition: fillConditionShape });
   requireNotNegative(friction, 'friction', 'N');
   if (shock.gasVolume === 0) {
     throw new InputError({

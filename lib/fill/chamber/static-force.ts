@@ -1,7 +1,14 @@
 import { requireFinite } from '../../base/checks.js';
+import { madeWith, requireShape } from '../../base/shape.js';
 import { totalGivenUp } from '../../gas/gas-state.js';
 import type { ClosedShock } from './closed-shock.js';
-import { conditionAtClosing, type FillCondition, gasOf, logPressureInside } from './pressure-inside.js';
+import {
+  conditionAtClosing,
+  type FillCondition,
+  fillConditionShape,
+  gasOf,
+  logPressureInside,
+} from './pressure-inside.js';
 
 /**
  * Force with which the gas pushes the resting shaft out [N]: the pressure inside less that outside, on the shaft's cross-section.
@@ -18,6 +25,10 @@ export function staticForce(
   position: number,
   condition: FillCondition = conditionAtClosing(shock),
 ): number {
+  requireShape(
+    { shock, position, condition },
+    { shock: madeWith('chamber'), position: 'm', condition: fillConditionShape },
+  );
   const pressureDifference =
     shock.closing.ambientPressure * Math.expm1(logPressureInside(shock, position, condition));
   return shock.shaftArea * pressureDifference;
@@ -39,6 +50,7 @@ export function positionAtForce(
   force: number,
   condition: FillCondition = conditionAtClosing(shock),
 ): number | undefined {
+  requireShape({ shock, condition }, { shock: madeWith('chamber'), condition: fillConditionShape });
   requireFinite(force, 'force', 'N');
   const relative = force / shock.shaftArea / shock.closing.ambientPressure;
   if (!(relative > -1) || shock.gasVolume === 0) return undefined;

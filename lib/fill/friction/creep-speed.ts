@@ -1,12 +1,13 @@
 import { requireFinite, requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { madeWith, requireShape, type Shape } from '../../base/shape.js';
 import { damperForce } from '../../damper/damper-force.js';
 import type { DamperModel } from '../../damper/damper-model.js';
-import { creepingDampingCoefficient } from '../../damper/force-point.js';
+import { creepingDamping } from '../../damper/force-point.js';
 import { simpson } from '../../numeric/quadrature.js';
 import { rootAbove } from '../../numeric/root-finding.js';
 import type { ClosedShock } from '../chamber/closed-shock.js';
-import { conditionAtClosing, type FillCondition } from '../chamber/pressure-inside.js';
+import { conditionAtClosing, type FillCondition, fillConditionShape } from '../chamber/pressure-inside.js';
 import { staticForce } from '../chamber/static-force.js';
 
 /** Fastest shaft speed searched [m/s], far above any shock. */
@@ -23,6 +24,7 @@ const fastestSearched = 1e3;
  * @public
  */
 export function creepSpeed(model: DamperModel, force: number): number {
+  requireShape({ model }, { model: madeWith('pistonFlow') });
   requireFinite(force, 'force', 'N');
   const net = Math.abs(force) - model.damper.seal.kineticForce;
   if (net <= 0) return 0;
@@ -31,7 +33,7 @@ export function creepSpeed(model: DamperModel, force: number): number {
   const excess = (speed: number): number =>
     Math.abs(damperForce(model, { speed: outward * speed, position: 0 }).dampingForce) - net;
   // The slowest it can be. Inward a cavity opens at some force, and no speed makes more at once.
-  const start = net / creepingDampingCoefficient(model);
+  const start = net / creepingDamping(model);
   return -outward * rootAbove(excess, start, fastestSearched, 'creep speed').root;
 }
 
@@ -48,6 +50,9 @@ export interface HungShaft {
   /** Where the time is stopped [m], 0 or more. */
   readonly to: number;
 }
+
+/** Form of {@link HungShaft}. */
+export const hungShaftShape: Shape = { pull: 'N', from: 'm', to: 'm' };
 
 /** Even number of intervals of Simpson's rule; the speed changes little over the stroke. */
 const intervals = 32;
@@ -68,6 +73,15 @@ export function pullOutTime(
   hung: HungShaft,
   condition: FillCondition = conditionAtClosing(shock),
 ): number {
+  requireShape(
+    { model, shock, hung, condition },
+    {
+      model: madeWith('pistonFlow'),
+      shock: madeWith('chamber'),
+      hung: hungShaftShape,
+      condition: fillConditionShape,
+    },
+  );
   requireWithin(hung.from, 0, shock.chamber.stroke, 'from', 'm');
   requireWithin(hung.to, 0, hung.from, 'to', 'm');
   const slowness = (position: number): number => {

@@ -1,5 +1,6 @@
 import { requireFinite, requireNotNegative, requirePositive } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { madeWith, requireShape } from '../../base/shape.js';
 import { damperForce } from '../../damper/damper-force.js';
 import type { DamperModel } from '../../damper/damper-model.js';
 import { bracketedRoot } from '../../numeric/root-finding.js';
@@ -53,6 +54,7 @@ const slowShare = 0.1;
  * @public
  */
 export function slowHandSpeed(model: DamperModel, friction: number): number | undefined {
+  requireShape({ model }, { model: madeWith('pistonFlow') });
   requirePositive(friction, 'friction', 'N');
   return frictionRulesBelow(model, slowShare * friction);
 }
@@ -70,6 +72,7 @@ const searched = { slowest: Math.log(1e-9), fastest: Math.log(1e3) } as const;
  * @public
  */
 export function frictionRulesBelow(model: DamperModel, friction: number): number | undefined {
+  requireShape({ model }, { model: madeWith('pistonFlow') });
   requireNotNegative(friction, 'friction', 'N');
   if (friction === 0) return 0;
   const excess = (logSpeed: number): number =>
@@ -92,6 +95,7 @@ export function rideHeightBand(
   friction: number,
   suspension: { readonly wheelRate: number; readonly motionRatio: number },
 ): number {
+  requireShape({ suspension }, { suspension: { wheelRate: '', motionRatio: '' } });
   requireNotNegative(friction, 'friction', 'N');
   requirePositive(suspension.wheelRate, 'wheelRate', 'N/m');
   requirePositive(suspension.motionRatio, 'motionRatio', '');

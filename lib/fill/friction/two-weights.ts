@@ -1,5 +1,6 @@
 import { requireFinite, requireNotNegative, requirePositive } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { requireShape, type Shape } from '../../base/shape.js';
 
 /**
  * A weight hung on the shaft and the time it took over a stretch of stroke.
@@ -12,6 +13,9 @@ export interface TimedPull {
   /** Time over the stretch [s], above 0. */
   readonly time: number;
 }
+
+/** Form of {@link TimedPull}. */
+export const timedPullShape: Shape = { pull: 'N', time: 's' };
 
 /**
  * What both weights share.
@@ -26,6 +30,9 @@ export interface TimedStretch {
   /** Standard error of one time by hand [s], 0 or more. */
   readonly timeError: number;
 }
+
+/** Form of {@link TimedStretch}. */
+export const timedStretchShape: Shape = { length: 'm', gasForce: 'N', timeError: 's' };
 
 /**
  * Friction and damping that two weights and a stopwatch give.
@@ -63,6 +70,10 @@ export function frictionFromTwoWeights(
   heavier: TimedPull,
   stretch: TimedStretch,
 ): FrictionAndDamping {
+  requireShape(
+    { lighter, heavier, stretch },
+    { lighter: timedPullShape, heavier: timedPullShape, stretch: timedStretchShape },
+  );
   const { length, gasForce, timeError } = stretch;
   requirePositive(lighter.pull, 'lighter.pull', 'N');
   requirePositive(heavier.pull, 'heavier.pull', 'N');

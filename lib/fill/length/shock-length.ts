@@ -1,5 +1,6 @@
 import { requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { madeWith, requireShape, type Shape } from '../../base/shape.js';
 
 /**
  * The lengths of a shock, measured along its axis.
@@ -22,6 +23,17 @@ export interface ShockLengths {
   /** Free travel of the piston inside, from its seat to the cap or bladder, without spacers [m], above 0. */
   readonly pistonTravel: number;
 }
+
+/** Form of {@link ShockLengths}. */
+export const shockLengthsShape: Shape = {
+  bodyEyelet: 'm',
+  shaft: 'm',
+  sealStack: 'm',
+  rodEnd: 'm',
+  innerSpacers: 'm',
+  bumpStop: 'm',
+  pistonTravel: 'm',
+};
 
 /**
  * What the lengths come to.
@@ -49,6 +61,7 @@ export interface ShockLength {
  * @public
  */
 export function shockLength(lengths: ShockLengths): ShockLength {
+  requireShape({ lengths }, { lengths: shockLengthsShape });
   requirePositive(lengths.bodyEyelet, 'bodyEyelet', 'm');
   requirePositive(lengths.shaft, 'shaft', 'm');
   requirePositive(lengths.pistonTravel, 'pistonTravel', 'm');
@@ -86,6 +99,7 @@ export function shockLength(lengths: ShockLengths): ShockLength {
  * @public
  */
 export function shaftExposed(length: ShockLength, position: number): number {
+  requireShape({ length }, { length: madeWith('exposedExtended') });
   requireWithin(position, 0, length.usableStroke, 'position', 'm');
   return length.exposedExtended - position;
 }
@@ -118,6 +132,7 @@ export function lengthMismatch(
   right: number,
   axle: { readonly tolerance: number; readonly motionRatio: number },
 ): LengthMismatch {
+  requireShape({ axle }, { axle: { tolerance: '', motionRatio: '' } });
   requirePositive(left, 'left', 'm');
   requirePositive(right, 'right', 'm');
   requireNotNegative(axle.tolerance, 'tolerance', 'm');

@@ -1,5 +1,4 @@
-import { requireFinite, requirePositive, requireWithin } from '../../base/checks.js';
-import { InputError } from '../../base/input-error.js';
+import { refuse, requireFinite, requirePositive, requireRecord, requireWithin } from '../../base/checks.js';
 import { type FluidState, requireFluidState } from '../../fluid/oil/fluid-state.js';
 import type { Piston } from '../geometry/piston.js';
 
@@ -24,17 +23,13 @@ export const largestEccentricity = 0.99;
 
 /** Throws unless there is a gap. */
 export function requireAnnularGap(gap: AnnularGap): void {
+  requireRecord(gap, 'gap');
   requirePositive(gap.bore, 'bore', 'm');
   requirePositive(gap.pistonDiameter, 'pistonDiameter', 'm');
   requirePositive(gap.length, 'length', 'm');
   requireWithin(gap.eccentricity, 0, largestEccentricity, 'eccentricity', '');
   if (gap.pistonDiameter >= gap.bore) {
-    throw new InputError({
-      field: 'pistonDiameter',
-      value: gap.pistonDiameter,
-      unit: 'm',
-      accepted: `below the bore of ${gap.bore}`,
-    });
+    refuse(gap.pistonDiameter, 'pistonDiameter', 'm', `below the bore of ${gap.bore}`);
   }
 }
 
@@ -89,6 +84,7 @@ export function annularGapFlow(
   pressureDrop: number,
   wallSpeed: number,
 ): number {
+  requireRecord(gap, 'gap');
   requireFinite(pressureDrop, 'pressureDrop', 'Pa');
   requireFinite(wallSpeed, 'wallSpeed', 'm/s');
   const dragged = (gapCircumference(gap) * gapHeight(gap) * wallSpeed) / 2;

@@ -1,5 +1,5 @@
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
-import { localExponent, type ShearThinning, viscosityRatio } from '../../fluid/shear/thinning-viscosity.js';
+import { exponentAt, ratioOfViscosity, type ShearThinning } from '../../fluid/shear/thinning-viscosity.js';
 import { rootAbove } from '../../numeric/root-finding.js';
 import { type AnnularGap, annularGapConductance, gapHeight } from './annular-gap.js';
 
@@ -22,14 +22,14 @@ export function thinningGapFlow(
     if (drop === 0) return 0;
     const stress = stressPerDrop * Math.abs(drop);
     const low = stress / viscosity;
-    const excess = (rate: number) => viscosity * viscosityRatio(thinning, rate) * rate - stress;
+    const excess = (rate: number) => viscosity * ratioOfViscosity(thinning, rate) * rate - stress;
     const rate = rootAbove(excess, low, Number.MAX_VALUE, 'wall shear rate in the gap').root;
-    const n = localExponent(thinning, rate);
+    const n = exponentAt(thinning, rate);
     return (atRest * drop * (rate / low) * 3 * n) / (2 * n + 1);
   };
 }
 
 /** Viscosity of the oil sheared in the gap by the moving bore alone, over that at rest. */
 export function gapDragViscosityRatio(gap: AnnularGap, thinning: ShearThinning, speed: number): number {
-  return viscosityRatio(thinning, Math.abs(speed) / gapHeight(gap));
+  return ratioOfViscosity(thinning, Math.abs(speed) / gapHeight(gap));
 }

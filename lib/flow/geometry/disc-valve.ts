@@ -13,16 +13,16 @@ export interface DiscValve {
   readonly outerDiameter: number;
   /** Diameter up to which it is clamped [m], short of the near edge of the holes. */
   readonly clampDiameter: number;
-  /** Thickness of one disc [m], above 0. */
+  /** Thickness of one disc [m], 1e-6 to 0.01. */
   readonly thickness: number;
-  /** How many equal discs lie on each other, 1 or more; they slide, so their stiffnesses add. */
+  /** How many equal discs lie on each other, 1 to 100; they slide, so their stiffnesses add. */
   readonly count: number;
-  /** Young's modulus [Pa], above 0; spring steel about 2.0e11. */
+  /** Young's modulus [Pa], 1e6 to 1e13; spring steel about 2.0e11. */
   readonly elasticModulus: number;
   /** Poisson's ratio, 0 to 0.49; metals about 0.3. */
   readonly poissonRatio: number;
-  /** How far the seat bends the disc at the holes before it lifts [m], 0 or more. */
+  /** How far the seat bends the disc at the holes before it lifts [m], 0 to 0.001. */
   readonly preload: number;
-  /** Lift at which a stop holds the disc [m], above 0; without it nothing does. */
+  /** Lift at which a stop holds the disc [m], 1e-6 to 0.1; without it nothing does. */
   readonly largestLift?: number;
 }

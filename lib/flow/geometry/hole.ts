@@ -1,4 +1,4 @@
-import { requirePositive, requireWithin } from '../../base/checks.js';
+import { requirePositive, requireRecord, requireWithin } from '../../base/checks.js';
 
 /**
  * A round hole with straight walls and sharp edges.
@@ -19,6 +19,7 @@ export const typicalAreaRatio = 0.04;
 
 /** Throws unless the hole has a size. */
 export function requireHole(hole: Hole, field = 'hole'): void {
+  requireRecord(hole, field);
   requirePositive(hole.diameter, `${field}.diameter`, 'm');
   requirePositive(hole.length, `${field}.length`, 'm');
   if (hole.areaRatio !== undefined) requireWithin(hole.areaRatio, 0, 0.99, `${field}.areaRatio`, '');
@@ -31,5 +32,11 @@ export function requireHole(hole: Hole, field = 'hole'): void {
  * @public
  */
 export function holeArea(hole: Hole): number {
+  requireHole(hole);
+  return areaOfHole(hole);
+}
+
+/** {@link holeArea} of what was checked before. */
+export function areaOfHole(hole: Hole): number {
   return (Math.PI / 4) * hole.diameter * hole.diameter;
 }

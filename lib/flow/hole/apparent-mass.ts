@@ -1,7 +1,7 @@
-import { requirePositive } from '../../base/checks.js';
+import { requireKind, requirePositive } from '../../base/checks.js';
 import { noWarnings, type Warning } from '../../base/warning.js';
 import { type FluidState, requireFluidState } from '../../fluid/oil/fluid-state.js';
-import { type Hole, holeArea, requireHole } from '../geometry/hole.js';
+import { areaOfHole, type Hole, requireHole } from '../geometry/hole.js';
 import { sharpCreepingNumber } from './sharp-hole.js';
 
 /** A parabolic profile carries 4/3 of the inertia of a flat one (Poiseuille's, at low frequency). */
@@ -25,7 +25,7 @@ const endsInertia = 1.03;
 export function apparentMass(hole: Hole, fluid: FluidState): number {
   requireHole(hole);
   requireFluidState(fluid);
-  return fluid.density * holeArea(hole) * (tubeInertia * hole.length + endsInertia * hole.diameter);
+  return fluid.density * areaOfHole(hole) * (tubeInertia * hole.length + endsInertia * hole.diameter);
 }
 
 /**
@@ -116,6 +116,7 @@ export function unsteadyFlowWarnings(
   frequency: number,
   hasMass: boolean,
 ): readonly Warning[] {
+  requireKind(hasMass, 'boolean', 'hasMass');
   const { frequencyNumber, steadyLaw, withApparentMass } = unsteadyFlowError(hole, fluid, frequency);
   const limit = hasMass ? largestMassNumber : largestSteadyNumber;
   if (frequencyNumber <= limit) return noWarnings;

@@ -1,7 +1,8 @@
+import { requireFinite } from '../../base/checks.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import { requireFluidState } from '../../fluid/oil/fluid-state.js';
-import { type Hole, holeArea, requireHole } from '../geometry/hole.js';
-import type { HoleLaw } from './hole-law.js';
+import { areaOfHole, type Hole, requireHole } from '../geometry/hole.js';
+import { type HoleLaw, requireLaw } from './hole-law.js';
 import { sharpHoleLaw } from './sharp-hole.js';
 
 /**
@@ -15,9 +16,10 @@ import { sharpHoleLaw } from './sharp-hole.js';
  * @public
  */
 export function holeReynoldsNumber(hole: Hole, fluid: FluidState, volumeFlow: number): number {
+  requireFinite(volumeFlow, 'volumeFlow', 'm³/s');
   requireHole(hole);
   requireFluidState(fluid);
-  return (Math.abs(volumeFlow) / holeArea(hole)) * (hole.diameter / fluid.kinematicViscosity);
+  return (Math.abs(volumeFlow) / areaOfHole(hole)) * (hole.diameter / fluid.kinematicViscosity);
 }
 
 /**
@@ -36,9 +38,11 @@ export function holePressureDrop(
   volumeFlow: number,
   law: HoleLaw = sharpHoleLaw,
 ): number {
+  requireLaw(law);
+  requireFinite(volumeFlow, 'volumeFlow', 'm³/s');
   requireHole(hole);
   requireFluidState(fluid);
-  return law.resistance(hole, fluid).pressureDrop(volumeFlow / holeArea(hole));
+  return law.resistance(hole, fluid).pressureDrop(volumeFlow / areaOfHole(hole));
 }
 
 /**
@@ -57,7 +61,9 @@ export function holeFlow(
   pressureDrop: number,
   law: HoleLaw = sharpHoleLaw,
 ): number {
+  requireLaw(law);
+  requireFinite(pressureDrop, 'pressureDrop', 'Pa');
   requireHole(hole);
   requireFluidState(fluid);
-  return law.resistance(hole, fluid).meanSpeed(pressureDrop) * holeArea(hole);
+  return law.resistance(hole, fluid).meanSpeed(pressureDrop) * areaOfHole(hole);
 }

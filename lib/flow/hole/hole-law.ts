@@ -1,3 +1,4 @@
+import { requireKind, requireRecord } from '../../base/checks.js';
 import type { Warning } from '../../base/warning.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import type { Hole } from '../geometry/hole.js';
@@ -40,4 +41,10 @@ export interface HoleLaw {
   readonly resistance: (hole: Hole, fluid: FluidState) => HoleResistance;
   /** Says where a length ratio `L/d` or a Reynolds number is outside the law's range. */
   readonly rangeWarnings: (lengthRatio: number, reynoldsNumber: number) => readonly Warning[];
+}
+
+/** Throws unless it is a law. */
+export function requireLaw(law: HoleLaw): void {
+  requireRecord(law, 'law');
+  requireKind(law.resistance, 'function', 'law.resistance');
 }

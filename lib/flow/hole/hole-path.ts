@@ -2,7 +2,7 @@ import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import type { HoleGroup } from '../geometry/piston.js';
 import type { HoleLaw, HoleResistance } from './hole-law.js';
 import { throatArea, throatDiameter } from './hole-shape.js';
-import { creepingMomentum, type Jet, jetMomentumFlow, straightJet } from './jet-momentum.js';
+import { creepingMomentum, type Jet, momentumOfJet, straightJet } from './jet-momentum.js';
 import { bindShapedHole, shapedHole } from './shaped-hole.js';
 import { thinningResistance } from './thinning-hole.js';
 
@@ -77,7 +77,7 @@ export function holePath(
     resistance:
       shearThinning === undefined ? bind(fluid) : thinningResistance(bind, diameter, fluid, shearThinning),
     momentumFlow: (speed) =>
-      jetMomentumFlow(
+      momentumOfJet(
         speed < 0 ? jetTowardsBlind : jetTowardsShaft,
         Math.abs(speed),
         diameter,

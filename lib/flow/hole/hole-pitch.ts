@@ -1,5 +1,4 @@
-import { requirePositive } from '../../base/checks.js';
-import { InputError } from '../../base/input-error.js';
+import { refuse, requirePositive } from '../../base/checks.js';
 import type { Piston } from '../geometry/piston.js';
 import { mouthWidth } from './hole-shape.js';
 
@@ -18,22 +17,18 @@ export function requireHolePitch(piston: Piston): void {
     requirePositive(pitchDiameter, field, 'm');
     const largest = piston.diameter - diameter;
     if (pitchDiameter > largest) {
-      throw new InputError({
-        field,
-        value: pitchDiameter,
-        unit: 'm',
-        accepted: `at most ${largest}, or the holes break through the rim,`,
-      });
+      refuse(pitchDiameter, field, 'm', `at most ${largest}, or the holes break through the rim,`);
     }
     const angle = (taken.get(pitchDiameter) ?? 0) + count * angleOnCircle(mouthWidth(group), pitchDiameter);
     taken.set(pitchDiameter, angle);
     if (angle > 2 * Math.PI) {
       const overlap = ((angle - 2 * Math.PI) * pitchDiameter) / 2;
-      throw new InputError({
-        field: `piston.holes[${index}]`,
-        value: `holes that overlap by ${Number(overlap.toPrecision(3))} m in all`,
-        accepted: `few or small enough to lie side by side on the pitch circle of ${pitchDiameter} m`,
-      });
+      refuse(
+        `holes that overlap by ${Number(overlap.toPrecision(3))} m in all`,
+        `piston.holes[${index}]`,
+        '',
+        `few or small enough to lie side by side on the pitch circle of ${pitchDiameter} m`,
+      );
     }
   });
 }

@@ -1,5 +1,4 @@
-import { requirePositive, requireWithin } from '../../base/checks.js';
-import { InputError } from '../../base/input-error.js';
+import { refuse, requirePositive, requireRecord, requireWithin, requireWord } from '../../base/checks.js';
 import type { HoleEdge } from '../geometry/hole-shape.js';
 import type { HoleGroup } from '../geometry/piston.js';
 
@@ -17,6 +16,8 @@ export function edgeDepth(edge: HoleEdge | undefined): number {
 
 function requireEdge(edge: HoleEdge | undefined, thickness: number, field: string): void {
   if (edge === undefined) return;
+  requireRecord(edge, field);
+  requireWord(edge.kind, ['rounded', 'chamfered'], `${field}.kind`);
   if (edge.kind === 'rounded') requirePositive(edge.radius, `${field}.radius`, 'm');
   else {
     requirePositive(edge.depth, `${field}.depth`, 'm');
@@ -25,13 +26,13 @@ function requireEdge(edge: HoleEdge | undefined, thickness: number, field: strin
   }
   const depth = edgeDepth(edge);
   if (depth >= thickness) {
-    throw new InputError({
-      field: `${field}.${edge.kind === 'rounded' ? 'radius' : 'depth'}`,
-      value: depth,
-      unit: 'm',
-      accepted: `below the piston thickness of ${thickness} (it is ${depth - thickness} too deep)`,
-      limits: { below: thickness },
-    });
+    refuse(
+      depth,
+      `${field}.${edge.kind === 'rounded' ? 'radius' : 'depth'}`,
+      'm',
+      `below the piston thickness of ${thickness} (it is ${depth - thickness} too deep)`,
+      { below: thickness },
+    );
   }
 }
 
@@ -39,18 +40,20 @@ function requireEdge(edge: HoleEdge | undefined, thickness: number, field: strin
 export function requireHoleShape(group: HoleGroup, thickness: number, field: string): void {
   const { shape } = group;
   if (shape === undefined) return;
+  requireRecord(shape, `${field}.shape`);
+  requireWord(shape.kind, ['straight', 'conical', 'stepped', 'slot'], `${field}.shape.kind`);
   if (shape.kind === 'straight') {
     requireEdge(shape.blindEdge, thickness, `${field}.shape.blindEdge`);
     requireEdge(shape.shaftEdge, thickness, `${field}.shape.shaftEdge`);
     const both = edgeDepth(shape.blindEdge) + edgeDepth(shape.shaftEdge);
     if (both >= thickness) {
-      throw new InputError({
-        field: `${field}.shape`,
-        value: both,
-        unit: 'm',
-        accepted: `edges that leave some of the piston thickness of ${thickness}, so together below it,`,
-        limits: { below: thickness },
-      });
+      refuse(
+        both,
+        `${field}.shape`,
+        'm',
+        `edges that leave some of the piston thickness of ${thickness}, so together below it,`,
+        { below: thickness },
+      );
     }
   } else if (shape.kind === 'slot') {
     requirePositive(shape.travel, `${field}.shape.travel`, 'm');
@@ -59,13 +62,13 @@ export function requireHoleShape(group: HoleGroup, thickness: number, field: str
     if (shape.kind === 'stepped') {
       requirePositive(shape.shaftSideLength, `${field}.shape.shaftSideLength`, 'm');
       if (shape.shaftSideLength >= thickness) {
-        throw new InputError({
-          field: `${field}.shape.shaftSideLength`,
-          value: shape.shaftSideLength,
-          unit: 'm',
-          accepted: `below the piston thickness of ${thickness}`,
-          limits: { below: thickness },
-        });
+        refuse(
+          shape.shaftSideLength,
+          `${field}.shape.shaftSideLength`,
+          'm',
+          `below the piston thickness of ${thickness}`,
+          { below: thickness },
+        );
       }
     }
   }

@@ -1,3 +1,4 @@
+import { requirePositive, requireWithin } from '../../base/checks.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import type { Hole } from '../geometry/hole.js';
 import type { HoleLaw, HoleResistance } from './hole-law.js';
@@ -14,6 +15,13 @@ import { holeRangeWarnings } from './range-warnings.js';
  * @public
  */
 export function lossCoefficientIdelchikThickEdge(lengthRatio: number, areaRatio = 0): number {
+  requirePositive(lengthRatio, 'lengthRatio', '');
+  requireWithin(areaRatio, 0, 0.99, 'areaRatio', '');
+  return thickEdgeLoss(lengthRatio, areaRatio);
+}
+
+/** {@link lossCoefficientIdelchikThickEdge} of what was checked before. */
+export function thickEdgeLoss(lengthRatio: number, areaRatio = 0): number {
   const eighth = lengthRatio ** 8;
   // Written as 1 − 0.05/(…) so that a very long hole does not divide infinity by infinity.
   const phi = 0.25 + 0.535 * (1 - 0.05 / (0.05 + eighth));
@@ -27,7 +35,7 @@ function resistance(hole: Hole, fluid: FluidState): HoleResistance {
   const dynamicViscosity = fluid.density * fluid.kinematicViscosity;
   // Wall friction of laminar tube flow, λ = 64/Re.
   const creepingSlope = (32 * dynamicViscosity * lengthRatio) / hole.diameter;
-  const inertial = 0.5 * fluid.density * lossCoefficientIdelchikThickEdge(lengthRatio);
+  const inertial = 0.5 * fluid.density * thickEdgeLoss(lengthRatio);
   return {
     creepingSlope,
     pressureDrop: (speed) => speed * (creepingSlope + inertial * Math.abs(speed)),

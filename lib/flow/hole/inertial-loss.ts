@@ -1,3 +1,5 @@
+import { requireFinite, requireNotNegative, requirePositive, requireRecord } from '../../base/checks.js';
+
 /**
  * What inertia costs in a hole, in units of the dynamic pressure of its narrowest section.
  *
@@ -183,6 +185,24 @@ export function inertialEvaluation(shares: InertialLossShares): InertialLoss['ev
  * @public
  */
 export function inertialLoss(shares: InertialLossShares): InertialLoss {
+  requireRecord(shares, 'shares');
+  const { lengthRatio, profileLengthRatio = lengthRatio, onset, separation } = shares;
+  requirePositive(lengthRatio, 'lengthRatio', '');
+  requirePositive(profileLengthRatio, 'profileLengthRatio', '');
+  requirePositive(onset, 'onset', '');
+  for (const name of ['slow', 'exit', 'development', 'contraction', 'bubbleGrowth'] as const)
+    requireFinite(shares[name], name, '');
+  if (separation !== undefined) {
+    requireRecord(separation, 'separation');
+    requireNotNegative(separation.loss, 'separation.loss', '');
+    requirePositive(separation.reynoldsNumber, 'separation.reynoldsNumber', '');
+    requirePositive(separation.power, 'separation.power', '');
+  }
+  return lossOfShares(shares);
+}
+
+/** {@link inertialLoss} of what was checked before. */
+export function lossOfShares(shares: InertialLossShares): InertialLoss {
   const evaluate = inertialEvaluation(shares);
   const part =
     (place: number) =>

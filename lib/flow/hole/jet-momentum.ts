@@ -1,3 +1,5 @@
+import { requireFinite, requirePositive, requireWithin } from '../../base/checks.js';
+import { requireShape } from '../../base/shape.js';
 import { onsetOfInertia, sharpOnset } from './inertial-loss.js';
 
 /**
@@ -33,6 +35,14 @@ export const straightJet: Jet = {
   momentum: jetMomentum,
 };
 
+const jetShape = {
+  attachedShare: '',
+  separationNumber: '',
+  separationPower: '',
+  creepingShare: '',
+  momentum: '',
+};
+
 /**
  * Flow of momentum that a hole's jet carries off, over density and narrowest area [m²/s²]: `m V² + c ν V/d`.
  * {@link specificRecoil} makes the recoil of it: the part of the pressure on the face behind that a piston does not feel as force.
@@ -49,6 +59,19 @@ export function jetMomentumFlow(
   diameter: number,
   kinematicViscosity: number,
 ): number {
+  requireShape(
+    { jet, speed, diameter, kinematicViscosity },
+    { jet: jetShape, speed: 'm/s', diameter: 'm', kinematicViscosity: 'm²/s' },
+  );
+  requirePositive(diameter, 'diameter', 'm');
+  requirePositive(kinematicViscosity, 'kinematicViscosity', 'm²/s');
+  requirePositive(jet.separationNumber, 'separationNumber', '');
+  requireWithin(jet.separationPower, 0, 20, 'separationPower', '');
+  return momentumOfJet(jet, speed, diameter, kinematicViscosity);
+}
+
+/** {@link jetMomentumFlow} of what was checked before. */
+export function momentumOfJet(jet: Jet, speed: number, diameter: number, kinematicViscosity: number): number {
   const viscousSpeed = kinematicViscosity / diameter;
   const reynoldsNumber = speed / viscousSpeed;
   const onset = onsetOfInertia(reynoldsNumber / sharpOnset);
@@ -76,5 +99,13 @@ export function creepingMomentum(jet: Jet, diameter: number, kinematicViscosity:
  * @public
  */
 export function specificRecoil(momentumFlow: number, speed: number, boreSpeed: number): number {
+  requireFinite(momentumFlow, 'momentumFlow', 'm²/s²');
+  requireFinite(speed, 'speed', 'm/s');
+  requireFinite(boreSpeed, 'boreSpeed', 'm/s');
+  return recoilOfJet(momentumFlow, speed, boreSpeed);
+}
+
+/** {@link specificRecoil} of what was checked before. */
+export function recoilOfJet(momentumFlow: number, speed: number, boreSpeed: number): number {
   return Math.max(momentumFlow - 0.5 * speed * boreSpeed, 0);
 }

@@ -1,4 +1,4 @@
-import { requireWithin } from '../../base/checks.js';
+import { requirePositive, requireWithin } from '../../base/checks.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import { bracketedRoot } from '../../numeric/root-finding.js';
 import type { Hole } from '../geometry/hole.js';
@@ -25,6 +25,13 @@ function ultimateDischargeCoefficient(lengthRatio: number): number {
  * @public
  */
 export function dischargeCoefficientLichtarowicz(idealReynoldsNumber: number, lengthRatio: number): number {
+  requirePositive(idealReynoldsNumber, 'idealReynoldsNumber', '');
+  requirePositive(lengthRatio, 'lengthRatio', '');
+  return dischargeCoefficientOf(idealReynoldsNumber, lengthRatio);
+}
+
+/** {@link dischargeCoefficientLichtarowicz} of what was checked before. */
+export function dischargeCoefficientOf(idealReynoldsNumber: number, lengthRatio: number): number {
   const ultimate = ultimateDischargeCoefficient(lengthRatio);
   const decades = Math.log10(0.00015 * idealReynoldsNumber);
   const inverse =
@@ -45,7 +52,7 @@ function resistance(hole: Hole, fluid: FluidState): HoleResistance {
     if (pressureDrop === 0) return 0;
     const idealSpeed = Math.sqrt((2 * Math.abs(pressureDrop)) / fluid.density);
     const idealReynoldsNumber = (idealSpeed * hole.diameter) / fluid.kinematicViscosity;
-    const speed = dischargeCoefficientLichtarowicz(idealReynoldsNumber, lengthRatio) * idealSpeed;
+    const speed = dischargeCoefficientOf(idealReynoldsNumber, lengthRatio) * idealSpeed;
     return pressureDrop < 0 ? -speed : speed;
   };
   const pressureDrop = (speed: number): number => {

@@ -1,6 +1,8 @@
+import { requireNotNegative, requireRecord } from '../../base/checks.js';
 import type { Warning } from '../../base/warning.js';
 import type { HoleEdge, HoleShape } from '../geometry/hole-shape.js';
 import type { HoleLaw } from './hole-law.js';
+import { requireLaw } from './hole-law.js';
 import type { HolePath } from './hole-path.js';
 import { edgeDepth } from './hole-shape.js';
 import { holeRangeWarnings, outside } from './range-warnings.js';
@@ -67,6 +69,10 @@ function sizeWarnings(diameter: number, shape: HoleShape): readonly (Warning | u
  * @public
  */
 export function holePathWarnings(path: HolePath, law: HoleLaw, reynoldsNumber: number): readonly Warning[] {
+  requireRecord(path, 'path');
+  requireRecord(path.group, 'path.group');
+  requireLaw(law);
+  requireNotNegative(reynoldsNumber, 'reynoldsNumber', '');
   const { group, lengthRatio } = path;
   const { shape, diameter } = group;
   if (shape === undefined) return law.rangeWarnings(lengthRatio, reynoldsNumber);

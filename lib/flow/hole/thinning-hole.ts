@@ -1,5 +1,5 @@
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
-import { localExponent, type ShearThinning, viscosityRatio } from '../../fluid/shear/thinning-viscosity.js';
+import { exponentAt, ratioOfViscosity, type ShearThinning } from '../../fluid/shear/thinning-viscosity.js';
 import { rootAbove } from '../../numeric/root-finding.js';
 import type { HoleResistance } from './hole-law.js';
 
@@ -19,7 +19,7 @@ const fixedPointSteps = 60;
 export function tubeWallShearRate(thinning: ShearThinning, newtonianRate: number): number {
   let rate = newtonianRate;
   for (let step = 0; step < fixedPointSteps; step++) {
-    const n = localExponent(thinning, rate);
+    const n = exponentAt(thinning, rate);
     const next = (newtonianRate * (3 * n + 1)) / (4 * n);
     if (Math.abs(next - rate) <= 1e-13 * rate) return next;
     rate = next;
@@ -31,7 +31,7 @@ export function tubeWallShearRate(thinning: ShearThinning, newtonianRate: number
 export function apparentViscosityRatio(thinning: ShearThinning, newtonianRate: number): number {
   if (newtonianRate === 0) return 1;
   const rate = tubeWallShearRate(thinning, newtonianRate);
-  return (viscosityRatio(thinning, rate) * rate) / newtonianRate;
+  return (ratioOfViscosity(thinning, rate) * rate) / newtonianRate;
 }
 
 /**

@@ -1,8 +1,10 @@
+import { requirePositive } from '../../base/checks.js';
 import { type FluidState, requireFluidState } from '../../fluid/oil/fluid-state.js';
 import { annularGapConductance, rimGap } from '../gap/annular-gap.js';
 import { gapDragViscosityRatio, thinningGapFlow } from '../gap/thinning-gap.js';
 import type { Piston } from '../geometry/piston.js';
 import type { HoleLaw } from '../hole/hole-law.js';
+import { requireLaw } from '../hole/hole-law.js';
 import { type HolePath, holePath } from '../hole/hole-path.js';
 import { sharpHoleLaw } from '../hole/sharp-hole.js';
 import { boundDisc } from '../valve/disc-film.js';
@@ -23,13 +25,12 @@ const shut: readonly ValvePath[] = [];
 /** The disc valves of a piston over the paths of their holes. */
 function bindValves(
   piston: Piston,
-  bore: number,
+  _bore: number,
   fluid: FluidState,
   paths: readonly HolePath[],
 ): readonly ValvePath[] {
   return (piston.valves ?? []).map((valve, index) => {
     const field = `piston.valves[${index}]`;
-    requireDiscValve(valve, piston, bore, field);
     const covered = valve.covers.flatMap((group) => paths[group] ?? []);
     const groups = valve.covers.flatMap((group) => piston.holes[group] ?? []);
     const pitch = coveredPitchDiameter(valve, piston, field);
@@ -53,6 +54,8 @@ export function pistonFlow(
   fluid: FluidState,
   law: HoleLaw = sharpHoleLaw,
 ): PistonFlow {
+  requireLaw(law);
+  requirePositive(bore, 'bore', 'm');
   requirePiston(piston);
   requireFluidState(fluid);
   return bindPistonFlow(piston, bore, fluid, law);
@@ -68,7 +71,11 @@ export function bindPistonFlow(
   const gap = rimGap(piston, bore);
   const gapConductance = annularGapConductance(gap, fluid);
   const { shearThinning } = fluid;
-  const covered = new Set((piston.valves ?? []).flatMap(({ covers }) => covers));
+  const discs = piston.valves ?? [];
+  discs.forEach((valve, index) => {
+    requireDiscValve(valve, piston, bore, `piston.valves[${index}]`);
+  });
+  const covered = new Set(discs.flatMap(({ covers }) => covers));
   // Oil from under a disc leaves sideways, and none does where it is shut: holes that are open both ways have the bore to themselves.
   const openRatio = holeAreaRatio(
     piston.holes.filter((_, index) => !covered.has(index)),

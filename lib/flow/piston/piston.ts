@@ -1,4 +1,10 @@
-import { requireCount, requirePositive, requireWithin } from '../../base/checks.js';
+import {
+  requireCount,
+  requireList,
+  requirePositive,
+  requireRecord,
+  requireWithin,
+} from '../../base/checks.js';
 import { largestEccentricity } from '../gap/annular-gap.js';
 import type { HoleGroup, Piston } from '../geometry/piston.js';
 import { requireHolePitch } from '../hole/hole-pitch.js';
@@ -6,10 +12,13 @@ import { requireHoleShape, throatArea } from '../hole/hole-shape.js';
 
 /** Throws unless each size of the piston is in its range, whatever the shape of its holes. */
 export function requirePistonSizes(piston: Piston): void {
+  requireRecord(piston, 'piston');
+  requireList(piston.holes, 'piston.holes');
   requirePositive(piston.diameter, 'piston.diameter', 'm');
   requirePositive(piston.thickness, 'piston.thickness', 'm');
   requireWithin(piston.eccentricity, 0, largestEccentricity, 'piston.eccentricity', '');
   piston.holes.forEach((group, index) => {
+    requireRecord(group, `piston.holes[${index}]`);
     requireCount(group.count, `piston.holes[${index}].count`);
     requirePositive(group.diameter, `piston.holes[${index}].diameter`, 'm');
     requireWithin(group.diameter, 0, piston.diameter, `piston.holes[${index}].diameter`, 'm');
@@ -23,6 +32,7 @@ export function requirePiston(piston: Piston): void {
     requireHoleShape(group, piston.thickness, `piston.holes[${index}]`);
   });
   requireHolePitch(piston);
+  if (piston.valves !== undefined) requireList(piston.valves, 'piston.valves');
 }
 
 /**
@@ -32,6 +42,12 @@ export function requirePiston(piston: Piston): void {
  * @public
  */
 export function totalHoleArea(piston: Piston): number {
+  requirePiston(piston);
+  return areaOfHoles(piston);
+}
+
+/** {@link totalHoleArea} of what was checked before. */
+export function areaOfHoles(piston: Piston): number {
   return piston.holes.reduce((sum, group) => sum + group.count * throatArea(group), 0);
 }
 

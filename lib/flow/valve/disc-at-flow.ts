@@ -1,9 +1,8 @@
-import { requireCount, requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
-import { InputError } from '../../base/input-error.js';
+import { refuse, requireCount, requirePositive, requireRecord } from '../../base/checks.js';
 import { bracketedRoot } from '../../numeric/root-finding.js';
 import type { DiscState } from '../disc/disc-table.js';
 import { boundDisc } from './disc-film.js';
-import type { CoveredHoles, FilmDisc } from './disc-units.js';
+import { type CoveredHoles, type FilmDisc, requireDiscSizes } from './disc-units.js';
 
 /**
  * A disc afloat on the oil that leaves under it.
@@ -29,24 +28,19 @@ export interface DiscAtFlow {
 
 /** Throws unless the disc covers its holes and leaves room for its clamp. */
 function requireDisc(disc: FilmDisc, holes: CoveredHoles): void {
-  requirePositive(disc.outerDiameter, 'disc.outerDiameter', 'm');
-  requirePositive(disc.clampDiameter, 'disc.clampDiameter', 'm');
-  requirePositive(disc.thickness, 'disc.thickness', 'm');
-  requireCount(disc.count, 'disc.count');
-  requirePositive(disc.elasticModulus, 'disc.elasticModulus', 'Pa');
-  requireWithin(disc.poissonRatio, 0, 0.49, 'disc.poissonRatio', '');
-  requireNotNegative(disc.preload, 'disc.preload', 'm');
+  requireDiscSizes(disc, 'disc');
+  requireRecord(holes, 'holes');
   requireCount(holes.count, 'holes.count');
   requirePositive(holes.diameter, 'holes.diameter', 'm');
   const { pitchDiameter, diameter } = holes;
   requirePositive(pitchDiameter, 'holes.pitchDiameter', 'm');
   if (pitchDiameter - diameter <= disc.clampDiameter || pitchDiameter + diameter >= disc.outerDiameter) {
-    throw new InputError({
-      field: 'holes.pitchDiameter',
-      value: pitchDiameter,
-      unit: 'm',
-      accepted: `such that the holes lie between clamp and rim, above ${disc.clampDiameter + diameter} and below ${disc.outerDiameter - diameter}`,
-    });
+    refuse(
+      pitchDiameter,
+      'holes.pitchDiameter',
+      'm',
+      `such that the holes lie between clamp and rim, above ${disc.clampDiameter + diameter} and below ${disc.outerDiameter - diameter}`,
+    );
   }
 }
 

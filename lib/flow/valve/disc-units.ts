@@ -1,3 +1,10 @@
+import {
+  requireCount,
+  requireNotNegative,
+  requirePositive,
+  requireRecord,
+  requireWithin,
+} from '../../base/checks.js';
 import type { DiscShape } from '../disc/disc-shape.js';
 import type { DiscValve } from '../geometry/disc-valve.js';
 import type { HoleGroup } from '../geometry/piston.js';
@@ -86,4 +93,22 @@ function stackStiffness({ count, elasticModulus, thickness, poissonRatio }: Film
 /** What a pressure of 1 without units stands for [Pa]: `D t/a⁴`. */
 export function pressureUnit(disc: FilmDisc): number {
   return (stackStiffness(disc) * disc.thickness) / (disc.outerDiameter / 2) ** 4;
+}
+
+/** Throws unless the sizes of a disc are those of a shim, so that its curve can be computed. */
+export function requireDiscSizes(disc: FilmDisc, field: string): void {
+  requireRecord(disc, field);
+  requirePositive(disc.outerDiameter, `${field}.outerDiameter`, 'm');
+  requirePositive(disc.clampDiameter, `${field}.clampDiameter`, 'm');
+  requirePositive(disc.thickness, `${field}.thickness`, 'm');
+  requireWithin(disc.thickness, 1e-6, 0.01, `${field}.thickness`, 'm');
+  requireCount(disc.count, `${field}.count`);
+  requireWithin(disc.count, 1, 100, `${field}.count`, '');
+  requirePositive(disc.elasticModulus, `${field}.elasticModulus`, 'Pa');
+  requireWithin(disc.elasticModulus, 1e6, 1e13, `${field}.elasticModulus`, 'Pa');
+  requireWithin(disc.poissonRatio, 0, 0.49, `${field}.poissonRatio`, '');
+  requireNotNegative(disc.preload, `${field}.preload`, 'm');
+  requireWithin(disc.preload, 0, 0.001, `${field}.preload`, 'm');
+  if (disc.largestLift !== undefined) requirePositive(disc.largestLift, `${field}.largestLift`, 'm');
+  if (disc.largestLift !== undefined) requireWithin(disc.largestLift, 1e-6, 0.1, `${field}.largestLift`, 'm');
 }

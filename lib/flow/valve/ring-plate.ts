@@ -1,3 +1,5 @@
+import { requirePositive, requireRecord, requireWithin } from '../../base/checks.js';
+
 /**
  * A ring clamped at its hole and free at its rim.
  *
@@ -34,6 +36,15 @@ function flexuralRigidity({ elasticModulus, thickness, poissonRatio }: RingPlate
  * @public
  */
 export function ringPlateCompliance(plate: RingPlate, loadRadius: number, atRadius = loadRadius): number {
+  requireRecord(plate, 'plate');
+  requirePositive(plate.innerRadius, 'innerRadius', 'm');
+  requirePositive(plate.thickness, 'thickness', 'm');
+  requirePositive(plate.elasticModulus, 'elasticModulus', 'Pa');
+  requireWithin(plate.poissonRatio, 0, 0.49, 'poissonRatio', '');
+  requirePositive(plate.outerRadius, 'outerRadius', 'm');
+  requireWithin(plate.outerRadius, plate.innerRadius, 1, 'outerRadius', 'm');
+  requireWithin(loadRadius, plate.innerRadius, plate.outerRadius, 'loadRadius', 'm');
+  requireWithin(atRadius, plate.innerRadius, plate.outerRadius, 'atRadius', 'm');
   const { innerRadius: b, outerRadius: a, poissonRatio: nu } = plate;
   const r0 = loadRadius;
   const widening = ((1 + nu) / (1 - nu)) * (a / r0) ** 2;

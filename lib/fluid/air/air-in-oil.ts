@@ -1,4 +1,5 @@
-import { requirePositive, requireWithin } from '../../base/checks.js';
+import { requirePositive, requireRecord, requireWithin } from '../../base/checks.js';
+import type { Shape } from '../../base/shape.js';
 
 /**
  * Oil with free air in it, at a reference pressure.
@@ -15,6 +16,14 @@ export interface AiryOil {
   /** Polytropic exponent of the air, 1 (fine bubbles, isothermal) to 1.4 (a pocket, fast). */
   readonly polytropicExponent: number;
 }
+
+/** Form of {@link AiryOil}. */
+export const airyOilShape: Shape = {
+  liquidBulkModulus: 'Pa',
+  airFraction: '',
+  referencePressure: 'Pa',
+  polytropicExponent: '',
+};
 
 /**
  * Oil with free air in it, compressed.
@@ -43,8 +52,10 @@ export interface CompressedAiryOil {
  * @public
  */
 export function compressAiryOil(oil: AiryOil, pressure: number): CompressedAiryOil {
+  requireRecord(oil, 'oil');
   const { liquidBulkModulus, airFraction, referencePressure, polytropicExponent } = oil;
   requirePositive(liquidBulkModulus, 'liquidBulkModulus', 'Pa');
+  requireWithin(liquidBulkModulus, 1e7, 1e12, 'liquidBulkModulus', 'Pa');
   requireWithin(airFraction, 0, 0.999, 'airFraction', '');
   requireWithin(referencePressure, 1, 1e8, 'referencePressure', 'Pa');
   requireWithin(polytropicExponent, 1, 1.4, 'polytropicExponent', '');

@@ -1,9 +1,11 @@
 import { requireWithin } from '../../base/checks.js';
+import { optional, type Shape } from '../../base/shape.js';
 import {
   type BlendRule,
   type BlendState,
   blendEstimates,
   type OilPair,
+  oilPairShape,
   rulesFor,
   secondMassFraction,
 } from './blend-estimates.js';
@@ -23,6 +25,13 @@ export interface MeasuredBlend {
   readonly kinematicViscosity: number;
 }
 
+/** Form of {@link MeasuredBlend}. */
+export const measuredBlendShape: Shape = {
+  secondVolumeFraction: '',
+  temperature: 'K',
+  kinematicViscosity: 'm²/s',
+};
+
 /**
  * A pair of oils at a temperature, with a measured blend where there is one.
  *
@@ -34,6 +43,13 @@ export interface BlendCase {
   readonly temperature: number;
   readonly measured?: MeasuredBlend;
 }
+
+/** Form of {@link BlendCase}. */
+export const blendCaseShape: Shape = {
+  pair: oilPairShape,
+  temperature: 'K',
+  measured: optional(measuredBlendShape),
+};
 
 /**
  * A number that each rule estimates: by the default rule, over all rules, and by each rule that fits the pair.

@@ -1,4 +1,5 @@
-import { InputError } from '../../base/input-error.js';
+import { refuse } from '../../base/checks.js';
+import { madeWith, type Shape } from '../../base/shape.js';
 import { oilDensity } from '../oil/density.js';
 import type { Oil } from '../oil/oil.js';
 import { lowestBarryMolarMass, siliconeViscosityOfMolarMass } from '../shear/silicone-molar-mass.js';
@@ -39,6 +40,9 @@ export interface OilPair {
   readonly second: Oil;
 }
 
+/** Form of {@link OilPair}. */
+export const oilPairShape: Shape = { first: madeWith('typical'), second: madeWith('typical') };
+
 /** A blend of a pair at one temperature. */
 export interface BlendState {
   readonly pair: OilPair;
@@ -61,11 +65,12 @@ export const blendEstimates: Readonly<Record<BlendRule, (state: BlendState) => n
 /** The rules that fit a pair; throws for silicone with petroleum oil. */
 export function rulesFor({ first, second }: OilPair): readonly BlendRule[] {
   if (first.base !== second.base) {
-    throw new InputError({
-      field: 'pair',
-      value: `${first.base} with ${second.base}`,
-      accepted: 'of one family, since silicone and petroleum oil do not mix',
-    });
+    refuse(
+      `${first.base} with ${second.base}`,
+      'pair',
+      '',
+      'of one family, since silicone and petroleum oil do not mix',
+    );
   }
   const rules: BlendRule[] = ['astm-d7152', 'refutas', 'arrhenius', 'kendall-monroe'];
   // Wright's method mixes lines, and only those of ASTM D341.

@@ -1,4 +1,5 @@
 import { requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
+import { listOf, requireShape, type Shape } from '../../base/shape.js';
 import { siliconeMolarMass, siliconeViscosityOfMolarMass } from '../shear/silicone-molar-mass.js';
 import { fromSquareMillimetres, toSquareMillimetres } from '../viscosity/square-millimetres.js';
 import { kinematicViscosityOfZShort, waltherZShort } from '../viscosity/walther-function.js';
@@ -14,6 +15,9 @@ export interface BlendComponent {
   /** Kinematic viscosity [m²/s], above 0, of all oils at the same temperature. */
   readonly kinematicViscosity: number;
 }
+
+/** Form of {@link BlendComponent}. */
+export const blendComponentShape: Shape = { fraction: '', kinematicViscosity: 'm²/s' };
 
 /** A function of the viscosity [m²/s] that is additive in a blend. */
 export interface BlendingFunction {
@@ -49,6 +53,7 @@ export const blendingFunctions = {
  * @public
  */
 export function astmBlend(components: readonly BlendComponent[]): number {
+  requireShape({ components }, { components: listOf(blendComponentShape) });
   return additive(components, blendingFunctions.astm);
 }
 
@@ -61,6 +66,7 @@ export function astmBlend(components: readonly BlendComponent[]): number {
  * @public
  */
 export function refutasBlend(components: readonly BlendComponent[]): number {
+  requireShape({ components }, { components: listOf(blendComponentShape) });
   return additive(components, blendingFunctions.refutas);
 }
 
@@ -73,6 +79,7 @@ export function refutasBlend(components: readonly BlendComponent[]): number {
  * @public
  */
 export function arrheniusBlend(components: readonly BlendComponent[]): number {
+  requireShape({ components }, { components: listOf(blendComponentShape) });
   return additive(components, blendingFunctions.arrhenius);
 }
 
@@ -85,6 +92,7 @@ export function arrheniusBlend(components: readonly BlendComponent[]): number {
  * @public
  */
 export function kendallMonroeBlend(components: readonly BlendComponent[]): number {
+  requireShape({ components }, { components: listOf(blendComponentShape) });
   return additive(components, blendingFunctions.kendallMonroe);
 }
 
@@ -98,6 +106,7 @@ export function kendallMonroeBlend(components: readonly BlendComponent[]): numbe
  * @public
  */
 export function polymerBlend(components: readonly BlendComponent[]): number {
+  requireShape({ components }, { components: listOf(blendComponentShape) });
   return additive(components, blendingFunctions.polymer);
 }
 
@@ -110,6 +119,7 @@ export function polymerBlend(components: readonly BlendComponent[]): number {
  * @public
  */
 export function molarMassBlend(components: readonly BlendComponent[]): number {
+  requireShape({ components }, { components: listOf(blendComponentShape) });
   return additive(components, blendingFunctions.molarMass);
 }
 

@@ -1,7 +1,8 @@
 import { requireWithin } from '../../base/checks.js';
+import { requireShape } from '../../base/shape.js';
 import { bracketedRoot } from '../../numeric/root-finding.js';
 import { viscosityAt } from '../viscosity/viscosity-line.js';
-import { type BlendCase, type BlendSpread, byEachRule } from './blend-case.js';
+import { type BlendCase, type BlendSpread, blendCaseShape, byEachRule } from './blend-case.js';
 
 /**
  * Viscosity of a blend [m²/s] by all rules that fit, with their spread; `low` and `high` also span the intervals of both oils.
@@ -17,6 +18,7 @@ import { type BlendCase, type BlendSpread, byEachRule } from './blend-case.js';
  * @public
  */
 export function blendViscosity(blend: BlendCase, secondVolumeFraction: number): BlendSpread {
+  requireShape({ blend }, { blend: blendCaseShape });
   requireWithin(secondVolumeFraction, 0, 1, 'secondVolumeFraction', '');
   const spread = byEachRule(blend, (estimate) => estimate(secondVolumeFraction, 'typical'));
   const { first, second } = blend.pair;
@@ -37,6 +39,7 @@ export function blendViscosity(blend: BlendCase, secondVolumeFraction: number): 
  * @public
  */
 export function blendFraction(blend: BlendCase, wanted: number): BlendSpread {
+  requireShape({ blend }, { blend: blendCaseShape });
   const { first, second } = blend.pair;
   const spread = byEachRule(blend, (estimate) =>
     fractionBetween((fraction) => Math.log(estimate(fraction, 'typical') / wanted)),

@@ -1,4 +1,5 @@
 import { requirePositive, requireWithin } from '../../base/checks.js';
+import { requireShape } from '../../base/shape.js';
 
 /**
  * Interaction G of two oils, from one measured blend: `ln ν = ln ν_ideal + x₁ x₂ G`.
@@ -31,6 +32,8 @@ export function blendInteraction(measured: number, ideal: number, secondFraction
  * @public
  */
 export function interactingBlend(ideal: number, secondFraction: number, interaction: number): number {
+  requireWithin(interaction, -100, 100, 'interaction', '');
+  requireShape({ interaction }, { interaction: '' });
   requirePositive(ideal, 'ideal', 'm²/s');
   requireWithin(secondFraction, 0, 1, 'secondFraction', '');
   return ideal * Math.exp(secondFraction * (1 - secondFraction) * interaction);

@@ -1,3 +1,4 @@
+import { listOf, oneOf, requireShape } from '../../base/shape.js';
 import type { WaltherLine } from '../viscosity/walther-line.js';
 import { requireFractions } from './blend-rules.js';
 
@@ -13,6 +14,10 @@ import { requireFractions } from './blend-rules.js';
 export function wrightBlend(
   components: readonly { readonly fraction: number; readonly line: WaltherLine }[],
 ): WaltherLine {
+  requireShape(
+    { components },
+    { components: listOf({ fraction: '', line: { kind: oneOf('walther'), intercept: '', slope: '' } }) },
+  );
   requireFractions(components);
   let inverseSlope = 0;
   let ratio = 0;

@@ -1,4 +1,4 @@
-import { requireWithin } from '../../base/checks.js';
+import { requireWithin, requireWord } from '../../base/checks.js';
 import type { OilBase } from './oil-definition.js';
 
 const fifteenCelsius = 288.15;
@@ -34,7 +34,7 @@ export function oilDensity(
   temperature: number,
   densityAt15Celsius: number = typicalDensityAt15Celsius[base],
 ): number {
-  requireInputs(temperature, densityAt15Celsius);
+  requireInputs(base, temperature, densityAt15Celsius);
   const difference = temperature - fifteenCelsius;
   if (base === 'silicone') return densityAt15Celsius * Math.exp(-siliconeExpansion * difference);
   const x = (petroleumExpansion / densityAt15Celsius) * difference;
@@ -56,13 +56,14 @@ export function thermalExpansionCoefficient(
   temperature: number,
   densityAt15Celsius: number = typicalDensityAt15Celsius[base],
 ): number {
-  requireInputs(temperature, densityAt15Celsius);
+  requireInputs(base, temperature, densityAt15Celsius);
   if (base === 'silicone') return siliconeExpansion;
   const alpha = petroleumExpansion / densityAt15Celsius;
   return alpha * (1 + 1.6 * alpha * (temperature - fifteenCelsius));
 }
 
-function requireInputs(temperature: number, densityAt15Celsius: number): void {
+function requireInputs(base: OilBase, temperature: number, densityAt15Celsius: number): void {
+  requireWord(base, Object.keys(typicalDensityAt15Celsius), 'base');
   requireWithin(temperature, 200, 600, 'temperature', 'K');
   requireWithin(densityAt15Celsius, 600, 1300, 'densityAt15Celsius', 'kg/m³');
 }

@@ -1,4 +1,4 @@
-import { requireWithin } from '../../base/checks.js';
+import { requireRecord, requireWithin, requireWord } from '../../base/checks.js';
 import { zeroCelsius } from '../../base/constants.js';
 import type { Warning } from '../../base/warning.js';
 import { rouseRelaxationTime } from '../shear/shear-thinning.js';
@@ -43,6 +43,8 @@ export function fluidAt(
   temperature: number,
   bound: 'low' | 'typical' | 'high' = 'typical',
 ): OilState {
+  requireRecord(oil, 'oil');
+  requireWord(bound, ['low', 'typical', 'high'], 'bound');
   requireWithin(temperature, 200, 600, 'temperature', 'K');
   const line = oil[bound];
   const kinematicViscosity = viscosityAt(line, temperature);

@@ -1,4 +1,4 @@
-import { requirePositive, requireWithin } from '../../base/checks.js';
+import { requirePositive, requireRecord, requireWithin } from '../../base/checks.js';
 import { requireShearThinning, type ShearThinning } from '../shear/thinning-viscosity.js';
 
 /**
@@ -29,6 +29,7 @@ const heaviest = 3000;
 
 /** Throws unless viscosity and density are above 0. */
 export function requireFluidState(fluid: FluidState): void {
+  requireRecord(fluid, 'fluid');
   requirePositive(fluid.kinematicViscosity, 'fluid.kinematicViscosity', 'm²/s');
   // Beyond these a value was given in another unit: water has 1e-6 m²/s, 100 000 cSt is 0.1.
   requireWithin(fluid.kinematicViscosity, 0, thickest, 'fluid.kinematicViscosity', 'm²/s');

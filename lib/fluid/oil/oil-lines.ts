@@ -1,4 +1,4 @@
-import { InputError } from '../../base/input-error.js';
+import { refuse, requireRecord, requireWord } from '../../base/checks.js';
 import type { Warning } from '../../base/warning.js';
 import {
   barryLine,
@@ -36,8 +36,10 @@ const defaultViscosityIndex = 100;
 const barryAssumption =
   "Barry's law of plain silicone, stated for 25 to 250 °C and 100 mm²/s or more at 25 °C.";
 
-/** The family that a kind of definition is made for; the others fit both. */
-const familyOf: Readonly<Partial<Record<ViscosityDefinition['kind'], OilBase>>> = {
+/** The family that a kind of definition is made for; the first two fit both. */
+const familyOf: Readonly<Record<ViscosityDefinition['kind'], OilBase | undefined>> = {
+  points: undefined,
+  'viscosity-index': undefined,
   'viscosity-temperature-coefficient': 'silicone',
   silicone: 'silicone',
   'iso-grade': 'petroleum',
@@ -46,9 +48,11 @@ const familyOf: Readonly<Partial<Record<ViscosityDefinition['kind'], OilBase>>> 
 
 /** Viscosity lines of a definition. */
 export function oilLines(base: OilBase, viscosity: ViscosityDefinition): OilLines {
+  requireRecord(viscosity, 'viscosity');
+  requireWord(viscosity.kind, Object.keys(familyOf), 'viscosity.kind');
   const family = familyOf[viscosity.kind] ?? base;
   if (family !== base) {
-    throw new InputError({ field: 'base', value: base, accepted: `${family} for ${viscosity.kind}` });
+    refuse(base, 'base', '', `${family} for ${viscosity.kind}`);
   }
   switch (viscosity.kind) {
     case 'points':
@@ -103,7 +107,7 @@ function fromBarry(point: ViscosityPoint): OilLines {
 }
 
 function fromIsoGrade(grade: number, given: number | undefined): OilLines {
-  const index = given ?? defaultViscosityIndex;
+  const index = given === undefined ? defaultViscosityIndex : given;
   const interval = `ISO VG ${grade} is an interval of ±10 % at 40 °C (ISO 3448).`;
   const assumed = `Viscosity index ${index}, since the grade tells none.`;
   return {

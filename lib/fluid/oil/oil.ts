@@ -1,5 +1,6 @@
-import { requireWithin } from '../../base/checks.js';
+import { requireRecord, requireWithin, requireWord } from '../../base/checks.js';
 import { noWarnings, type Warning } from '../../base/warning.js';
+import { requireShearThinning } from '../shear/thinning-viscosity.js';
 import type { ViscosityLine } from '../viscosity/viscosity-line.js';
 import { typicalDensityAt15Celsius } from './density.js';
 import type { MeasuredThinning, OilBase, OilDefinition } from './oil-definition.js';
@@ -42,9 +43,16 @@ export interface Oil {
  * @public
  */
 export function createOil(definition: OilDefinition): Oil {
-  const { base, densityAt15Celsius } = definition;
+  requireRecord(definition, 'definition');
+  const { base, densityAt15Celsius, shearThinning } = definition;
   if (densityAt15Celsius !== undefined) {
     requireWithin(densityAt15Celsius, 600, 1300, 'densityAt15Celsius', 'kg/m³');
+  }
+  requireWord(base, Object.keys(typicalDensityAt15Celsius), 'base');
+  if (shearThinning !== undefined) {
+    requireRecord(shearThinning, 'shearThinning');
+    requireWithin(shearThinning.temperature, 200, 600, 'shearThinning.temperature', 'K');
+    requireShearThinning(shearThinning.thinning, 'shearThinning.thinning');
   }
   const {
     lines,
@@ -64,6 +72,6 @@ export function createOil(definition: OilDefinition): Oil {
     highestTemperature: Math.max(...temperatures),
     assumptions: densityAt15Celsius === undefined ? [...assumptions, assumedDensity] : assumptions,
     warnings,
-    ...(definition.shearThinning === undefined ? {} : { shearThinning: definition.shearThinning }),
+    ...(shearThinning === undefined ? {} : { shearThinning }),
   };
 }

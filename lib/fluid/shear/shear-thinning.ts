@@ -1,4 +1,4 @@
-import { requireNotNegative, requirePositive } from '../../base/checks.js';
+import { requireNotNegative, requirePositive, requireRecord } from '../../base/checks.js';
 import { molarGasConstant } from '../../base/constants.js';
 import { noWarnings, type Warning } from '../../base/warning.js';
 
@@ -30,6 +30,7 @@ export const shearThinningLimit = 0.05;
  * @public
  */
 export function rouseRelaxationTime(polymer: PolymerState): number {
+  requireRecord(polymer, 'polymer');
   const { kinematicViscosity, molarMass, temperature } = polymer;
   requirePositive(kinematicViscosity, 'kinematicViscosity', 'm²/s');
   requirePositive(molarMass, 'molarMass', 'kg/mol');

@@ -30,6 +30,7 @@ export function siliconeMolarMass(viscosityAt25Celsius: number): number {
  * @public
  */
 export function siliconeViscosityOfMolarMass(molarMass: number): number {
+  requireWithin(molarMass, 0, 1e5, 'molarMass', 'kg/mol');
   requirePositive(molarMass, 'molarMass', 'kg/mol');
   return fromSquareMillimetres(10 ** (1 + slope * Math.sqrt(1000 * molarMass)));
 }

@@ -1,4 +1,10 @@
-import { requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
+import {
+  requireNotNegative,
+  requirePositive,
+  requireRecord,
+  requireWithin,
+  requireWord,
+} from '../../base/checks.js';
 
 /**
  * How an oil thins when it is sheared, from its owner's own measurement. `η₀` is the viscosity at rest, `η∞ = floor · η₀`.
@@ -32,6 +38,8 @@ export type ShearThinning =
 
 /** Throws unless the shear stress rises with the shear rate everywhere. */
 export function requireShearThinning(thinning: ShearThinning, field: string): void {
+  requireRecord(thinning, field);
+  requireWord(thinning.kind, ['carreau-yasuda', 'cross'], `${field}.kind`);
   requirePositive(thinning.time, `${field}.time`, 's');
   if (thinning.kind === 'carreau-yasuda') {
     requireWithin(thinning.exponent, 0.05, 1, `${field}.exponent`, '');
@@ -53,6 +61,13 @@ export function requireShearThinning(thinning: ShearThinning, field: string): vo
  * @public
  */
 export function viscosityRatio(thinning: ShearThinning, shearRate: number): number {
+  requireShearThinning(thinning, 'thinning');
+  requireNotNegative(shearRate, 'shearRate', '1/s');
+  return ratioOfViscosity(thinning, shearRate);
+}
+
+/** {@link viscosityRatio} of what was checked before. */
+export function ratioOfViscosity(thinning: ShearThinning, shearRate: number): number {
   const { time, exponent, floor } = thinning;
   const x = time * shearRate;
   const thinned =
@@ -71,9 +86,16 @@ export function viscosityRatio(thinning: ShearThinning, shearRate: number): numb
  * @public
  */
 export function localExponent(thinning: ShearThinning, shearRate: number): number {
+  requireShearThinning(thinning, 'thinning');
+  requireNotNegative(shearRate, 'shearRate', '1/s');
+  return exponentAt(thinning, shearRate);
+}
+
+/** {@link localExponent} of what was checked before. */
+export function exponentAt(thinning: ShearThinning, shearRate: number): number {
   const { time, exponent, floor } = thinning;
   const x = time * shearRate;
-  const share = 1 - floor / viscosityRatio(thinning, shearRate);
+  const share = 1 - floor / ratioOfViscosity(thinning, shearRate);
   if (thinning.kind === 'cross') {
     const power = exponent === 0 ? 0 : x ** exponent;
     return 1 - (share * exponent * power) / (1 + power);

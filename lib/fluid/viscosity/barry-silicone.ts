@@ -1,4 +1,4 @@
-import { requirePositive, requireWithin } from '../../base/checks.js';
+import { requirePositive, requireRecord, requireWithin, requireWord } from '../../base/checks.js';
 import type { ViscosityPoint } from './viscosity-point.js';
 
 /**
@@ -72,6 +72,8 @@ export function siliconeLineFromCoefficient(point: ViscosityPoint, coefficient: 
  * @public
  */
 export function viscosityTemperatureCoefficient(line: SiliconeLine): number {
+  requireRecord(line, 'line');
+  requireWord(line.kind, ['silicone'], 'kind');
   const { cold, hot } = coefficientTemperatures;
   return 1 - siliconeViscosity(line, hot) / siliconeViscosity(line, cold);
 }
@@ -85,6 +87,8 @@ export function viscosityTemperatureCoefficient(line: SiliconeLine): number {
  * @see Barry, J. Appl. Phys. 17 (1946) 1020
  */
 export function siliconeViscosity(line: SiliconeLine, temperature: number): number {
+  requirePositive(line.viscosityAt25Celsius, 'viscosityAt25Celsius', 'm²/s');
+  requireWithin(line.slope, 0, 4000, 'slope', 'K');
   requireWithin(temperature, lowestTemperature, highestTemperature, 'temperature', 'K');
   return line.viscosityAt25Celsius * ratioTo25Celsius(line.slope, temperature);
 }
@@ -111,6 +115,7 @@ function ratioTo25Celsius(slope: number, temperature: number): number {
 }
 
 function siliconeLineThrough(point: ViscosityPoint, slope: number): SiliconeLine {
+  requireRecord(point, 'point');
   requireWithin(point.temperature, lowestTemperature, highestTemperature, 'point.temperature', 'K');
   requirePositive(point.kinematicViscosity, 'point.kinematicViscosity', 'm²/s');
   const viscosityAt25Celsius = point.kinematicViscosity / ratioTo25Celsius(slope, point.temperature);

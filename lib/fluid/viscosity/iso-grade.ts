@@ -1,4 +1,5 @@
-import { InputError } from '../../base/input-error.js';
+import { refuse } from '../../base/checks.js';
+import { requireShape } from '../../base/shape.js';
 import { fromSquareMillimetres } from './square-millimetres.js';
 import type { ViscosityInterval } from './viscosity-interval.js';
 
@@ -28,13 +29,10 @@ export const isoGradeTemperature = 313.15;
  * @public
  */
 export function isoGradeViscosity(grade: number): ViscosityInterval {
+  requireShape({ grade }, { grade: '' });
   const midpoint = midpoints.get(grade);
   if (midpoint === undefined) {
-    throw new InputError({
-      field: 'grade',
-      value: grade,
-      accepted: `one of ${[...midpoints.keys()].join(', ')}`,
-    });
+    refuse(grade, 'grade', '', `one of ${[...midpoints.keys()].join(', ')}`);
   }
   return {
     low: fromSquareMillimetres(midpoint * (1 - tolerance)),

@@ -1,4 +1,5 @@
 import { requireWithin } from '../../base/checks.js';
+import { requireShape } from '../../base/shape.js';
 import { bracketedRoot } from '../../numeric/root-finding.js';
 import { fromSquareMillimetres, toSquareMillimetres } from './square-millimetres.js';
 
@@ -23,6 +24,7 @@ export function sayboltUniversalSeconds(
   kinematicViscosity: number,
   temperature: number = referenceTemperature,
 ): number {
+  requireShape({ temperature }, { temperature: 'K' });
   requireWithin(kinematicViscosity, lowest, highest, 'kinematicViscosity', 'm²/s');
   return secondsAt100Fahrenheit(toSquareMillimetres(kinematicViscosity)) * temperatureFactor(temperature);
 }
@@ -40,6 +42,7 @@ export function kinematicViscosityOfSayboltUniversal(
   seconds: number,
   temperature: number = referenceTemperature,
 ): number {
+  requireShape({ seconds, temperature }, { seconds: 's', temperature: 'K' });
   const wanted = seconds / temperatureFactor(temperature);
   const low = toSquareMillimetres(lowest);
   const high = toSquareMillimetres(highest);

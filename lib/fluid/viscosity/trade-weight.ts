@@ -1,4 +1,5 @@
-import { InputError } from '../../base/input-error.js';
+import { refuse } from '../../base/checks.js';
+import { requireShape } from '../../base/shape.js';
 import { fromSquareMillimetres } from './square-millimetres.js';
 import type { ViscosityInterval } from './viscosity-interval.js';
 
@@ -43,11 +44,12 @@ export const tradeWeightTemperature = 298.15;
  * @public
  */
 export function tradeWeightViscosity(weight: number): ViscosityInterval {
+  requireShape({ weight }, { weight: '' });
   const index = rows.findIndex((candidate) => candidate.weight >= weight);
   const above = rows[index];
   const below = rows[Math.max(index - 1, 0)];
   if (above === undefined || below === undefined || !(weight >= below.weight)) {
-    throw new InputError({ field: 'weight', value: weight, accepted: '10 to 80' });
+    refuse(weight, 'weight', '', '10 to 80');
   }
   const span = above.weight - below.weight;
   const part = span === 0 ? 0 : (weight - below.weight) / span;

@@ -1,5 +1,4 @@
-import { requireWithin } from '../../base/checks.js';
-import { InputError } from '../../base/input-error.js';
+import { refuse, requireRecord, requireWithin } from '../../base/checks.js';
 import { bracketedRoot } from '../../numeric/root-finding.js';
 import { viscosityAt40Celsius, viscosityIndexRange, viscosityIndexTemperatures } from './viscosity-index.js';
 import type { ViscosityPoint } from './viscosity-point.js';
@@ -18,6 +17,7 @@ import { doubleLogarithm, fitWaltherLine, type WaltherLine } from './walther-lin
  * @public
  */
 export function waltherLineFromViscosityIndex(point: ViscosityPoint, index: number): WaltherLine {
+  requireRecord(point, 'point');
   const { temperature, kinematicViscosity } = point;
   requireWithin(temperature, 233.15, 473.15, 'point.temperature', 'K');
   const wanted = doubleLogarithm(kinematicViscosity, 'point.kinematicViscosity');
@@ -27,11 +27,12 @@ export function waltherLineFromViscosityIndex(point: ViscosityPoint, index: numb
   };
   const { lowest, highest } = viscosityIndexRange;
   if (!(distance(lowest) <= 0 && distance(highest) >= 0)) {
-    throw new InputError({
-      field: 'point.kinematicViscosity',
-      value: `${kinematicViscosity} m²/s`,
-      accepted: `of an oil with ${lowest} to ${highest} m²/s at 100 °C, where the viscosity index is defined`,
-    });
+    refuse(
+      `${kinematicViscosity} m²/s`,
+      'point.kinematicViscosity',
+      '',
+      `of an oil with ${lowest} to ${highest} m²/s at 100 °C, where the viscosity index is defined`,
+    );
   }
   return lineThrough(bracketedRoot(distance, lowest, highest, 'viscosity index').root, index);
 }

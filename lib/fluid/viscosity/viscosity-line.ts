@@ -1,3 +1,4 @@
+import { requireRecord, requireWord } from '../../base/checks.js';
 import { type SiliconeLine, siliconeTemperature, siliconeViscosity } from './barry-silicone.js';
 import { type WaltherLine, waltherTemperature, waltherViscosity } from './walther-line.js';
 
@@ -17,6 +18,7 @@ export type ViscosityLine = WaltherLine | SiliconeLine;
  * @public
  */
 export function viscosityAt(line: ViscosityLine, temperature: number): number {
+  requireLine(line);
   return line.kind === 'walther' ? waltherViscosity(line, temperature) : siliconeViscosity(line, temperature);
 }
 
@@ -29,7 +31,13 @@ export function viscosityAt(line: ViscosityLine, temperature: number): number {
  * @public
  */
 export function temperatureAt(line: ViscosityLine, kinematicViscosity: number): number {
+  requireLine(line);
   return line.kind === 'walther'
     ? waltherTemperature(line, kinematicViscosity)
     : siliconeTemperature(line, kinematicViscosity);
+}
+
+function requireLine(line: ViscosityLine): void {
+  requireRecord(line, 'line');
+  requireWord(line.kind, ['walther', 'silicone'], 'kind');
 }

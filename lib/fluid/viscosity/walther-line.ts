@@ -1,5 +1,11 @@
-import { requirePositive, requireWithin } from '../../base/checks.js';
-import { InputError } from '../../base/input-error.js';
+import {
+  refuse,
+  requireFinite,
+  requireList,
+  requirePositive,
+  requireRecord,
+  requireWithin,
+} from '../../base/checks.js';
 import type { ViscosityPoint } from './viscosity-point.js';
 import { kinematicViscosityOfZ, waltherRange, waltherZ, waltherZRange } from './walther-function.js';
 
@@ -36,7 +42,9 @@ export interface WaltherFit {
  * @public
  */
 export function fitWaltherLine(points: readonly ViscosityPoint[]): WaltherFit {
+  requireList(points, 'points');
   const coordinates = points.map((point, index) => {
+    requireRecord(point, `points[${index}]`);
     requirePositive(point.temperature, `points[${index}].temperature`, 'K');
     const y = doubleLogarithm(point.kinematicViscosity, `points[${index}].kinematicViscosity`);
     return { x: Math.log10(point.temperature), y };
@@ -52,11 +60,12 @@ export function fitWaltherLine(points: readonly ViscosityPoint[]): WaltherFit {
   const slope = -sumXY / sumXX;
   // Temperatures less than a millikelvin apart count as one.
   if (!(sumXX > 1e-12 && slope > 0)) {
-    throw new InputError({
-      field: 'points',
-      value: JSON.stringify(points),
-      accepted: 'two or more, at different temperatures, with a viscosity that falls with temperature',
-    });
+    refuse(
+      JSON.stringify(points),
+      'points',
+      '',
+      'two or more, at different temperatures, with a viscosity that falls with temperature',
+    );
   }
   const line: WaltherLine = { kind: 'walther', intercept: meanY + slope * meanX, slope };
   const residuals = points.map(
@@ -75,13 +84,16 @@ export function fitWaltherLine(points: readonly ViscosityPoint[]): WaltherFit {
  */
 export function waltherViscosity(line: WaltherLine, temperature: number): number {
   requirePositive(temperature, 'temperature', 'K');
+  requireFinite(line.intercept, 'intercept', '');
+  requirePositive(line.slope, 'slope', '');
   const z = 10 ** (10 ** (line.intercept - line.slope * Math.log10(temperature)));
   if (!(z >= waltherZRange.lowest && z <= waltherZRange.highest)) {
-    throw new InputError({
-      field: 'temperature',
-      value: `${temperature} K`,
-      accepted: `one at which this oil has ${waltherRange.lowest} to ${waltherRange.highest} m²/s`,
-    });
+    refuse(
+      `${temperature} K`,
+      'temperature',
+      '',
+      `one at which this oil has ${waltherRange.lowest} to ${waltherRange.highest} m²/s`,
+    );
   }
   return kinematicViscosityOfZ(z);
 }
@@ -95,6 +107,8 @@ export function waltherViscosity(line: WaltherLine, temperature: number): number
  * @see ASTM D341-20, section 5
  */
 export function waltherTemperature(line: WaltherLine, kinematicViscosity: number): number {
+  requireFinite(line.intercept, 'intercept', '');
+  requirePositive(line.slope, 'slope', '');
   return 10 ** ((line.intercept - doubleLogarithm(kinematicViscosity, 'kinematicViscosity')) / line.slope);
 }
 

@@ -1,11 +1,12 @@
-import { requirePositive } from '../../base/checks.js';
+import { requirePositive, requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { listOf, madeWith, requireShape, type Shape } from '../../base/shape.js';
 import { differenceJacobian } from '../../numeric/least-squares/difference-jacobian.js';
 import type { MeasuredShockProblem } from '../fit/fit-problem.js';
 import { linearVariance, type ShockFit } from '../fit/fit-shock.js';
 import { sizeOf, stateAt } from '../fit/unknown.js';
 import { wideningOf } from './fit-quality.js';
-import { type LawError, usualLawError } from './law-error.js';
+import { type LawError, lawErrorShape, usualLawError } from './law-error.js';
 import { lawDeviation, measuredSpeeds } from './measured-speeds.js';
 
 /**
@@ -19,6 +20,12 @@ export interface ForcePlace {
   /** Temperature of the oil by the same thermometer as in the readings [K], above 0. */
   readonly temperature: number;
 }
+
+/** Form of {@link ForcePlace}. */
+export const forcePlaceShape: Shape = {
+  position: 'm',
+  temperature: (value, field) => requireWithin(value as number, 200, 600, field, 'K'),
+};
 
 /**
  * What a fitted shock does at one speed.
@@ -88,6 +95,10 @@ export function dampingAnswers(
   place: ForcePlace,
   lawError: LawError = usualLawError,
 ): readonly DampingAnswer[] {
+  requireShape(
+    { fit, speeds, place, lawError },
+    { fit: madeWith('problem'), speeds: listOf('m/s'), place: forcePlaceShape, lawError: lawErrorShape },
+  );
   requireSpeeds(speeds);
   requirePositive(place.temperature, 'temperature', 'K');
   const { problem, parameters, covariance } = fit;

@@ -1,3 +1,4 @@
+import { madeWith, requireShape } from '../../base/shape.js';
 import { chiSquareTail } from '../../numeric/quantiles.js';
 import type { ShockFit } from '../fit/fit-shock.js';
 import { runsProbability } from '../statistics/runs-test.js';
@@ -48,6 +49,7 @@ function signsBySpeed({ problem, residuals }: ShockFit): readonly number[] {
  * @public
  */
 export function fitQuality(fit: ShockFit): FitQuality {
+  requireShape({ fit }, { fit: madeWith('problem') });
   const { cost, degreesOfFreedom } = fit;
   const scatterChance = degreesOfFreedom > 0 ? chiSquareTail(cost, degreesOfFreedom) : 1;
   const birgeRatio = degreesOfFreedom > 0 ? Math.sqrt(cost / degreesOfFreedom) : 1;
@@ -79,5 +81,6 @@ export function wideningOf(fit: ShockFit): number {
  * @public
  */
 export function correctedAkaike(chiSquare: number, unknowns: number, readings: number): number {
+  requireShape({ chiSquare, unknowns, readings }, { chiSquare: '', unknowns: '', readings: '' });
   return chiSquare + 2 * unknowns + (2 * unknowns * (unknowns + 1)) / (readings - unknowns - 1);
 }

@@ -1,9 +1,13 @@
-import { inverse, Matrix } from 'ml-matrix';
+import { inverse, LuDecomposition, Matrix } from 'ml-matrix';
 import { requirePositive } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { listOf, requireShape, type Shape, someText } from '../../base/shape.js';
+import { FitError } from '../../numeric/least-squares/fit-error.js';
 import type { MeasuredShockProblem } from '../fit/fit-problem.js';
+import { measuredShockProblemShape } from '../fit/fit-problem.js';
 import { sizeOf, stateAt } from '../fit/unknown.js';
 import type { Reading } from '../reading/reading.js';
+import { readingShape } from '../reading/reading.js';
 import { type ForcePlace, forceSlopes, requireSpeeds } from './damping-answer.js';
 import { informationOf, readingSlopes } from './telling.js';
 
@@ -20,6 +24,9 @@ export interface Candidate {
   readonly readings: readonly Reading[];
 }
 
+/** Form of {@link Candidate}. */
+export const candidateShape: Shape = { name: someText, minutes: 'min', readings: listOf(readingShape) };
+
 /**
  * What is to be known better: the damping force at the speeds that matter.
  *
@@ -31,6 +38,14 @@ export interface ForceQuestion extends ForcePlace {
   /** Relative standard deviation of the law itself, which no reading lowers, 0 or more. */
   readonly lawDeviation: number;
 }
+
+/** Form of {@link ForceQuestion}. */
+export const forceQuestionShape: Shape = {
+  speeds: listOf('m/s'),
+  lawDeviation: '',
+  position: 'm from full extension',
+  temperature: 'K',
+};
 
 /**
  * One or two measurements, with the doubt that would be left.
@@ -72,8 +87,17 @@ const worthwhile = 0.9;
 
 /** Squares of the relative standard deviation of the force, mean over the speeds. */
 function forceVariance(information: Matrix, gradients: Matrix): number {
-  const covariance = gradients.mmul(inverse(information)).mmul(gradients.transpose());
-  return covariance.trace() / gradients.rows;
+  const covariance = gradients.mmul(inverseOf(information)).mmul(gradients.transpose());
+  const variance = covariance.trace() / gradients.rows;
+  if (!(variance >= 0 && Number.isFinite(variance)))
+    throw new FitError('not-finite', 'the law has no value, or no slope, at the parameters to judge at', []);
+  return variance;
+}
+
+function inverseOf(information: Matrix): Matrix {
+  if (new LuDecomposition(information).isSingular())
+    throw new FitError('rank-deficient', 'readings and priors leave a parameter open', []);
+  return inverse(information);
 }
 
 interface Place {
@@ -113,7 +137,7 @@ function placeAt(
  * averaged
  * @param candidates - what could be measured, 1 or more
  * @param question - which force
- * @throws InputError for an empty list or a value outside its range
+ * @throws InputError for an empty list or a value outside its range; FitError where the law has no value there, or a parameter is left open
  * @see c-optimal design: Atkinson, Donev & Tobias, Optimum Experimental Designs, ch. 10 and 17
  * @public
  */
@@ -123,6 +147,15 @@ export function nextMeasurement(
   candidates: readonly Candidate[],
   question: ForceQuestion,
 ): Advice {
+  requireShape(
+    { problem, at, candidates, question },
+    {
+      problem: measuredShockProblemShape,
+      at: listOf(listOf('')),
+      candidates: listOf(candidateShape),
+      question: forceQuestionShape,
+    },
+  );
   requireSpeeds(question.speeds);
   if (question.speeds.length === 0)
     throw new InputError({ field: 'speeds', value: 0, accepted: '1 or more' });

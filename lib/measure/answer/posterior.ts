@@ -1,5 +1,6 @@
 import { Matrix } from 'ml-matrix';
 import { requireCount } from '../../base/checks.js';
+import { madeWith, requireShape } from '../../base/shape.js';
 import { adaptiveMetropolis } from '../../numeric/sampling/adaptive-metropolis.js';
 import { curvedProposal } from '../../numeric/sampling/curved-proposal.js';
 import type { Draws } from '../../numeric/sampling/draws.js';
@@ -7,7 +8,7 @@ import { importanceSample } from '../../numeric/sampling/importance-sampling.js'
 import { bindProblem } from '../fit/fit-problem.js';
 import type { ShockFit } from '../fit/fit-shock.js';
 import { stateAt } from '../fit/unknown.js';
-import { type ForcePlace, requireSpeeds } from './damping-answer.js';
+import { type ForcePlace, forcePlaceShape, requireSpeeds } from './damping-answer.js';
 
 /**
  * Draws of what the shock may be, after its readings: one number an unknown, on its scale.
@@ -36,6 +37,7 @@ const largestShare = 0.01;
  * @public
  */
 export function posteriorOf(fit: ShockFit, count = 8192, seed = 1): Posterior {
+  requireShape({ fit, seed }, { fit: madeWith('problem'), seed: '' });
   requireCount(count, 'count');
   const { residuals, least, sizes } = bindProblem(fit.problem);
   const logDensity = (parameters: readonly number[]): number => {
@@ -65,6 +67,10 @@ export function posteriorOf(fit: ShockFit, count = 8192, seed = 1): Posterior {
  * @public
  */
 export function drawnForces(fit: ShockFit, draws: Draws, speed: number, place: ForcePlace): Float64Array {
+  requireShape(
+    { fit, draws, speed, place },
+    { fit: madeWith('problem'), draws: madeWith('values'), speed: 'm/s', place: forcePlaceShape },
+  );
   requireSpeeds([speed]);
   const { law, known, unknowns } = fit.problem;
   const { dimensions, values } = draws;

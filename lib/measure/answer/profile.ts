@@ -1,4 +1,5 @@
 import { InputError } from '../../base/input-error.js';
+import { madeWith, oneOf, requireShape } from '../../base/shape.js';
 import { leastSquares } from '../../numeric/least-squares/least-squares.js';
 import { chiSquareQuantile } from '../../numeric/quantiles.js';
 import { bracketedRoot } from '../../numeric/root-finding.js';
@@ -23,6 +24,27 @@ const farthest = 20;
  * @public
  */
 export function profileInterval(fit: ShockFit, quantity: Quantity, share = 0.95): readonly [number, number] {
+  requireShape(
+    { fit, quantity, share },
+    {
+      fit: madeWith('problem'),
+      quantity: oneOf(
+        'kinematicViscosity',
+        'temperatureSlope',
+        'density',
+        'holeDiameter',
+        'gap',
+        'friction',
+        'gasPressure',
+        'handDelay',
+        'thermometerError',
+        'scaleZero',
+        'sensorZero',
+        'sensorDrift',
+      ),
+      share: '',
+    },
+  );
   const { problem, parameters, standardDeviations } = fit;
   const index = problem.unknowns.findIndex((unknown) => unknown.quantity === quantity);
   if (index < 0) {

@@ -1,7 +1,8 @@
 import { Matrix } from 'ml-matrix';
+import { listOf, requireShape } from '../../base/shape.js';
 import { differenceJacobian } from '../../numeric/least-squares/difference-jacobian.js';
 import { informationBeyondPrior } from '../../numeric/least-squares/parameter-covariance.js';
-import { bindProblem, type MeasuredShockProblem } from '../fit/fit-problem.js';
+import { bindProblem, type MeasuredShockProblem, measuredShockProblemShape } from '../fit/fit-problem.js';
 import type { ShockFit } from '../fit/fit-shock.js';
 import type { Quantity } from '../model/shock-state.js';
 
@@ -50,6 +51,10 @@ export function informationOf(problem: MeasuredShockProblem, slopes: Matrix): Ma
  * @public
  */
 export function tellingOf(fit: Pick<ShockFit, 'problem' | 'parameters' | 'standardDeviations'>): Telling {
+  requireShape(
+    { fit },
+    { fit: { problem: measuredShockProblemShape, parameters: listOf(''), standardDeviations: listOf('') } },
+  );
   const { problem, parameters, standardDeviations } = fit;
   const singularValues = informationBeyondPrior(readingSlopes(problem, parameters));
   return {

@@ -1,8 +1,10 @@
 import { requirePositive } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { madeWith, requireShape, type Shape } from '../../base/shape.js';
 import type { SteadyShock } from '../model/shock-law.js';
 import type { ForceReading } from '../reading/reading.js';
 import type { DynoRecord } from './read-dyno.js';
+import { dynoRecordShape } from './read-dyno.js';
 import { smoothStroke } from './smooth-stroke.js';
 
 /**
@@ -20,6 +22,14 @@ export interface DynoSetup {
   /** The same over the force, 0 or more: 0.01 is usual (common practice, no source). */
   readonly relativeUncertainty: number;
 }
+
+/** Form of {@link DynoSetup}. */
+export const dynoSetupShape: Shape = {
+  temperature: 'K',
+  position: 'm from full extension',
+  uncertainty: 'N',
+  relativeUncertainty: '',
+};
 
 /** Slower samples than this part of the fastest are left out: friction turns there, and inertia counts. */
 const slowest = 0.1;
@@ -112,6 +122,10 @@ export function dynoReadings(
   setup: DynoSetup,
   stated: SteadyShock,
 ): readonly ForceReading[] {
+  requireShape(
+    { record, setup, stated },
+    { record: dynoRecordShape, setup: dynoSetupShape, stated: madeWith('at') },
+  );
   requirePositive(setup.temperature, 'temperature', 'K');
   requirePositive(setup.uncertainty, 'uncertainty', 'N');
   const samples = samplesOf(record, setup);

@@ -1,4 +1,5 @@
 import { InputError } from '../../base/input-error.js';
+import { listOf, requireShape, type Shape } from '../../base/shape.js';
 import { linearLeastSquares } from '../../numeric/least-squares/linear-least-squares.js';
 
 /**
@@ -16,6 +17,14 @@ export interface DynoStroke {
   /** [N]. */
   readonly force: readonly number[];
 }
+
+/** Form of {@link DynoStroke}. */
+export const dynoStrokeShape: Shape = {
+  time: listOf('s'),
+  travel: listOf('m'),
+  speed: listOf('m/s'),
+  force: listOf('N'),
+};
 
 /**
  * A first look at a dyno record: what a straight line through it says, with standard deviations by the scatter.
@@ -47,6 +56,7 @@ export interface LinearDyno {
  * @public
  */
 export function linearDyno(stroke: DynoStroke, middle: number): LinearDyno {
+  requireShape({ stroke, middle }, { stroke: dynoStrokeShape, middle: 'm' });
   const { time, travel, speed, force } = stroke;
   const lengths = [time.length, travel.length, speed.length];
   if (lengths.some((length) => length !== force.length)) {

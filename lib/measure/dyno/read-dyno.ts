@@ -1,5 +1,6 @@
 import { dsvFormat } from 'd3-dsv';
 import { InputError } from '../../base/input-error.js';
+import { listOf, optional, requireShape, type Shape, someText } from '../../base/shape.js';
 import { type ColumnName, type DynoColumn, dynoColumns } from './dyno-columns.js';
 
 /**
@@ -17,6 +18,14 @@ export interface DynoRecord {
   /** [N]. */
   readonly force: readonly number[];
 }
+
+/** Form of {@link DynoRecord}. */
+export const dynoRecordShape: Shape = {
+  time: optional(listOf('s')),
+  travel: optional(listOf('m')),
+  speed: optional(listOf('m/s')),
+  force: listOf('N'),
+};
 
 const delimiters = ['\t', ';', ','] as const;
 /** Rows that a record needs to say anything. */
@@ -63,6 +72,7 @@ function decimalComma(row: number, value: string): InputError {
  * @public
  */
 export function readDynoFile(text: string): DynoRecord {
+  requireShape({ text }, { text: someText });
   const lines = text
     .replace(/^\uFEFF/u, '')
     .split(/\r?\n/u)

@@ -1,11 +1,14 @@
 import { InputError } from '../../base/input-error.js';
+import { call, listOf, type Shape } from '../../base/shape.js';
 import { ConvergenceError } from '../../numeric/root-finding.js';
 import { netForce } from '../model/drop-time.js';
 import type { ShockLaw } from '../model/shock-law.js';
 import type { MeasuredState } from '../model/shock-state.js';
+import { measuredStateShape } from '../model/shock-state.js';
 import { type Datum, dataOf, predictionOf } from '../reading/prediction.js';
 import type { Reading } from '../reading/reading.js';
-import { parameterOf, requireUnknowns, sizeOf, stateAt, type Unknown } from './unknown.js';
+import { readingShape } from '../reading/reading.js';
+import { parameterOf, requireUnknowns, sizeOf, stateAt, type Unknown, unknownShape } from './unknown.js';
 
 /**
  * What was measured on one shock, and what it is to tell.
@@ -20,6 +23,14 @@ export interface MeasuredShockProblem {
   readonly unknowns: readonly Unknown[];
   readonly readings: readonly Reading[];
 }
+
+/** Form of {@link MeasuredShockProblem}. */
+export const measuredShockProblemShape: Shape = {
+  law: call,
+  known: measuredStateShape,
+  unknowns: listOf(unknownShape),
+  readings: listOf(readingShape),
+};
 
 /** The problem as numbers: parameters in, residuals over their uncertainties out. */
 export interface BoundProblem {

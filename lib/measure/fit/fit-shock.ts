@@ -1,10 +1,17 @@
 import type { Matrix } from 'ml-matrix';
+import { optional, record, requireShape } from '../../base/shape.js';
 import { FitError } from '../../numeric/least-squares/fit-error.js';
 import { leastSquares } from '../../numeric/least-squares/least-squares.js';
 import { parameterCovariance } from '../../numeric/least-squares/parameter-covariance.js';
 import type { RobustLoss } from '../../numeric/least-squares/robust-loss.js';
+import { robustLossShape } from '../../numeric/least-squares/robust-loss.js';
 import type { MeasuredState } from '../model/shock-state.js';
-import { type BoundProblem, bindProblem, type MeasuredShockProblem } from './fit-problem.js';
+import {
+  type BoundProblem,
+  bindProblem,
+  type MeasuredShockProblem,
+  measuredShockProblemShape,
+} from './fit-problem.js';
 import { requireReadings } from './require-readings.js';
 import { requireUnknowns, type Unknown } from './unknown.js';
 
@@ -64,6 +71,8 @@ function named(error: FitError, unknowns: readonly Unknown[]): FitError {
  * @public
  */
 export function fitShock(problem: MeasuredShockProblem, loss?: RobustLoss): ShockFit {
+  requireShape({ problem, loss }, { problem: record, loss: optional(robustLossShape) });
+  requireShape(problem, measuredShockProblemShape);
   requireUnknowns(problem.unknowns);
   requireReadings(problem);
   const bound = bindProblem(problem);

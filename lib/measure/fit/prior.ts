@@ -1,6 +1,8 @@
 import { requirePositive } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { listOf, requireShape, type Shape } from '../../base/shape.js';
 import type { Belief, Unknown } from './unknown.js';
+import { beliefShape } from './unknown.js';
 
 /**
  * Belief of a number that lies anywhere between two ends: the middle, and half the width over √3.
@@ -12,6 +14,7 @@ import type { Belief, Unknown } from './unknown.js';
  * @public
  */
 export function intervalBelief(low: number, high: number): Belief {
+  requireShape({ low, high }, { low: '', high: '' });
   if (!(high > low)) throw new InputError({ field: 'high', value: high, accepted: `above ${low}` });
   return { mean: (low + high) / 2, standardDeviation: (high - low) / 2 / Math.sqrt(3) };
 }
@@ -22,6 +25,9 @@ export function intervalBelief(low: number, high: number): Belief {
  * @public
  */
 export function jointBelief(first: Belief, second: Belief): Belief {
+  requireShape({ first, second }, { first: beliefShape, second: beliefShape });
+  requirePositive(first.standardDeviation, 'first.standardDeviation', '');
+  requirePositive(second.standardDeviation, 'second.standardDeviation', '');
   const [one, other] = [first.standardDeviation ** -2, second.standardDeviation ** -2];
   return {
     mean: (first.mean * one + second.mean * other) / (one + other),
@@ -45,6 +51,14 @@ export interface StatedShock {
   readonly gasPressure: number;
 }
 
+/** Form of {@link StatedShock}. */
+export const statedShockShape: Shape = {
+  kinematicViscosity: listOf('m²/s'),
+  holeDiameter: 'm',
+  gap: 'm',
+  gasPressure: 'Pa',
+};
+
 /**
  * How far reality may lie from it.
  *
@@ -66,6 +80,17 @@ export interface StatedTolerances {
   /** Standard uncertainty of the thermometer [K]. */
   readonly thermometer: number;
 }
+
+/** Form of {@link StatedTolerances}. */
+export const statedTolerancesShape: Shape = {
+  holeDiameter: 'm',
+  gap: 'm',
+  gasPressure: '',
+  temperatureSlope: '',
+  friction: beliefShape,
+  handDelay: 's',
+  thermometer: 'K',
+};
 
 /**
  * Usual tolerances of parts and tools at home, all common practice without a source.
@@ -100,6 +125,7 @@ export function statedUnknowns(
   stated: StatedShock,
   tolerances: StatedTolerances = usualTolerances,
 ): readonly Unknown[] {
+  requireShape({ stated, tolerances }, { stated: statedShockShape, tolerances: statedTolerancesShape });
   const [low, high] = stated.kinematicViscosity;
   requirePositive(low, 'kinematicViscosity[0]', 'm²/s');
   requirePositive(stated.holeDiameter, 'holeDiameter', 'm');

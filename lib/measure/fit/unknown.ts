@@ -1,5 +1,6 @@
 import { requirePositive } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { oneOf, optional, type Shape } from '../../base/shape.js';
 import type { MeasuredState, Quantity } from '../model/shock-state.js';
 
 /**
@@ -12,6 +13,9 @@ export interface Belief {
   /** Above 0. */
   readonly standardDeviation: number;
 }
+
+/** Form of {@link Belief}. */
+export const beliefShape: Shape = { mean: '', standardDeviation: '' };
 
 /**
  * A quantity that the readings are to tell.
@@ -27,6 +31,27 @@ export interface Unknown {
   /** Lowest value of the quantity, SI; none by default. */
   readonly least?: number;
 }
+
+/** Form of {@link Unknown}. */
+export const unknownShape: Shape = {
+  quantity: oneOf(
+    'kinematicViscosity',
+    'temperatureSlope',
+    'density',
+    'holeDiameter',
+    'gap',
+    'friction',
+    'gasPressure',
+    'handDelay',
+    'thermometerError',
+    'scaleZero',
+    'sensorZero',
+    'sensorDrift',
+  ),
+  scale: oneOf('plain', 'logarithm'),
+  prior: optional(beliefShape),
+  least: optional(''),
+};
 
 /** Value of the parameter that stands for a quantity. */
 export function parameterOf({ scale }: Unknown, value: number): number {

@@ -1,13 +1,15 @@
 import { InputError } from '../../base/input-error.js';
+import { madeWith, record, requireShape } from '../../base/shape.js';
 import type { Damper } from '../../damper/damper.js';
+import { requireDamper } from '../../damper/damper.js';
 import { damperForce } from '../../damper/damper-force.js';
 import { bindDamper, damperModel } from '../../damper/damper-model.js';
-import { oilForce } from '../../damper/oil-force.js';
+import { forceOfOil } from '../../damper/oil-force.js';
 import { oilDensity } from '../../fluid/oil/density.js';
 import { fluidAt } from '../../fluid/oil/fluid-at.js';
 import type { Oil } from '../../fluid/oil/oil.js';
 import { viscosityAt } from '../../fluid/viscosity/viscosity-line.js';
-import { bindGas, gasPressure } from '../../gas/gas-state.js';
+import { bindGas, pressureOfGas } from '../../gas/gas-state.js';
 import type { ShockLaw } from './shock-law.js';
 import { exactInstruments, type MeasuredState, type ShockState } from './shock-state.js';
 
@@ -45,6 +47,8 @@ function damperOf(damper: Damper, state: ShockState): Damper {
  * @public
  */
 export function damperLaw(damper: Damper, oil: Oil): ShockLaw {
+  requireShape({ damper, oil }, { damper: record, oil: madeWith('typical') });
+  requireDamper(damper);
   const viscosityAtReference = viscosityAt(oil.typical, reference);
   const densityAtReference = oilDensity(oil.base, reference, oil.densityAt15Celsius);
   firstHole(damper);
@@ -73,8 +77,8 @@ export function damperLaw(damper: Damper, oil: Oil): ShockLaw {
           dampingForce: (speed, position) =>
             layout === 'emulsion'
               ? damperForce(model, { speed, position }).dampingForce
-              : oilForce(model, speed),
-          gasForce: (position) => shaftArea * (gasPressure(slow, shaftArea * position) - ambientPressure),
+              : forceOfOil(model, speed),
+          gasForce: (position) => shaftArea * (pressureOfGas(slow, shaftArea * position) - ambientPressure),
         };
       },
     };
@@ -95,6 +99,8 @@ function expansionOf({ gas }: Damper, density: number): number {
  * @public
  */
 export function statedState(damper: Damper, oil: Oil): MeasuredState {
+  requireShape({ damper, oil }, { damper: record, oil: madeWith('typical') });
+  requireDamper(damper);
   return {
     kinematicViscosity: viscosityAt(oil.typical, reference),
     temperatureSlope: 1,

@@ -1,4 +1,6 @@
+import { requireWithin } from '../../base/checks.js';
 import { standardGravity } from '../../base/constants.js';
+import { madeWith, record, requireShape, type Shape } from '../../base/shape.js';
 import { gaussLegendre, type Quadrature } from '../../numeric/gauss-legendre.js';
 import type { SteadyShock, WarmShock } from './shock-law.js';
 
@@ -17,6 +19,14 @@ export interface Drop {
   /** Where it ends [m from full extension]: below `from` where the weight pulls the shaft out, above where it pushes it in. */
   readonly to: number;
 }
+
+/** Form of {@link Drop}. */
+export const dropShape: Shape = {
+  mass: 'kg',
+  temperature: 'K',
+  from: 'm from full extension',
+  to: 'm from full extension',
+};
 
 /** Five places hold the time to 1e-9 where the net force changes by less than a factor 2 along the stretch. */
 const stretchRule = gaussLegendre(5);
@@ -90,6 +100,8 @@ function netForceOf(shock: SteadyShock, warm: WarmShock, { mass, from, to }: Dro
  * @public
  */
 export function dropTime(shock: SteadyShock, drop: Drop, rule: Quadrature = stretchRule): number {
+  requireShape({ shock, drop, rule }, { shock: madeWith('at'), drop: dropShape, rule: record });
+  requireWithin(drop.temperature, 200, 600, 'temperature', 'K');
   const { from, to } = drop;
   const warm = shock.at(drop.temperature);
   const sign = to < from ? -1 : 1;

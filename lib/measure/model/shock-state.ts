@@ -1,3 +1,4 @@
+import type { Shape } from '../../base/shape.js';
 /**
  * What may be unknown of a shock.
  *
@@ -44,6 +45,22 @@ export interface InstrumentState {
  * @public
  */
 export interface MeasuredState extends ShockState, InstrumentState {}
+
+/** Form of {@link MeasuredState}. */
+export const measuredStateShape: Shape = {
+  kinematicViscosity: 'm²/s',
+  temperatureSlope: '',
+  density: 'kg/m³',
+  holeDiameter: 'm',
+  gap: 'm',
+  friction: 'N',
+  gasPressure: 'Pa',
+  handDelay: 's',
+  thermometerError: 'K',
+  scaleZero: 'N',
+  sensorZero: 'N',
+  sensorDrift: 'N/s',
+};
 
 /**
  * Name of one of them.

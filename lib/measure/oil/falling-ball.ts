@@ -1,6 +1,7 @@
 import { requirePositive, requireWithin } from '../../base/checks.js';
 import { standardGravity } from '../../base/constants.js';
 import { InputError } from '../../base/input-error.js';
+import { requireShape, type Shape } from '../../base/shape.js';
 import type { Warning } from '../../base/warning.js';
 import type { ViscosityReading } from '../reading/reading.js';
 
@@ -24,6 +25,16 @@ export interface FallingBall {
   readonly time: number;
 }
 
+/** Form of {@link FallingBall}. */
+export const fallingBallShape: Shape = {
+  ballDiameter: 'm',
+  ballDensity: 'kg/m³',
+  tubeDiameter: 'm',
+  oilDensity: 'kg/m³',
+  stretch: 'm',
+  time: 's',
+};
+
 /**
  * Uncertainties of the same, all standard.
  *
@@ -37,6 +48,13 @@ export interface FallingBallUncertainties {
   /** [s]. */
   readonly time: number;
 }
+
+/** Form of {@link FallingBallUncertainties}. */
+export const fallingBallUncertaintiesShape: Shape = {
+  ballDiameter: 'm',
+  densityDifference: 'kg/m³',
+  time: 's',
+};
 
 /** The wall correction is good below this ratio of ball to tube. */
 const widestBall = 0.1;
@@ -70,6 +88,7 @@ export function fallingBallViscosity(ball: FallingBall): {
   readonly reynoldsNumber: number;
   readonly warnings: readonly Warning[];
 } {
+  requireShape({ ball }, { ball: fallingBallShape });
   requirePositive(ball.ballDiameter, 'ballDiameter', 'm');
   requirePositive(ball.tubeDiameter, 'tubeDiameter', 'm');
   requirePositive(ball.oilDensity, 'oilDensity', 'kg/m³');
@@ -113,6 +132,10 @@ export function fallingBallReading(
   temperature: number,
   uncertainties: FallingBallUncertainties,
 ): ViscosityReading {
+  requireShape(
+    { ball, temperature, uncertainties },
+    { ball: fallingBallShape, temperature: 'K', uncertainties: fallingBallUncertaintiesShape },
+  );
   const { kinematicViscosity } = fallingBallViscosity(ball);
   const relativeUncertainty = Math.hypot(
     (2 * uncertainties.ballDiameter) / ball.ballDiameter,

@@ -1,5 +1,6 @@
 import { requirePositive } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { oneOf, requireShape } from '../../base/shape.js';
 import type { Warning } from '../../base/warning.js';
 
 /**
@@ -68,6 +69,10 @@ export function flowCupViscosity(
   cup: FlowCup,
   time: number,
 ): { readonly kinematicViscosity: number; readonly warnings: readonly Warning[] } {
+  requireShape(
+    { cup },
+    { cup: oneOf('Ford 1', 'Ford 2', 'Ford 3', 'Ford 4', 'Ford 5', 'ISO 3', 'ISO 4', 'ISO 5', 'ISO 6') },
+  );
   const line = cups[cup];
   if (line === undefined) {
     throw new InputError({ field: 'cup', value: cup, accepted: `one of ${Object.keys(cups).join(', ')}` });

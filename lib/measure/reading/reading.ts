@@ -1,3 +1,5 @@
+import { requireNotNegative, requirePositive } from '../../base/checks.js';
+import { byKind, listOf, oneOf, type Shape } from '../../base/shape.js';
 /**
  * How a time was taken: by hand, or by counting frames of a film.
  *
@@ -27,6 +29,18 @@ export interface DropReading {
   readonly to: number;
 }
 
+/** Form of {@link DropReading}. */
+export const dropReadingShape: Shape = {
+  kind: oneOf('drop'),
+  mass: 'kg',
+  times: listOf('s'),
+  timing: oneOf('hand', 'frames'),
+  uncertainty: 's',
+  temperature: 'K',
+  from: 'm from full extension',
+  to: 'm from full extension',
+};
+
 /**
  * What a scale shows while the shaft moves slowly over a place.
  *
@@ -46,6 +60,16 @@ export interface ScaleReading {
   readonly uncertainty: number;
 }
 
+/** Form of {@link ScaleReading}. */
+export const scaleReadingShape: Shape = {
+  kind: oneOf('scale'),
+  position: 'm from full extension',
+  moving: oneOf('in', 'out'),
+  temperature: 'K',
+  force: 'N',
+  uncertainty: 'N',
+};
+
 /**
  * The viscosity of the oil by itself: a falling ball, a flow cup, a laboratory.
  *
@@ -61,6 +85,14 @@ export interface ViscosityReading {
   readonly relativeUncertainty: number;
 }
 
+/** Form of {@link ViscosityReading}. */
+export const viscosityReadingShape: Shape = {
+  kind: oneOf('viscosity'),
+  kinematicViscosity: 'm²/s',
+  temperature: 'K',
+  relativeUncertainty: '',
+};
+
 /**
  * The diameter of a hole, by pin gauge or drill shank.
  *
@@ -73,6 +105,9 @@ export interface HoleReading {
   /** Standard uncertainty [m], above 0. */
   readonly uncertainty: number;
 }
+
+/** Form of {@link HoleReading}. */
+export const holeReadingShape: Shape = { kind: oneOf('hole'), diameter: 'm', uncertainty: 'm' };
 
 /**
  * The density of the oil, by weighing a known volume.
@@ -88,6 +123,14 @@ export interface DensityReading {
   /** Standard uncertainty [kg/m³], above 0. */
   readonly uncertainty: number;
 }
+
+/** Form of {@link DensityReading}. */
+export const densityReadingShape: Shape = {
+  kind: oneOf('density'),
+  density: 'kg/m³',
+  temperature: 'K',
+  uncertainty: 'kg/m³',
+};
 
 /**
  * A force at a speed, from a dyno.
@@ -110,6 +153,17 @@ export interface ForceReading {
   readonly uncertainty: number;
 }
 
+/** Form of {@link ForceReading}. */
+export const forceReadingShape: Shape = {
+  kind: oneOf('force'),
+  speed: 'm/s',
+  position: 'm from full extension',
+  temperature: 'K',
+  time: 's',
+  force: 'N',
+  uncertainty: 'N',
+};
+
 /**
  * One thing that was measured.
  *
@@ -123,6 +177,16 @@ export type Reading =
   | DensityReading
   | ForceReading;
 
+/** Form of {@link Reading}. */
+export const readingShape: Shape = byKind({
+  drop: dropReadingShape,
+  scale: scaleReadingShape,
+  viscosity: viscosityReadingShape,
+  hole: holeReadingShape,
+  density: densityReadingShape,
+  force: forceReadingShape,
+});
+
 /**
  * Standard uncertainty of a time between two frames of a film [s]: each end lies anywhere between two frames, `1/(f √6)`, and the eye has to
  * judge which frame it is.
@@ -133,6 +197,8 @@ export type Reading =
  * @public
  */
 export function frameUncertainty(framesPerSecond: number, judging = 0): number {
+  requirePositive(framesPerSecond, 'framesPerSecond', '1/s');
+  requireNotNegative(judging, 'judging', 's');
   return Math.hypot(1 / (framesPerSecond * Math.sqrt(6)), judging);
 }
 

@@ -1,5 +1,6 @@
 import { requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { listOf, requireShape } from '../../base/shape.js';
 import { studentQuantile } from '../../numeric/quantiles.js';
 
 /**
@@ -26,6 +27,7 @@ export interface OddValue {
  * @public
  */
 export function grubbsCritical(count: number, probability = 0.05, sided: 1 | 2 = 2): number {
+  requireShape({ count, sided }, { count: '', sided: '' });
   if (!(Number.isSafeInteger(count) && count >= 3)) {
     throw new InputError({ field: 'count', value: count, accepted: 'a whole number of 3 or more' });
   }
@@ -43,6 +45,7 @@ export function grubbsCritical(count: number, probability = 0.05, sided: 1 | 2 =
  * @public
  */
 export function oddValue(values: readonly number[]): OddValue | undefined {
+  requireShape({ values }, { values: listOf('') });
   const count = values.length;
   if (count < 5) return undefined;
   const mean = values.reduce((sum, value) => sum + value, 0) / count;

@@ -1,4 +1,6 @@
 import { Matrix } from 'ml-matrix';
+import { refuse, requireFinite, requireList } from '../../base/checks.js';
+import { call, listOf, requireShape } from '../../base/shape.js';
 import { differenceJacobian } from '../../numeric/least-squares/difference-jacobian.js';
 
 /**
@@ -27,6 +29,17 @@ export function propagate(
   inputs: readonly number[],
   covariance: readonly number[] | readonly (readonly number[])[],
 ): Propagated {
+  requireShape({ calculation, inputs }, { calculation: call, inputs: listOf('') });
+  requireList(covariance, 'covariance');
+  covariance.forEach((row, index) => {
+    if (typeof row === 'number') {
+      requireFinite(row, `covariance[${index}]`, '');
+      return;
+    }
+    requireShape(row, listOf(''), `covariance[${index}]`);
+    if (row.length !== inputs.length)
+      refuse(row.length, `covariance[${index}].length`, '', `${inputs.length}, as many as inputs`);
+  });
   const values = calculation(inputs);
   const matrix = Matrix.zeros(inputs.length, inputs.length);
   covariance.forEach((row, index) => {
@@ -50,6 +63,7 @@ export function propagate(
 export function effectiveDegreesOfFreedom(
   parts: readonly { readonly uncertainty: number; readonly degreesOfFreedom: number }[],
 ): number {
+  requireShape({ parts }, { parts: listOf({ uncertainty: '', degreesOfFreedom: '' }) });
   const square = parts.reduce((sum, { uncertainty }) => sum + uncertainty ** 2, 0);
   const fourth = parts.reduce((sum, part) => sum + part.uncertainty ** 4 / part.degreesOfFreedom, 0);
   return square ** 2 / fourth;

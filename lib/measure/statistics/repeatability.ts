@@ -1,4 +1,5 @@
 import { InputError } from '../../base/input-error.js';
+import { listOf, requireShape } from '../../base/shape.js';
 
 /**
  * How well one person repeats a measurement, and how far persons differ.
@@ -27,6 +28,7 @@ export interface Repeatability {
  * @public
  */
 export function repeatabilityOf(groups: readonly (readonly number[])[]): Repeatability {
+  requireShape({ groups }, { groups: listOf(listOf('')) });
   const repeats = groups[0]?.length ?? 0;
   if (groups.length < 2 || repeats < 2 || groups.some(({ length }) => length !== repeats)) {
     throw new InputError({

@@ -1,3 +1,4 @@
+import { listOf, requireShape } from '../../base/shape.js';
 /**
  * Chance of as few runs of like signs or fewer in a random order of the same signs.
  *
@@ -6,6 +7,7 @@
  * @public
  */
 export function runsProbability(signs: readonly number[]): number {
+  requireShape({ signs }, { signs: listOf('') });
   const plus = signs.filter((sign) => sign > 0).length;
   const minus = signs.length - plus;
   if (plus === 0 || minus === 0) return 1;

@@ -1,13 +1,14 @@
+import { madeWith, requireShape } from '../../base/shape.js';
 import type { Warning } from '../../base/warning.js';
 import { type IntegrationPlan, integrate } from '../../numeric/integrator/integrate.js';
 import { type Course, type Recorder, recorder } from '../../numeric/integrator/recorder.js';
-import { firstStep, type MotionOptions, partsOf, toleranceOf } from '../input/options.js';
+import { firstStep, type MotionOptions, motionOptionsShape, partsOf, toleranceOf } from '../input/options.js';
 import { bindChambers } from '../shock/chambers.js';
 import { requireMovingShock, roomTolerance } from '../shock/check-shock.js';
 import type { MovingShock } from '../shock/moving-shock.js';
 import { type CavityInterval, type OilCavity, timeWithCavity } from '../shock/oil-cavity.js';
 import { roomAtRest } from '../shock/rest-room.js';
-import { type BenchStroke, type Cycle, type Place, strokeCycles } from './stroke.js';
+import { type BenchStroke, benchStrokeShape, type Cycle, type Place, strokeCycles } from './stroke.js';
 import { recorded, strokeEquation } from './stroke-equation.js';
 import { strokeWarnings } from './stroke-warnings.js';
 import { type Trace, type TraceWriter, traceWriter } from './trace.js';
@@ -104,6 +105,10 @@ export function benchStroke(
   stroke: BenchStroke,
   options: MotionOptions = {},
 ): BenchResult {
+  requireShape(
+    { shock, stroke, options },
+    { shock: madeWith('passage'), stroke: benchStrokeShape, options: motionOptionsShape },
+  );
   requireMovingShock(shock);
   const cycles = strokeCycles(stroke, shock.stroke);
   const relative = toleranceOf(options);

@@ -1,5 +1,8 @@
+import { requirePositive } from '../../base/checks.js';
+import { madeWith, requireShape } from '../../base/shape.js';
 import type { BenchResult, StrokeCycle } from './bench-stroke.js';
 import type { RepeatedStroke } from './stroke.js';
+import { repeatedStrokeShape } from './stroke.js';
 import type { Trace } from './trace.js';
 
 /**
@@ -42,6 +45,9 @@ const hysteresisShare = 0.7;
  * @public
  */
 export function strokeFigures(result: BenchResult, stroke: RepeatedStroke): StrokeFigures {
+  requireShape({ result, stroke }, { result: madeWith('trace'), stroke: repeatedStrokeShape });
+  requirePositive(stroke.amplitude, 'amplitude', 'm');
+  requirePositive(stroke.frequency, 'frequency', 'Hz');
   const cycle = result.cycles.at(-1) as StrokeCycle;
   const { amplitude, frequency, middle } = stroke;
   const omega = 2 * Math.PI * frequency;

@@ -1,5 +1,6 @@
 import { requireCount, requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { byKind, listOf, oneOf, type Shape } from '../../base/shape.js';
 import { longestRun } from '../input/options.js';
 import { risingTable, type Table } from '../input/table.js';
 
@@ -21,6 +22,15 @@ export interface RepeatedStroke {
   readonly cycles: number;
 }
 
+/** Form of {@link RepeatedStroke}. */
+export const repeatedStrokeShape: Shape = {
+  kind: oneOf('sine', 'triangle'),
+  middle: 'm',
+  amplitude: 'm',
+  frequency: 'Hz',
+  cycles: '',
+};
+
 /**
  * A stroke given by a table of travel against time, for example one recorded.
  *
@@ -34,8 +44,18 @@ export interface TableStroke {
   readonly travels: readonly number[];
 }
 
+/** Form of {@link TableStroke}. */
+export const tableStrokeShape: Shape = { kind: oneOf('table'), times: listOf('s'), travels: listOf('m') };
+
 /** @public */
 export type BenchStroke = RepeatedStroke | TableStroke;
+
+/** Form of {@link BenchStroke}. */
+export const benchStrokeShape: Shape = byKind({
+  sine: repeatedStrokeShape,
+  triangle: repeatedStrokeShape,
+  table: tableStrokeShape,
+});
 
 /** Travel, speed and acceleration at a time, written anew by each evaluation. */
 export interface Place {

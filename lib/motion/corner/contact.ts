@@ -1,3 +1,4 @@
+import { optional, type Shape } from '../../base/shape.js';
 import type { Event } from '../../numeric/integrator/events.js';
 
 /**
@@ -13,6 +14,9 @@ export interface Cushion {
   /** Force per third power of the way pressed in [N/m³], 0 or more; 0 by default. */
   readonly progression?: number;
 }
+
+/** Form of {@link Cushion}. */
+export const cushionShape: Shape = { stiffness: 'N/m', damping: 'N·s/m', progression: optional('N/m³') };
 
 /**
  * The mode of a contact. It changes at events only: the right-hand side must not decide by position within a step. Pushing ends before

@@ -1,6 +1,6 @@
 import { standardGravity } from '../../base/constants.js';
 import type { DifferentialEquation } from '../../numeric/integrator/differential-equation.js';
-import { type BristleFriction, bristleForce, bristleRate } from '../shock/bristle-friction.js';
+import { type BristleFriction, forceOfBristles, rateOfBristles } from '../shock/bristle-friction.js';
 import { type ChamberPressures, type Chambers, emptyPressures } from '../shock/chambers.js';
 import type { MovingShock, Passage } from '../shock/moving-shock.js';
 import type { OilCavity } from '../shock/oil-cavity.js';
@@ -83,7 +83,7 @@ export function cornerEquation(bound: BoundCorner): CornerEquation {
   const sealAt = (state: Float64Array, speed: number): number =>
     bristles === undefined
       ? shock.sealForce(speed)
-      : bristleForce(bristles, state[unknown.bend] as number, speed);
+      : forceOfBristles(bristles, state[unknown.bend] as number, speed);
 
   function writePlace(state: Float64Array, forces: CornerForces): void {
     forces.travel = motionRatio * ((state[unknown.wheel] as number) - (state[unknown.body] as number));
@@ -129,7 +129,7 @@ export function cornerEquation(bound: BoundCorner): CornerEquation {
     out[unknown.wheel] = state[unknown.wheelSpeed] as number;
     out[unknown.wheelSpeed] = (now.tyre - motionRatio * strut) / wheelMass - standardGravity;
     if (bristles !== undefined) {
-      out[unknown.bend] = bristleRate(bristles, state[unknown.bend] as number, now.speed);
+      out[unknown.bend] = rateOfBristles(bristles, state[unknown.bend] as number, now.speed);
     }
   }
 
@@ -204,9 +204,10 @@ export function cornerEquation(bound: BoundCorner): CornerEquation {
     const bend = state[unknown.bend] as number;
     const step = 1e-4 * Math.max(Math.abs(speed), friction.stribeckSpeed * 1e-2);
     const bySpeed =
-      (bristleRate(friction, bend, speed + step) - bristleRate(friction, bend, speed - step)) / (2 * step);
+      (rateOfBristles(friction, bend, speed + step) - rateOfBristles(friction, bend, speed - step)) /
+      (2 * step);
     // The rate is linear in the bend.
-    const byBend = bristleRate(friction, 1, speed) - bristleRate(friction, 0, speed);
+    const byBend = rateOfBristles(friction, 1, speed) - rateOfBristles(friction, 0, speed);
     j[unknown.bend * size + unknown.bend] = byBend;
     j[unknown.bend * size + unknown.bodySpeed] = -bySpeed * motionRatio;
     j[unknown.bend * size + unknown.wheelSpeed] = bySpeed * motionRatio;

@@ -1,6 +1,8 @@
 import { requireFinite, requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { optional, type Shape } from '../../base/shape.js';
 import type { Cushion } from './contact.js';
+import { cushionShape } from './contact.js';
 
 /**
  * One corner of the car: body and wheel, held apart by shock and spring.
@@ -28,6 +30,19 @@ export interface Corner {
   /** Height of the chassis over flat ground at full extension, wheel just touching [m], above 0; for the slap of the chassis. */
   readonly clearance?: number;
 }
+
+/** Form of {@link Corner}. */
+export const cornerShape: Shape = {
+  sprungMass: 'kg',
+  wheelMass: 'kg',
+  motionRatio: '',
+  springRate: 'N/m',
+  springPreload: 'm',
+  tyre: cushionShape,
+  bumpStop: { stiffness: 'N/m', damping: 'N·s/m', progression: optional('N/m³'), from: 'm' },
+  droopStop: cushionShape,
+  clearance: optional('m'),
+};
 
 /** Throws unless masses, rates and stops are in their ranges. */
 export function requireCorner(corner: Corner, stroke: number): void {

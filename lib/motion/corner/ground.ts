@@ -1,4 +1,5 @@
 import { requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
+import { byKind, listOf, type Shape } from '../../base/shape.js';
 import { risingTable } from '../input/table.js';
 
 /**
@@ -20,6 +21,15 @@ export type CornerEvent =
   | { readonly kind: 'bump'; readonly height: number; readonly length: number; readonly speed: number }
   | { readonly kind: 'washboard'; readonly height: number; readonly frequency: number }
   | { readonly kind: 'table'; readonly times: readonly number[]; readonly heights: readonly number[] };
+
+/** Form of {@link CornerEvent}. */
+export const cornerEventShape: Shape = byKind({
+  landing: { dropHeight: '' },
+  step: { height: '' },
+  bump: { height: '', length: '', speed: '' },
+  washboard: { height: '', frequency: '' },
+  table: { times: listOf(''), heights: listOf('') },
+});
 
 /** Height of the ground under the wheel; `evaluate` writes what it finds. */
 export interface Ground {

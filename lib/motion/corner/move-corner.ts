@@ -1,21 +1,24 @@
+import { requireNotNegative } from '../../base/checks.js';
 import { standardGravity } from '../../base/constants.js';
+import { madeWith, optional, record, requireShape, type Shape } from '../../base/shape.js';
 import { integrate } from '../../numeric/integrator/integrate.js';
 import { recorder } from '../../numeric/integrator/recorder.js';
 import { durationOf, firstStep, type MotionOptions, partsOf, toleranceOf } from '../input/options.js';
 import type { BristleFriction } from '../shock/bristle-friction.js';
+import { bristleFrictionShape, requireBristles } from '../shock/bristle-friction.js';
 import { bindChambers } from '../shock/chambers.js';
 import { requireMovingShock, roomTolerance } from '../shock/check-shock.js';
 import type { MovingShock } from '../shock/moving-shock.js';
 import { roomAtRest } from '../shock/rest-room.js';
 import { contactAt } from './contact.js';
-import { type Corner, requireCorner } from './corner.js';
+import { type Corner, cornerShape, requireCorner } from './corner.js';
 import { type BoundCorner, type CornerModes, cornerEquation } from './corner-equation.js';
 import { type CornerHistory, cornerEvents } from './corner-events.js';
 import { type CornerOutcome, cornerOutcome } from './corner-outcome.js';
 import { cornerRecorded, cornerWriter } from './corner-record.js';
 import { staticTravel, travelAtLoad } from './corner-rest.js';
 import { cornerTracer } from './corner-trace.js';
-import { type CornerEvent, type Ground, groundOf } from './ground.js';
+import { type CornerEvent, cornerEventShape, type Ground, groundOf } from './ground.js';
 import { settling } from './settling.js';
 
 /**
@@ -29,6 +32,14 @@ export interface CornerOptions extends MotionOptions {
   /** Friction that sticks, in place of the smooth law of the seals: for where a shaft stays put or creeps. */
   readonly bristles?: BristleFriction;
 }
+
+/** Form of {@link CornerOptions}. */
+export const cornerOptionsShape: Shape = {
+  duration: optional('s'),
+  bristles: optional(bristleFrictionShape),
+  tolerance: optional(''),
+  parts: optional(''),
+};
 
 const defaultParts = 400;
 const defaultDuration = 1;
@@ -63,6 +74,11 @@ export function moveCorner(
   event: CornerEvent,
   options: CornerOptions = {},
 ): CornerOutcome {
+  requireShape(
+    { shock, corner, event, options },
+    { shock: madeWith('passage'), corner: record, event: cornerEventShape, options: cornerOptionsShape },
+  );
+  requireShape(corner, cornerShape);
   requireMovingShock(shock);
   requireCorner(corner, shock.stroke);
   const ground = groundOf(event);
@@ -70,6 +86,7 @@ export function moveCorner(
   const duration = durationOf(options.duration ?? defaultDuration);
   const parts = partsOf(options, defaultParts);
   const { bristles } = options;
+  if (bristles !== undefined) requireBristles(bristles);
   const chambers = bindChambers(shock);
   const restTravel = staticTravel(shock, chambers, corner);
   const start: Start =
@@ -136,6 +153,7 @@ export function moveCorner(
  * @public
  */
 export function landingSpeed(dropHeight: number): number {
+  requireNotNegative(dropHeight, 'dropHeight', 'm');
   return Math.sqrt(2 * standardGravity * dropHeight);
 }
 

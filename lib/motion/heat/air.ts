@@ -1,3 +1,4 @@
+import { requireWithin } from '../../base/checks.js';
 import { standardAtmosphere } from '../../base/constants.js';
 
 /**
@@ -24,6 +25,7 @@ const specificHeat = 1006;
  * @public
  */
 export function airAt(temperature: number): Air {
+  requireWithin(temperature, 150, 2000, 'temperature', 'K');
   const viscosity = (1.458e-6 * temperature ** 1.5) / (temperature + 110.4);
   const conductivity = (2.64638e-3 * temperature ** 1.5) / (temperature + 245.4 * 10 ** (-12 / temperature));
   const density = standardAtmosphere / (gasConstant * temperature);

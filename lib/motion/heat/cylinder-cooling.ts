@@ -1,5 +1,6 @@
 import { requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
 import { standardGravity } from '../../base/constants.js';
+import { requireShape, type Shape } from '../../base/shape.js';
 import { airAt } from './air.js';
 
 /**
@@ -11,6 +12,8 @@ import { airAt } from './air.js';
  * @public
  */
 export function windNusseltNumber(reynoldsNumber: number, prandtlNumber: number): number {
+  requireNotNegative(reynoldsNumber, 'reynoldsNumber', '');
+  requirePositive(prandtlNumber, 'prandtlNumber', '');
   const laminar = 0.62 * Math.sqrt(reynoldsNumber) * Math.cbrt(prandtlNumber);
   const thin = (1 + (0.4 / prandtlNumber) ** (2 / 3)) ** 0.25;
   return 0.3 + (laminar / thin) * (1 + (reynoldsNumber / 282_000) ** 0.625) ** 0.8;
@@ -25,6 +28,8 @@ export function windNusseltNumber(reynoldsNumber: number, prandtlNumber: number)
  * @public
  */
 export function stillNusseltNumber(rayleighNumber: number, prandtlNumber: number): number {
+  requireNotNegative(rayleighNumber, 'rayleighNumber', '');
+  requirePositive(prandtlNumber, 'prandtlNumber', '');
   const shape = (1 + (0.559 / prandtlNumber) ** (9 / 16)) ** (8 / 27);
   return (0.6 + (0.387 * rayleighNumber ** (1 / 6)) / shape) ** 2;
 }
@@ -42,6 +47,9 @@ export interface CooledBody {
   /** Emissivity of its surface, 0 to 1; bare metal about 0.1, anodised or painted 0.8 to 0.9 (from memory). */
   readonly emissivity: number;
 }
+
+/** Form of {@link CooledBody}. */
+export const cooledBodyShape: Shape = { diameter: 'm', length: 'm', emissivity: '' };
 
 /** Stefan-Boltzmann constant [W/(m²·K⁴)], exact (CODATA 2018). */
 const stefanBoltzmann = 5.670_374_419e-8;
@@ -62,6 +70,7 @@ export function heatToAir(
   airTemperature: number,
   windSpeed: number,
 ): number {
+  requireShape({ body }, { body: cooledBodyShape });
   requirePositive(body.diameter, 'body.diameter', 'm');
   requirePositive(body.length, 'body.length', 'm');
   requireWithin(body.emissivity, 0, 1, 'body.emissivity', '');

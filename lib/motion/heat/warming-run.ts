@@ -1,10 +1,11 @@
 import { requireNotNegative, requirePositive } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { call, listOf, requireShape, type Shape } from '../../base/shape.js';
 import type { Warning } from '../../base/warning.js';
 import { stateWithin } from '../../numeric/integrator/dense-output.js';
 import { integrate } from '../../numeric/integrator/integrate.js';
 import { chebyshevLine } from './chebyshev-line.js';
-import { type CooledBody, heatToAir } from './cylinder-cooling.js';
+import { type CooledBody, cooledBodyShape, heatToAir } from './cylinder-cooling.js';
 
 /**
  * A part of a run: driving with a wind, or standing.
@@ -23,6 +24,9 @@ export interface RunPart {
   readonly power: (temperature: number) => number;
 }
 
+/** Form of {@link RunPart}. */
+export const runPartShape: Shape = { duration: 's', windSpeed: 'm/s', power: call };
+
 /**
  * A run that heats its oil.
  *
@@ -37,6 +41,15 @@ export interface WarmingRun {
   readonly startTemperature: number;
   readonly parts: readonly RunPart[];
 }
+
+/** Form of {@link WarmingRun}. */
+export const warmingRunShape: Shape = {
+  body: cooledBodyShape,
+  heatCapacity: 'J/K',
+  airTemperature: 'K',
+  startTemperature: '',
+  parts: listOf(runPartShape),
+};
 
 /**
  * Temperature of the oil against time.
@@ -71,6 +84,7 @@ const riseInOneRun = 5;
  * @public
  */
 export function warmingRun(run: WarmingRun): WarmingResult {
+  requireShape({ run }, { run: warmingRunShape });
   const { body, heatCapacity, airTemperature, startTemperature, parts } = run;
   requirePositive(heatCapacity, 'heatCapacity', 'J/K');
   requirePositive(airTemperature, 'airTemperature', 'K');

@@ -1,4 +1,5 @@
 import { requirePositive, requireWithin } from '../../base/checks.js';
+import { optional, type Shape } from '../../base/shape.js';
 
 /**
  * How finely to integrate and to draw.
@@ -11,6 +12,9 @@ export interface MotionOptions {
   /** Equal parts into which a trace is cut, 1 to 100 000, or 0 for no trace; 256 for a cycle and 400 for a corner by default. */
   readonly parts?: number;
 }
+
+/** Form of {@link MotionOptions}. */
+export const motionOptionsShape: Shape = { tolerance: optional(''), parts: optional('') };
 
 /** First step, and the first after an event [s]. */
 export const firstStep = 1e-7;

@@ -1,7 +1,8 @@
 import { requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
+import { madeWith, optional, requireShape, type Shape } from '../../base/shape.js';
 import type { DamperModel } from '../../damper/damper-model.js';
-import { sealFrictionForce } from '../../damper/seal-friction.js';
-import { gasPressure } from '../../gas/gas-state.js';
+import { frictionAt } from '../../damper/seal-friction.js';
+import { pressureOfGas } from '../../gas/gas-state.js';
 import { requireMovingShock } from './check-shock.js';
 import type { MovingShock } from './moving-shock.js';
 import { pistonPassage } from './piston-passage.js';
@@ -24,6 +25,15 @@ export interface OilInMotion {
   readonly airExponent?: number;
 }
 
+/** Form of {@link OilInMotion}. */
+export const oilInMotionShape: Shape = {
+  volume: 'm³',
+  farVolume: 'm³',
+  bulkModulus: 'Pa',
+  airFraction: optional(''),
+  airExponent: optional(''),
+};
+
 /**
  * Turns a damper bound to its fluid into what motion moves.
  *
@@ -33,9 +43,10 @@ export interface OilInMotion {
  * @public
  */
 export function movingShock(model: DamperModel, oil: OilInMotion): MovingShock {
+  requireShape({ model, oil }, { model: madeWith('pistonFlow'), oil: oilInMotionShape });
   const { damper, fluid, pistonArea, pistonFlow, rimDrag, shaftArea } = model;
   const { layout, ambientPressure, airReleasePressure } = damper.gas;
-  const atExtension = gasPressure(model.gas, 0);
+  const atExtension = pressureOfGas(model.gas, 0);
   requirePositive(oil.volume, 'oil.volume', 'm³');
   requirePositive(oil.farVolume, 'oil.farVolume', 'm³');
   requirePositive(oil.bulkModulus, 'oil.bulkModulus', 'Pa');
@@ -49,7 +60,7 @@ export function movingShock(model: DamperModel, oil: OilInMotion): MovingShock {
     shaftArea,
     stroke: damper.stroke,
     rimDrag: (speed) => pistonFlow.dragViscosityRatio(speed) * rimDrag * speed,
-    sealForce: (speed) => sealFrictionForce(damper.seal, speed),
+    sealForce: (speed) => frictionAt(damper.seal, speed),
     oil: {
       volume: oil.volume,
       referencePressure: atExtension,
@@ -59,7 +70,7 @@ export function movingShock(model: DamperModel, oil: OilInMotion): MovingShock {
     },
     layout: mixed ? 'mixed' : layout,
     gas: {
-      pressure: (volume) => gasPressure(model.gas, volume),
+      pressure: (volume) => pressureOfGas(model.gas, volume),
       capacity: model.gas.capacity,
     },
     farVolume: oil.farVolume,

@@ -1,3 +1,5 @@
+import { requireFinite, requireRecord, requireWithin } from '../../base/checks.js';
+import type { Shape } from '../../base/shape.js';
 /**
  * Friction that sticks: bristles that bend before they slide (LuGre). Other than the smooth law of the seals it holds a shaft at rest.
  *
@@ -17,6 +19,16 @@ export interface BristleFriction {
   readonly viscous: number;
 }
 
+/** Form of {@link BristleFriction}. */
+export const bristleFrictionShape: Shape = {
+  kineticForce: 'N',
+  breakawayForce: '',
+  stribeckSpeed: 'm/s',
+  stiffness: 'N/m',
+  damping: 'N·s/m',
+  viscous: 'N·s/m',
+};
+
 /** Friction at which the bristles slide at a speed [N]. */
 function sliding({ kineticForce, breakawayForce, stribeckSpeed }: BristleFriction, speed: number): number {
   return kineticForce + (breakawayForce - kineticForce) * Math.exp(-((speed / stribeckSpeed) ** 2));
@@ -32,6 +44,14 @@ function sliding({ kineticForce, breakawayForce, stribeckSpeed }: BristleFrictio
  * @public
  */
 export function bristleRate(friction: BristleFriction, bend: number, speed: number): number {
+  requireBristles(friction);
+  requireFinite(bend, 'bend', 'm');
+  requireFinite(speed, 'speed', 'm/s');
+  return rateOfBristles(friction, bend, speed);
+}
+
+/** {@link bristleRate} of what was checked before. */
+export function rateOfBristles(friction: BristleFriction, bend: number, speed: number): number {
   return speed - (friction.stiffness * Math.abs(speed) * bend) / sliding(friction, speed);
 }
 
@@ -44,6 +64,26 @@ export function bristleRate(friction: BristleFriction, bend: number, speed: numb
  * @public
  */
 export function bristleForce(friction: BristleFriction, bend: number, speed: number): number {
+  requireBristles(friction);
+  requireFinite(bend, 'bend', 'm');
+  requireFinite(speed, 'speed', 'm/s');
+  return forceOfBristles(friction, bend, speed);
+}
+
+/** {@link bristleForce} of what was checked before. */
+export function forceOfBristles(friction: BristleFriction, bend: number, speed: number): number {
   const { stiffness, damping, viscous } = friction;
-  return stiffness * bend + damping * bristleRate(friction, bend, speed) + viscous * speed;
+  return stiffness * bend + damping * rateOfBristles(friction, bend, speed) + viscous * speed;
+}
+
+/** Throws unless the forces are in order and the bristles are those of a seal of this size. */
+export function requireBristles(friction: BristleFriction, field = 'bristles'): void {
+  requireRecord(friction, field);
+  const { kineticForce, breakawayForce, stiffness, damping, stribeckSpeed, viscous } = friction;
+  requireWithin(kineticForce, 1e-6, 1e3, `${field}.kineticForce`, 'N');
+  requireWithin(breakawayForce, kineticForce, 1e3, `${field}.breakawayForce`, 'N');
+  requireWithin(stiffness, 1, 1e7, `${field}.stiffness`, 'N/m');
+  requireWithin(damping, 0, 1e4, `${field}.damping`, 'N·s/m');
+  requireWithin(stribeckSpeed, 1e-5, 10, `${field}.stribeckSpeed`, 'm/s');
+  requireWithin(viscous, 0, 1e3, `${field}.viscous`, 'N·s/m');
 }

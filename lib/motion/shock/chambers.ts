@@ -1,6 +1,6 @@
 import { ConvergenceError } from '../../numeric/root-finding.js';
 import type { GivingGas, MovingShock } from './moving-shock.js';
-import { oilExpansion, oilExpansionSlope, pressureAtExpansion } from './oil-volume.js';
+import { expansionOfOil, oilExpansionSlope, pressureAtExpansion } from './oil-volume.js';
 
 /** Pressures at a place and filling, with their slopes over both; written anew by each evaluation. */
 export interface ChamberPressures {
@@ -52,7 +52,7 @@ export function bindChambers(shock: MovingShock): Chambers {
   const { oil, gas, layout, pistonArea, shaftArea, farVolume, releasePressure } = shock;
   const blind = layout !== 'shaft-side';
   const farArea = blind ? pistonArea - shaftArea : -pistonArea;
-  const releasedExpansion = oilExpansion(oil, releasePressure);
+  const releasedExpansion = expansionOfOil(oil, releasePressure);
 
   function farPressure(travel: number, room: number): number {
     const held = farVolume + farArea * travel - room;
@@ -107,7 +107,7 @@ export function bindChambers(shock: MovingShock): Chambers {
     pressures.near = full ? pressureAtExpansion(oil, (gas.capacity - taken) / held) : squeezed.pressure;
     if (!slopes) return;
     const oilSlope = held * oilExpansionSlope(oil, pressures.near);
-    const lost = 1 - oilExpansion(oil, pressures.near);
+    const lost = 1 - expansionOfOil(oil, pressures.near);
     const slope = full ? Number.POSITIVE_INFINITY : gasSlope(gas, given, pressures.near);
     const perVolume = full ? -1 / oilSlope : slope / (1 - oilSlope * slope);
     pressures.nearByRoom = perVolume * (1 - lost);
@@ -166,7 +166,7 @@ function squeeze({ gas, oil }: MovingShock, taken: number, held: number): void {
   const settled = 1e-7 * Math.max(Math.abs(taken), 1e-3 * gas.capacity);
   for (let step = 0; step < stepLimit; step++) {
     const pressure = gas.pressure(given);
-    const excess = given + held * (1 - oilExpansion(oil, pressure)) - taken;
+    const excess = given + held * (1 - expansionOfOil(oil, pressure)) - taken;
     if (excess > 0) high = given;
     else low = given;
     if (step === 0 && given === full && excess <= 0) {

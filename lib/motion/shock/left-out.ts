@@ -1,3 +1,5 @@
+import { requireFinite, requirePositive, requireWithin } from '../../base/checks.js';
+
 // Sizes of what the equations of motion leave out, so that a page can say how much it is.
 
 /**
@@ -11,6 +13,10 @@
  * @public
  */
 export function holeInertance(density: number, length: number, radius: number, count: number): number {
+  requirePositive(density, 'density', 'kg/m³');
+  requirePositive(length, 'length', 'm');
+  requirePositive(radius, 'radius', 'm');
+  requirePositive(count, 'count', '');
   return (density * (length + (16 * radius) / (3 * Math.PI))) / (count * Math.PI * radius ** 2);
 }
 
@@ -26,6 +32,8 @@ const firstZero = 2.404825557695773;
  * @public
  */
 export function tubeSettlingTime(radius: number, kinematicViscosity: number): number {
+  requirePositive(radius, 'radius', 'm');
+  requirePositive(kinematicViscosity, 'kinematicViscosity', 'm²/s');
   return radius ** 2 / (firstZero ** 2 * kinematicViscosity);
 }
 
@@ -44,9 +52,13 @@ export function swingingTube(
   radius: number,
   kinematicViscosity: number,
 ): { readonly ratio: number; readonly lead: number } {
+  requirePositive(frequency, 'frequency', 'Hz');
+  requirePositive(radius, 'radius', 'm');
+  requirePositive(kinematicViscosity, 'kinematicViscosity', 'm²/s');
+  const womersleySquare = (2 * Math.PI * frequency * radius ** 2) / kinematicViscosity;
+  requireWithin(womersleySquare, 1e-9, 1e3, 'frequency number 2π f r²/ν', '');
   // dp/dp_Poiseuille = i α²/8 / (1 − 2 J₁(z)/(z J₀(z))), z = i^(3/2) α; both series go in q = −z²/4 = i α²/4.
-  const square = (2 * Math.PI * frequency * radius ** 2) / kinematicViscosity;
-  const q = square / 4;
+  const q = womersleySquare / 4;
   // J₀ = Σ (iq)^k/k!², 2 J₁/z = Σ (iq)^k/(k!(k+1)!); their difference Σ (iq)^k k/(k!(k+1)!) keeps its digits.
   let [zeroRe, zeroIm, restRe, restIm] = [0, 0, 0, 0];
   let term = 1;
@@ -68,7 +80,7 @@ export function swingingTube(
   const size = restRe ** 2 + restIm ** 2;
   const re = (zeroRe * restRe + zeroIm * restIm) / size;
   const im = (zeroIm * restRe - zeroRe * restIm) / size;
-  const scale = square / 8;
+  const scale = womersleySquare / 8;
   return { ratio: scale * Math.hypot(re, im), lead: Math.atan2(re, -im) };
 }
 
@@ -88,5 +100,9 @@ export function closingSpike(
   bulkModulus: number,
   flowChange: number,
 ): number {
+  requirePositive(inertance, 'inertance', 'Pa·s²/m³');
+  requirePositive(volume, 'volume', 'm³');
+  requirePositive(bulkModulus, 'bulkModulus', 'Pa');
+  requireFinite(flowChange, 'flowChange', 'm³/s');
   return flowChange * Math.sqrt((inertance * bulkModulus) / volume);
 }

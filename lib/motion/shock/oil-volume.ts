@@ -1,3 +1,4 @@
+import { requirePositive, requireRecord, requireWithin } from '../../base/checks.js';
 import { IntegrationError } from '../../numeric/integrator/integration-error.js';
 import type { MovingOil } from './moving-shock.js';
 
@@ -10,6 +11,20 @@ import type { MovingOil } from './moving-shock.js';
  * @public
  */
 export function oilExpansion(oil: MovingOil, pressure: number): number {
+  requireRecord(oil, 'oil');
+  requirePositive(oil.volume, 'volume', 'm³');
+  requirePositive(oil.referencePressure, 'referencePressure', 'Pa');
+  requireWithin(oil.referencePressure, 0, 1e9, 'referencePressure', 'Pa');
+  requireWithin(oil.bulkModulus, 1e7, 1e12, 'bulkModulus', 'Pa');
+  requireWithin(oil.airFraction, 0, 1, 'airFraction', '');
+  requireWithin(oil.airExponent, 1, 1.4, 'airExponent', '');
+  requirePositive(pressure, 'pressure', 'Pa');
+  requireWithin(pressure, 0, 1e9, 'pressure', 'Pa');
+  return expansionOfOil(oil, pressure);
+}
+
+/** {@link oilExpansion} of what was checked before. */
+export function expansionOfOil(oil: MovingOil, pressure: number): number {
   const { referencePressure, bulkModulus, airFraction, airExponent } = oil;
   const liquid = Math.exp((referencePressure - pressure) / bulkModulus);
   if (airFraction === 0) return liquid;

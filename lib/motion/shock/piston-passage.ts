@@ -1,5 +1,5 @@
 import type { HolePath } from '../../flow/hole/hole-path.js';
-import { specificRecoil } from '../../flow/hole/jet-momentum.js';
+import { recoilOfJet } from '../../flow/hole/jet-momentum.js';
 import type { PistonFlow } from '../../flow/piston/parallel-flow.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import { holeInertance } from './left-out.js';
@@ -38,7 +38,7 @@ export function pistonPassage(
       for (let index = 0; index < paths.length; index++) {
         const { area, momentumFlow } = paths[index] as HolePath;
         const speed = speeds[index] as number;
-        recoil += area * specificRecoil(momentumFlow(speed), Math.abs(speed), boreSpeed);
+        recoil += area * recoilOfJet(momentumFlow(speed), Math.abs(speed), boreSpeed);
       }
       passage.flow = flow;
       passage.recoil = flow < 0 ? -fluid.density * recoil : fluid.density * recoil;

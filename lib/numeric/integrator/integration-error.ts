@@ -1,9 +1,11 @@
+import { DashpotError } from '../../base/dashpot-error.js';
+
 /**
  * Signals that an integration could not go on; carries time and state so that the case can be repeated.
  *
  * @public
  */
-export class IntegrationError extends Error {
+export class IntegrationError extends DashpotError {
   override readonly name = 'IntegrationError';
   /** Time reached [s]. */
   readonly time: number;

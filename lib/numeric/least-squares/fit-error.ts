@@ -1,3 +1,5 @@
+import { DashpotError } from '../../base/dashpot-error.js';
+
 /**
  * Why a fit gave no answer: `rank-deficient` where the readings cannot tell some parameters apart, `stalled` where the steps ended away from a
  * minimum, `not-finite` where the model has no value.
@@ -11,7 +13,7 @@ export type FitFault = 'rank-deficient' | 'stalled' | 'not-finite';
  *
  * @public
  */
-export class FitError extends Error {
+export class FitError extends DashpotError {
   override readonly name = 'FitError';
   readonly fault: FitFault;
   /** Where it ended, one number a parameter. */

@@ -1,5 +1,6 @@
 import { Matrix, QrDecomposition } from 'ml-matrix';
-import { InputError } from '../../base/input-error.js';
+import { refuse } from '../../base/checks.js';
+import { listOf, requireShape } from '../../base/shape.js';
 import { parameterCovariance } from './parameter-covariance.js';
 
 /**
@@ -29,10 +30,11 @@ export function linearLeastSquares(
   rows: readonly (readonly number[])[],
   values: readonly number[],
 ): LinearFit {
+  requireShape({ rows, values }, { rows: listOf(listOf('')), values: listOf('') });
   const design = new Matrix(rows.map((row) => [...row]));
   const degreesOfFreedom = values.length - design.columns;
   if (degreesOfFreedom < 1 || rows.length !== values.length) {
-    throw new InputError({ field: 'values', value: values.length, accepted: `more than ${design.columns}` });
+    refuse(values.length, 'values', '', `more than ${design.columns}`);
   }
   // Before the solution, since QR alone does not tell a rank that is only nearly full.
   const covariance = parameterCovariance(design, []);

@@ -1,3 +1,4 @@
+import { call, requireShape, type Shape } from '../../base/shape.js';
 /**
  * How much a residual counts: its part of the cost, `ρ(r²)`, and the weight `ρ′(r²)` that its square has in the normal equations.
  *
@@ -7,6 +8,9 @@ export interface RobustLoss {
   readonly cost: (square: number) => number;
   readonly weight: (square: number) => number;
 }
+
+/** Form of {@link RobustLoss}. */
+export const robustLossShape: Shape = { cost: call, weight: call };
 
 /** Plain least squares. */
 export const squareLoss: RobustLoss = { cost: (square) => square, weight: () => 1 };
@@ -19,6 +23,7 @@ export const squareLoss: RobustLoss = { cost: (square) => square, weight: () => 
  * @public
  */
 export function huberLoss(threshold = 1.345): RobustLoss {
+  requireShape({ threshold }, { threshold: '' });
   const knee = threshold * threshold;
   return {
     cost: (square) => (square <= knee ? square : 2 * threshold * Math.sqrt(square) - knee),
@@ -34,6 +39,7 @@ export function huberLoss(threshold = 1.345): RobustLoss {
  * @public
  */
 export function studentLoss(degreesOfFreedom = 4): RobustLoss {
+  requireShape({ degreesOfFreedom }, { degreesOfFreedom: '' });
   return {
     cost: (square) => (degreesOfFreedom + 1) * Math.log1p(square / degreesOfFreedom),
     weight: (square) => (degreesOfFreedom + 1) / (degreesOfFreedom + square),

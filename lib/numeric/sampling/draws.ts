@@ -1,3 +1,4 @@
+import { listOf, madeWith, requireShape } from '../../base/shape.js';
 /**
  * Draws from a distribution, each with a weight.
  *
@@ -34,6 +35,7 @@ export interface Spread {
  * @public
  */
 export function coordinate(draws: Draws, index: number): Float64Array {
+  requireShape({ draws, index }, { draws: madeWith('values'), index: '' });
   const values = new Float64Array(draws.weights.length);
   for (let draw = 0; draw < values.length; draw++)
     values[draw] = draws.values[draw * draws.dimensions + index] ?? 0;
@@ -89,6 +91,10 @@ export function spreadOf(
   weights: Float64Array,
   probabilities: readonly number[],
 ): Spread {
+  requireShape(
+    { values, weights, probabilities },
+    { values: listOf(''), weights: listOf(''), probabilities: listOf('') },
+  );
   let mean = 0;
   for (let index = 0; index < values.length; index++) mean += (weights[index] ?? 0) * (values[index] ?? 0);
   let variance = 0;
@@ -114,6 +120,7 @@ export function shortestInterval(
   weights: Float64Array,
   share: number,
 ): readonly [number, number] {
+  requireShape({ values, weights, share }, { values: listOf(''), weights: listOf(''), share: '' });
   const order = ranked(values, weights);
   const steps = 1000;
   let best: readonly [number, number] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];

@@ -1,4 +1,6 @@
+import { byKind, type Shape } from '../../base/shape.js';
 import type { ChecklistBlock } from './checklist.js';
+import { checklistBlockShape } from './checklist.js';
 import type {
   AssumptionsBlock,
   CautionBlock,
@@ -9,7 +11,18 @@ import type {
   TableBlock,
   TextBlock,
 } from './plain-blocks.js';
+import {
+  assumptionsBlockShape,
+  cautionBlockShape,
+  checkBlockShape,
+  figureBlockShape,
+  headingBlockShape,
+  listBlockShape,
+  tableBlockShape,
+  textBlockShape,
+} from './plain-blocks.js';
 import type { RevealBlock } from './reveal.js';
+import { revealBlockShape } from './reveal.js';
 
 /**
  * One piece of a page, as plain data. All texts are plain text, never markup.
@@ -27,3 +40,17 @@ export type Block =
   | AssumptionsBlock
   | ChecklistBlock
   | RevealBlock;
+
+/** Form of {@link Block}. */
+export const blockShape: Shape = byKind({
+  heading: headingBlockShape,
+  text: textBlockShape,
+  list: listBlockShape,
+  figure: figureBlockShape,
+  table: tableBlockShape,
+  check: checkBlockShape,
+  caution: cautionBlockShape,
+  assumptions: assumptionsBlockShape,
+  checklist: checklistBlockShape,
+  reveal: revealBlockShape,
+});

@@ -1,3 +1,4 @@
+import { listOf, oneOf, optional, type Shape, someText } from '../../base/shape.js';
 /**
  * A place to write down what was measured.
  *
@@ -9,6 +10,9 @@ export interface WriteIn {
   /** Unit behind the line; empty for a word or a count. */
   readonly unit: string;
 }
+
+/** Form of {@link WriteIn}. */
+export const writeInShape: Shape = { label: someText, unit: someText };
 
 /**
  * One step of a checklist.
@@ -27,6 +31,15 @@ export interface ChecklistStep {
   readonly writeIns: readonly WriteIn[];
 }
 
+/** Form of {@link ChecklistStep}. */
+export const checklistStepShape: Shape = {
+  title: someText,
+  text: someText,
+  aim: optional(someText),
+  prevents: someText,
+  writeIns: listOf(writeInShape),
+};
+
 /**
  * Steps to tick off in order, with room to write. On paper it begins a sheet of its own.
  *
@@ -43,3 +56,13 @@ export interface ChecklistBlock {
   readonly writeIns: readonly WriteIn[];
   readonly steps: readonly ChecklistStep[];
 }
+
+/** Form of {@link ChecklistBlock}. */
+export const checklistBlockShape: Shape = {
+  kind: oneOf('checklist'),
+  id: someText,
+  title: someText,
+  about: someText,
+  writeIns: listOf(writeInShape),
+  steps: listOf(checklistStepShape),
+};

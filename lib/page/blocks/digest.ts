@@ -1,3 +1,5 @@
+import { listOf, requireShape, someText } from '../../base/shape.js';
+
 /** SHA-256 of a text (FIPS 180-4) as bytes; the same function in Node and in a browser. */
 async function sha256(text: string): Promise<Uint8Array> {
   return new Uint8Array(await crypto.subtle.digest('SHA-256', new TextEncoder().encode(text)));
@@ -20,6 +22,10 @@ export async function contentHash(
   partsText: string,
   parameters: readonly { readonly name: string; readonly text: string }[],
 ): Promise<string> {
+  requireShape(
+    { partsText, parameters },
+    { partsText: someText, parameters: listOf({ name: someText, text: someText }) },
+  );
   const sorted = parameters
     .map(({ name, text }) => [name, text] as const)
     .toSorted(([a], [b]) => (a < b ? -1 : 1));

@@ -1,7 +1,9 @@
 import { InputError } from '../../base/input-error.js';
+import { listOf, requireShape, type Shape, someText } from '../../base/shape.js';
 import type { Figure } from '../../plot/chart/figure.js';
 import { requireId } from '../../plot/chart/figure-text.js';
 import type { Block } from './block.js';
+import { blockShape } from './block.js';
 
 /**
  * The result of a notebook, as plain data: the same parts and parameters give the same page.
@@ -16,12 +18,17 @@ export interface Page {
   readonly sources: readonly string[];
 }
 
+/** Form of {@link Page}. */
+export const pageShape: Shape = { answer: someText, blocks: listOf(blockShape), sources: listOf(someText) };
+
 /**
  * The blocks of a page in reading order, with those that stand behind a disclosure after it.
  *
  * @public
  */
-export function allBlocks({ blocks }: Page): readonly Block[] {
+export function allBlocks(input: Page): readonly Block[] {
+  requireShape({ input }, { input: pageShape });
+  const { blocks } = input;
   return blocks.flatMap((block): readonly Block[] =>
     block.kind === 'reveal' ? [block, ...block.blocks] : [block],
   );
@@ -33,6 +40,7 @@ export function allBlocks({ blocks }: Page): readonly Block[] {
  * @public
  */
 export function pagePassed(page: Page): boolean {
+  requireShape({ page }, { page: pageShape });
   return allBlocks(page).every((block) => block.kind !== 'check' || block.passed);
 }
 
@@ -42,6 +50,7 @@ export function pagePassed(page: Page): boolean {
  * @public
  */
 export function pageFigures(page: Page): readonly Figure[] {
+  requireShape({ page }, { page: pageShape });
   return allBlocks(page).flatMap((block) => (block.kind === 'figure' ? [block.figure] : []));
 }
 

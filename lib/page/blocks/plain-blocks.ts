@@ -1,5 +1,7 @@
+import { flag, listOf, madeWith, oneOf, optional, type Shape, someText } from '../../base/shape.js';
 import type { Figure } from '../../plot/chart/figure.js';
 import type { Table } from '../../plot/chart/table.js';
+import { tableShape } from '../../plot/chart/table.js';
 
 /**
  * A heading between blocks.
@@ -11,6 +13,9 @@ export interface HeadingBlock {
   readonly text: string;
 }
 
+/** Form of {@link HeadingBlock}. */
+export const headingBlockShape: Shape = { kind: oneOf('heading'), text: someText };
+
 /**
  * One paragraph.
  *
@@ -20,6 +25,9 @@ export interface TextBlock {
   readonly kind: 'text';
   readonly text: string;
 }
+
+/** Form of {@link TextBlock}. */
+export const textBlockShape: Shape = { kind: oneOf('text'), text: someText };
 
 /**
  * Short items under each other.
@@ -31,6 +39,9 @@ export interface ListBlock {
   readonly items: readonly string[];
 }
 
+/** Form of {@link ListBlock}. */
+export const listBlockShape: Shape = { kind: oneOf('list'), items: listOf(someText) };
+
 /**
  * A figure; its alternative text is its caption, and its table stands behind it.
  *
@@ -40,6 +51,9 @@ export interface FigureBlock {
   readonly kind: 'figure';
   readonly figure: Figure;
 }
+
+/** Form of {@link FigureBlock}. */
+export const figureBlockShape: Shape = { kind: oneOf('figure'), figure: madeWith('drawings') };
 
 /**
  * A table in full view.
@@ -56,6 +70,15 @@ export interface TableBlock {
   readonly note?: string;
 }
 
+/** Form of {@link TableBlock}. */
+export const tableBlockShape: Shape = {
+  kind: oneOf('table'),
+  id: someText,
+  title: someText,
+  table: tableShape,
+  note: optional(someText),
+};
+
 /**
  * A claim that the page checks on its own numbers.
  *
@@ -69,6 +92,14 @@ export interface CheckBlock {
   readonly detail: string;
 }
 
+/** Form of {@link CheckBlock}. */
+export const checkBlockShape: Shape = {
+  kind: oneOf('check'),
+  claim: someText,
+  passed: flag,
+  detail: someText,
+};
+
 /**
  * What a reader must mind before acting on the page.
  *
@@ -79,6 +110,9 @@ export interface CautionBlock {
   readonly text: string;
 }
 
+/** Form of {@link CautionBlock}. */
+export const cautionBlockShape: Shape = { kind: oneOf('caution'), text: someText };
+
 /**
  * What the numbers rest on.
  *
@@ -88,3 +122,6 @@ export interface AssumptionsBlock {
   readonly kind: 'assumptions';
   readonly items: readonly string[];
 }
+
+/** Form of {@link AssumptionsBlock}. */
+export const assumptionsBlockShape: Shape = { kind: oneOf('assumptions'), items: listOf(someText) };

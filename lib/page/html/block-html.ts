@@ -1,3 +1,4 @@
+import { call, type Shape } from '../../base/shape.js';
 import type { LayoutName } from '../../plot/chart/drawing.js';
 import type { Figure } from '../../plot/chart/figure.js';
 import type { Block } from '../blocks/block.js';
@@ -14,6 +15,9 @@ import { tableHtml, thinned } from './table-html.js';
  * @public
  */
 export type Pictures = ReadonlyMap<string, Readonly<Record<LayoutName, string>>>;
+
+/** Form of {@link Pictures}. */
+export const picturesShape: Shape = { get: call };
 
 const rowsShown = 25;
 

@@ -1,7 +1,16 @@
-import { type Cell, type Column, columnHeading, displayNumber, type Table } from '../../plot/chart/table.js';
+import { requireShape } from '../../base/shape.js';
+import {
+  type Cell,
+  type Column,
+  columnHeading,
+  displayNumber,
+  type Table,
+  tableShape,
+} from '../../plot/chart/table.js';
 import type { Block } from '../blocks/block.js';
-import { allBlocks, type Page } from '../blocks/page.js';
+import { allBlocks, type Page, pageShape } from '../blocks/page.js';
 import type { PageContent } from './render-html.js';
+import { pageContentShape } from './render-html.js';
 
 /**
  * A table as comma-separated values (RFC 4180): one heading row, numbers in the unit of the heading, kept to six digits.
@@ -11,7 +20,9 @@ import type { PageContent } from './render-html.js';
  *
  * @public
  */
-export function tableCsv({ columns, rows }: Table): string {
+export function tableCsv(table: Table): string {
+  requireShape({ table }, { table: tableShape });
+  const { columns, rows } = table;
   const lines = [
     columns.map((column) => csvText(columnHeading(column))),
     ...rows.map((row) => columns.map((column, index) => csvCell(column, row[index] ?? null))),
@@ -25,6 +36,7 @@ export function tableCsv({ columns, rows }: Table): string {
  * @public
  */
 export function pageTables(page: Page): ReadonlyMap<string, Table> {
+  requireShape({ page }, { page: pageShape });
   return new Map(
     allBlocks(page).flatMap((block) => {
       if (block.kind === 'figure') return [[block.figure.id, block.figure.table] as const];
@@ -42,6 +54,7 @@ export function pageTables(page: Page): ReadonlyMap<string, Table> {
  * @public
  */
 export function pageJson(content: PageContent): string {
+  requireShape({ content }, { content: pageContentShape });
   const { title, question, about, page, parameters, provenance } = content;
   const whole = {
     title,

@@ -1,3 +1,4 @@
+import { type Shape, someText } from '../../base/shape.js';
 import { sha256Base64 } from '../blocks/digest.js';
 import { styleSheet } from '../style/style.js';
 import { type Html, html, trusted } from './html.js';
@@ -14,6 +15,9 @@ export interface EmbeddedFont {
   /** The font as WOFF2 in base 64. */
   readonly woff2: string;
 }
+
+/** Form of {@link EmbeddedFont}. */
+export const embeddedFontShape: Shape = { weight: '', woff2: someText };
 
 /** A whole document: its head, what it shows, and the program that makes it live where there is one. */
 export async function htmlDocument(

@@ -1,3 +1,4 @@
+import { listOf, type Shape, someText } from '../../base/shape.js';
 import { type Html, html } from './html.js';
 
 /**
@@ -23,6 +24,16 @@ export interface Notice {
   readonly name: string;
   readonly text: string;
 }
+
+/** Form of {@link Notice}. */
+export const noticeShape: Shape = { name: someText, text: someText };
+
+/** Form of {@link Provenance}. */
+export const provenanceShape: Shape = {
+  version: someText,
+  contentHash: someText,
+  notices: listOf(noticeShape),
+};
 
 /** The foot of every page: what it is for, cautions, and where it comes from. */
 export function pageFooter({ version, contentHash, notices }: Provenance): Html {

@@ -1,3 +1,4 @@
+import { anything, listOf, type Shape, someText } from '../../base/shape.js';
 import { sha256Base64 } from '../blocks/digest.js';
 import { type Html, html, trusted } from './html.js';
 import { unpack } from './packed-text.js';
@@ -15,6 +16,9 @@ export interface Program {
   /** Plain data for the script. */
   readonly start: unknown;
 }
+
+/** Form of {@link Program}. */
+export const programShape: Shape = { script: someText, packed: listOf(someText), start: anything };
 
 /**
  * Unpacks the program and runs it. The policy of the page admits this text and the program by their hashes and no other; where a

@@ -1,10 +1,14 @@
-import { requirePageIds } from '../blocks/page.js';
+import { listOf, optional, requireShape, type Shape, someText } from '../../base/shape.js';
+import { pageShape, requirePageIds } from '../blocks/page.js';
 import { prose } from '../blocks/prose.js';
+import { parameterTextShape } from '../parameters/parameter-text.js';
+import { picturesShape } from './block-html.js';
 import { html } from './html.js';
-import { type EmbeddedFont, htmlDocument } from './html-document.js';
+import { type EmbeddedFont, embeddedFontShape, htmlDocument } from './html-document.js';
 import { type BodyContent, pageBody } from './page-body.js';
-import { type Provenance, pageFooter } from './page-footer.js';
+import { type Provenance, pageFooter, provenanceShape } from './page-footer.js';
 import type { Program } from './program.js';
+import { programShape } from './program.js';
 
 /**
  * All that a page is made of.
@@ -20,6 +24,19 @@ export interface PageContent extends BodyContent {
   readonly program?: Program;
 }
 
+/** Form of {@link PageContent}. */
+export const pageContentShape: Shape = {
+  title: someText,
+  question: someText,
+  fonts: listOf(embeddedFontShape),
+  provenance: provenanceShape,
+  program: optional(programShape),
+  page: pageShape,
+  about: someText,
+  parameters: listOf(parameterTextShape),
+  pictures: picturesShape,
+};
+
 /**
  * One self-contained HTML file: it asks the network for nothing, is whole without scripts, and reads the same on
  * paper. The same content gives the same bytes.
@@ -31,6 +48,7 @@ export interface PageContent extends BodyContent {
  * @public
  */
 export async function renderHtml(content: PageContent): Promise<string> {
+  requireShape({ content }, { content: pageContentShape });
   const { title, question, fonts, provenance, program, page } = content;
   requirePageIds(page);
   const body = html`<header>

@@ -1,9 +1,10 @@
+import { listOf, optional, requireShape, type Shape, someText } from '../../base/shape.js';
 import { prose } from '../blocks/prose.js';
 import { html } from './html.js';
-import { type EmbeddedFont, htmlDocument } from './html-document.js';
+import { type EmbeddedFont, embeddedFontShape, htmlDocument } from './html-document.js';
 import { indexList } from './index-list.js';
 import { indexTitle } from './index-title.js';
-import { type Provenance, pageFooter } from './page-footer.js';
+import { type Provenance, pageFooter, provenanceShape } from './page-footer.js';
 
 /**
  * One page of the index.
@@ -19,6 +20,15 @@ export interface IndexEntry {
   readonly picture?: string;
 }
 
+/** Form of {@link IndexEntry}. */
+export const indexEntryShape: Shape = {
+  name: someText,
+  title: someText,
+  question: someText,
+  answer: someText,
+  picture: optional(someText),
+};
+
 /**
  * All that an index is made of.
  *
@@ -33,6 +43,14 @@ export interface IndexContent {
   readonly provenance: Provenance;
 }
 
+/** Form of {@link IndexContent}. */
+export const indexContentShape: Shape = {
+  entries: listOf(indexEntryShape),
+  about: someText,
+  fonts: listOf(embeddedFontShape),
+  provenance: provenanceShape,
+};
+
 /**
  * The index of rendered pages: the question that each answers, its answer, and a small picture. It stands beside the folders of the
  * pages.
@@ -42,7 +60,9 @@ export interface IndexContent {
  *
  * @public
  */
-export async function renderIndex({ entries, about, fonts, provenance }: IndexContent): Promise<string> {
+export async function renderIndex(content: IndexContent): Promise<string> {
+  requireShape({ content }, { content: indexContentShape });
+  const { entries, about, fonts, provenance } = content;
   const items = entries.map(({ picture, ...entry }) => ({
     ...entry,
     address: `${entry.name}/${entry.name}.html`,

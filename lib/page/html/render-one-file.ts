@@ -1,3 +1,4 @@
+import { requireShape } from '../../base/shape.js';
 import { prose } from '../blocks/prose.js';
 import { html } from './html.js';
 import { htmlDocument } from './html-document.js';
@@ -5,7 +6,9 @@ import { indexBody } from './index-body.js';
 import { indexTitle } from './index-title.js';
 import { pageFooter } from './page-footer.js';
 import type { Program } from './program.js';
+import { programShape } from './program.js';
 import type { IndexContent } from './render-index.js';
+import { indexContentShape } from './render-index.js';
 
 /**
  * All pages in one file: its program makes each page from the parts file, in the browser. Without scripts it is the list of the questions
@@ -18,6 +21,7 @@ import type { IndexContent } from './render-index.js';
  * @public
  */
 export async function renderOneFile(content: IndexContent, program: Program): Promise<string> {
+  requireShape({ content, program }, { content: indexContentShape, program: programShape });
   const { entries, about, fonts, provenance } = content;
   const items = entries.map(({ name, title, question, answer }) => ({
     name,

@@ -1,3 +1,4 @@
+import { record, requireShape, type Shape, someText } from '../../base/shape.js';
 import { formatQuantity, roundedText } from '../../units/index.js';
 import type {
   Parameter,
@@ -6,6 +7,7 @@ import type {
   ParameterValues,
   QuantityParameter,
 } from './parameters.js';
+import { parameterShape } from './parameters.js';
 
 /**
  * Name of a parameter as a user writes it, `holeDiameter` as `hole-diameter`.
@@ -13,6 +15,7 @@ import type {
  * @public
  */
 export function optionName(parameterName: string): string {
+  requireShape({ parameterName }, { parameterName: someText });
   return parameterName.replaceAll(/[A-Z]/gu, (letter) => `-${letter.toLowerCase()}`);
 }
 
@@ -22,6 +25,7 @@ export function optionName(parameterName: string): string {
  * @public
  */
 export function acceptedText(parameter: Parameter): string {
+  requireShape({ parameter }, { parameter: parameterShape });
   switch (parameter.kind) {
     case 'quantity':
       return `${inUnit(parameter, parameter.min)} to ${inUnit(parameter, parameter.max)}`;
@@ -42,6 +46,7 @@ export function acceptedText(parameter: Parameter): string {
  * @public
  */
 export function defaultText(parameter: Parameter): string {
+  requireShape({ parameter }, { parameter: parameterShape });
   switch (parameter.kind) {
     case 'quantity':
       return parameter.inFile === undefined
@@ -69,6 +74,9 @@ export interface ParameterText {
   readonly text: string;
 }
 
+/** Form of {@link ParameterText}. */
+export const parameterTextShape: Shape = { name: someText, label: someText, text: someText };
+
 /**
  * The values of all parameters in words, in the order of the declaration.
  *
@@ -81,6 +89,7 @@ export function parameterTexts<P extends Parameters>(
   declaration: P,
   values: ParameterValues<P>,
 ): readonly ParameterText[] {
+  requireShape({ declaration, values }, { declaration: record, values: record });
   return Object.entries(declaration).map(([name, parameter]) => ({
     name: optionName(name),
     label: parameter.label,

@@ -1,3 +1,5 @@
+import { requireKind } from '../../base/checks.js';
+import { madeWith, record, requireShape } from '../../base/shape.js';
 import type { Parts } from '../../parts/parts.js';
 import { nearNames } from '../../parts/source/near-names.js';
 import { findUnit, parseQuantity, QuantityError, toSi } from '../../units/index.js';
@@ -37,6 +39,12 @@ export function readParameterValues<P extends Parameters>(
   texts: ParameterTexts,
   parts: Parts,
 ): ParameterValues<P> {
+  requireShape(
+    { declaration, texts, parts },
+    { declaration: record, texts: record, parts: madeWith('oils') },
+  );
+  for (const [name, text] of Object.entries(texts))
+    for (const one of Array.isArray(text) ? text : [text]) requireKind(one, 'string', name);
   const problems: string[] = [];
   const names = new Map(Object.keys(declaration).map((name) => [optionName(name), name]));
   const written = new Map<string, string | readonly string[]>();

@@ -1,3 +1,4 @@
+import { madeWith, optional, requireShape } from '../../base/shape.js';
 import { type Damper, requireDamper, shaftArea } from '../../damper/damper.js';
 import { fluidRoom } from '../../fill/chamber/chamber.js';
 import { type ClosedShock, closeShock } from '../../fill/chamber/closed-shock.js';
@@ -8,7 +9,7 @@ import type { Build } from '../parts.js';
 import type { CompensatorKind, SealInterval, ShockPart } from '../shock-part.js';
 import { assumedInside, guessedRoom, measuredInside } from './chamber-of.js';
 import { type ClosingHabit, closingHabit } from './closing-habit.js';
-import { bubblesIn, closingOf, type FillChoices, warmthAssumed } from './closing-of.js';
+import { bubblesIn, closingOf, type FillChoices, fillChoicesShape, warmthAssumed } from './closing-of.js';
 import { compensatorOf } from './compensator-of.js';
 import { gasStatement } from './gas-statement.js';
 import { oilStated, roomFor } from './stated-oil.js';
@@ -68,6 +69,18 @@ export function assembleShock(
   build: Pick<Build, 'shock' | 'piston' | 'oil' | 'closeAt'>,
   choices: FillChoices = {},
 ): AssembledShock {
+  requireShape(
+    { build, choices },
+    {
+      build: {
+        shock: madeWith('seal'),
+        piston: madeWith('piston'),
+        oil: madeWith('definition'),
+        closeAt: optional('m'),
+      },
+      choices: fillChoicesShape,
+    },
+  );
   const { shock, piston } = build;
   const oil = createOil(build.oil.definition);
   const kind = shock.compensator?.kind ?? 'air-pocket';

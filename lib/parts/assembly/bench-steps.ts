@@ -1,3 +1,4 @@
+import { oneOf, requireShape } from '../../base/shape.js';
 import type { KnownOfShock } from './assembled-shock.js';
 
 const steps: Readonly<Record<keyof KnownOfShock, readonly string[]>> = {
@@ -33,5 +34,6 @@ const steps: Readonly<Record<keyof KnownOfShock, readonly string[]>> = {
  * @public
  */
 export function benchSteps(quantity: keyof KnownOfShock): readonly string[] {
+  requireShape({ quantity }, { quantity: oneOf('gas', 'inside', 'oilVolume', 'closing', 'seal') });
   return steps[quantity];
 }

@@ -1,5 +1,5 @@
 import { chamberVolume, fluidRoom, type ShockChamber } from '../../fill/chamber/chamber.js';
-import { totalHoleArea } from '../../flow/piston/piston.js';
+import { areaOfHoles } from '../../flow/piston/piston.js';
 import type { PistonPart } from '../parts.js';
 import type { ShockPart } from '../shock-part.js';
 import { ShockFault } from './shock-fault.js';
@@ -13,7 +13,7 @@ export interface Inside {
 
 /** Solid volume of a piston [m³], its holes taken off at their narrowest. */
 function pistonVolume({ piston }: PistonPart): number {
-  return ((Math.PI / 4) * piston.diameter ** 2 - totalHoleArea(piston)) * piston.thickness;
+  return ((Math.PI / 4) * piston.diameter ** 2 - areaOfHoles(piston)) * piston.thickness;
 }
 
 /** The inside that the file measures, or `undefined`. */

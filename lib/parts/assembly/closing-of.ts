@@ -1,3 +1,4 @@
+import { optional, type Shape } from '../../base/shape.js';
 import { typicalSiliconeAirSolubility } from '../../fill/air/typical-oil.js';
 import type { Closing } from '../../fill/chamber/closed-shock.js';
 import { petroleumAirSolubility } from '../../fluid/air/air-solubility.js';
@@ -21,6 +22,13 @@ export interface FillChoices {
   /** Air left in the oil as bubbles [m³]. */
   readonly freeAir?: number;
 }
+
+/** Form of {@link FillChoices}. */
+export const fillChoicesShape: Shape = {
+  temperature: optional('K'),
+  closeAt: optional('m'),
+  freeAir: optional('m³'),
+};
 
 /** Air left in the oil as bubbles: said, or a guess. */
 export function bubblesIn(

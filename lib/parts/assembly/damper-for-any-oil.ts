@@ -1,3 +1,4 @@
+import { madeWith, optional, requireShape } from '../../base/shape.js';
 import type { Damper } from '../../damper/damper.js';
 import type { Build } from '../parts.js';
 import { assembleShock } from './assembled-shock.js';
@@ -11,6 +12,17 @@ import { assembleShock } from './assembled-shock.js';
  * @public
  */
 export function damperForAnyOil(build: Pick<Build, 'shock' | 'piston' | 'oil' | 'closeAt'>): Damper {
+  requireShape(
+    { build },
+    {
+      build: {
+        shock: madeWith('seal'),
+        piston: madeWith('piston'),
+        oil: madeWith('definition'),
+        closeAt: optional('m'),
+      },
+    },
+  );
   const { damper } = assembleShock(build);
   const { oilDensity: _, ...closing } = damper.gas.closing;
   return { ...damper, gas: { ...damper.gas, closing } };

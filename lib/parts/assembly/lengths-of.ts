@@ -1,3 +1,4 @@
+import { madeWith, requireShape } from '../../base/shape.js';
 import type { ShockLengths } from '../../fill/length/shock-length.js';
 import type { PistonPart } from '../parts.js';
 import type { ShockPart } from '../shock-part.js';
@@ -10,6 +11,7 @@ import type { ShockPart } from '../shock-part.js';
  * @public
  */
 export function lengthsOf(shock: ShockPart, piston: PistonPart): ShockLengths | undefined {
+  requireShape({ shock, piston }, { shock: madeWith('seal'), piston: madeWith('piston') });
   const { inside, lengths, stroke } = shock;
   if (lengths === undefined) return undefined;
   const measured = inside === undefined ? undefined : inside.length - piston.piston.thickness;

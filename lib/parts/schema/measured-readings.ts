@@ -1,3 +1,4 @@
+import { DashpotError } from '../../base/dashpot-error.js';
 import { InputError } from '../../base/input-error.js';
 import { fluidAt } from '../../fluid/oil/fluid-at.js';
 import { createOil } from '../../fluid/oil/oil.js';
@@ -17,7 +18,7 @@ const judgedFrames = 2;
 const ballUncertainties = { ballDiameter: 5e-6, densityDifference: 60, time: 0.1 };
 
 /** What is wrong with a measurement, and where in its entry. */
-export class MeasurementFault extends Error {
+export class MeasurementFault extends DashpotError {
   override readonly name = 'MeasurementFault';
   readonly path: FieldPath;
 

@@ -1,5 +1,6 @@
 import { csvParse } from 'd3-dsv';
 import * as z from 'zod/mini';
+import { requireShape, someText } from '../../base/shape.js';
 import type { DayTemperature } from '../../decisions/day/day-plan.js';
 import { PartsFileError, type PartsFileProblem } from '../source/parts-file-error.js';
 import { daySchema } from './plan-schema.js';
@@ -16,6 +17,7 @@ const largestFile = 1_000_000;
  * @public
  */
 export function readDay(text: string, fileName = 'day file'): readonly DayTemperature[] {
+  requireShape({ text, fileName }, { text: someText, fileName: someText });
   const problems: PartsFileProblem[] = [];
   const report = (line: number, path: string, message: string): void => {
     problems.push({ line, column: 1, path, message });

@@ -1,4 +1,5 @@
 import { distance } from 'fastest-levenshtein';
+import { listOf, requireShape, someText } from '../../base/shape.js';
 
 const longestCompared = 80;
 const mostOffered = 3;
@@ -14,6 +15,7 @@ const mostOffered = 3;
  * @public
  */
 export function nearNames(name: string, known: readonly string[]): readonly string[] {
+  requireShape({ name, known }, { name: someText, known: listOf(someText) });
   if (name.length > longestCompared) return [];
   const wanted = name.toLowerCase();
   return known

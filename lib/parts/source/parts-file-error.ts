@@ -1,3 +1,5 @@
+import { DashpotError } from '../../base/dashpot-error.js';
+
 /**
  * One thing that is wrong with a parts file, and where.
  *
@@ -23,7 +25,7 @@ export const mostReported = 20;
  *
  * @public
  */
-export class PartsFileError extends Error {
+export class PartsFileError extends DashpotError {
   override readonly name = 'PartsFileError';
   /** Name of the file as the caller gave it. */
   readonly fileName: string;

@@ -1,5 +1,6 @@
 import { extent, nice } from 'd3-array';
 import { InputError } from '../../base/input-error.js';
+import { listOf, oneOf, optional, type Shape, someText } from '../../base/shape.js';
 import { roundedText } from '../../units/index.js';
 import { fontSize } from './layout.js';
 import { type Column, columnHeading, displayNumber } from './table.js';
@@ -14,6 +15,35 @@ export interface Axis extends Column {
   /** Ends of the axis, in the same unit as the data; found from the data where left out. */
   readonly domain?: readonly [number, number];
 }
+
+/** Form of {@link Axis}. */
+export const axisShape: Shape = {
+  domain: optional(listOf('')),
+  label: someText,
+  unit: someText,
+  dimension: optional(
+    oneOf(
+      'temperature',
+      'kinematicViscosity',
+      'density',
+      'force',
+      'springRate',
+      'length',
+      'area',
+      'volume',
+      'temperatureDifference',
+      'dynamicViscosity',
+      'pressure',
+      'speed',
+      'volumeStiffness',
+      'mass',
+      'time',
+      'angle',
+      'ratio',
+    ),
+  ),
+  digits: optional(''),
+};
 
 /** Where an axis ends unless its domain is given: at the data, or at round numbers about them (and zero). */
 export type AxisEnds = 'data' | 'round' | 'round with zero';

@@ -1,4 +1,6 @@
+import { listOf, optional, type Shape, someText } from '../../base/shape.js';
 import type { Axis } from './axis.js';
+import { axisShape } from './axis.js';
 import type { FigureText } from './figure-text.js';
 import { displayNumber } from './table.js';
 
@@ -14,6 +16,9 @@ export interface Dot {
   readonly high?: number;
 }
 
+/** Form of {@link Dot}. */
+export const dotShape: Shape = { category: someText, value: '', low: optional(''), high: optional('') };
+
 /**
  * One kind of value, drawn with its own colour and shape.
  *
@@ -24,6 +29,9 @@ export interface DotSeries {
   /** At most one dot for each category. */
   readonly dots: readonly Dot[];
 }
+
+/** Form of {@link DotSeries}. */
+export const dotSeriesShape: Shape = { name: someText, dots: listOf(dotShape) };
 
 /**
  * What a dot chart shows. Numbers are in SI where the axis has a dimension.
@@ -40,6 +48,17 @@ export interface DotChart extends FigureText {
   /** 1 to 12 kinds of value. */
   readonly series: readonly DotSeries[];
 }
+
+/** Form of {@link DotChart}. */
+export const dotChartShape: Shape = {
+  category: someText,
+  categories: listOf(someText),
+  value: axisShape,
+  series: listOf(dotSeriesShape),
+  id: someText,
+  title: someText,
+  alt: someText,
+};
 
 /** A dot chart with all numbers in the unit shown, and the ends of its axis. */
 export interface DotsInUnits extends DotChart {

@@ -1,4 +1,5 @@
-import { type Axis, axisDomain } from './axis.js';
+import { listOf, oneOf, optional, type Shape, someText } from '../../base/shape.js';
+import { type Axis, axisDomain, axisShape } from './axis.js';
 import type { FigureText } from './figure-text.js';
 import { numbersInUnit } from './table.js';
 
@@ -14,6 +15,9 @@ export interface LinePoint {
   readonly high?: number;
 }
 
+/** Form of {@link LinePoint}. */
+export const linePointShape: Shape = { x: '', y: '', low: optional(''), high: optional('') };
+
 /**
  * One line, with a band where its points have one.
  *
@@ -24,6 +28,9 @@ export interface LineSeries {
   /** In rising order of x. */
   readonly points: readonly LinePoint[];
 }
+
+/** Form of {@link LineSeries}. */
+export const lineSeriesShape: Shape = { name: someText, points: listOf(linePointShape) };
 
 /**
  * A straight line across the plot at one value of an axis.
@@ -36,6 +43,9 @@ export interface Rule {
   readonly label: string;
 }
 
+/** Form of {@link Rule}. */
+export const ruleShape: Shape = { axis: oneOf('x', 'y'), value: '', label: someText };
+
 /**
  * A marked point with its label, which may be empty.
  *
@@ -46,6 +56,9 @@ export interface MarkedPoint {
   readonly y: number;
   readonly label: string;
 }
+
+/** Form of {@link MarkedPoint}. */
+export const markedPointShape: Shape = { x: '', y: '', label: someText };
 
 /**
  * What a line chart shows. Numbers are in SI where their axis has a dimension.
@@ -62,6 +75,19 @@ export interface LineChart extends FigureText {
   readonly rules?: readonly Rule[];
   readonly points?: readonly MarkedPoint[];
 }
+
+/** Form of {@link LineChart}. */
+export const lineChartShape: Shape = {
+  x: axisShape,
+  y: axisShape,
+  series: listOf(lineSeriesShape),
+  startingCase: optional(listOf(lineSeriesShape)),
+  rules: optional(listOf(ruleShape)),
+  points: optional(listOf(markedPointShape)),
+  id: someText,
+  title: someText,
+  alt: someText,
+};
 
 /** A line chart with all numbers in the units shown, and the ends of its axes. */
 export interface LinesInUnits {

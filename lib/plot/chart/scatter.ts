@@ -1,4 +1,5 @@
-import { type Axis, axisDomain } from './axis.js';
+import { listOf, optional, type Shape, someText } from '../../base/shape.js';
+import { type Axis, axisDomain, axisShape } from './axis.js';
 import type { FigureText } from './figure-text.js';
 import { displayNumbers } from './table.js';
 
@@ -14,6 +15,9 @@ export interface ScatterPoint {
   readonly label?: string;
 }
 
+/** Form of {@link ScatterPoint}. */
+export const scatterPointShape: Shape = { x: '', y: '', label: optional(someText) };
+
 /**
  * Things of one kind, drawn with their own colour and shape.
  *
@@ -23,6 +27,9 @@ export interface ScatterSeries {
   readonly name: string;
   readonly points: readonly ScatterPoint[];
 }
+
+/** Form of {@link ScatterSeries}. */
+export const scatterSeriesShape: Shape = { name: someText, points: listOf(scatterPointShape) };
 
 /**
  * What a scatter chart shows. Numbers are in SI where their axis has a dimension.
@@ -38,6 +45,17 @@ export interface ScatterChart extends FigureText {
   /** 1 to 12 kinds of things; a kind without any keeps its colour and shape for the others. */
   readonly series: readonly ScatterSeries[];
 }
+
+/** Form of {@link ScatterChart}. */
+export const scatterChartShape: Shape = {
+  x: axisShape,
+  y: axisShape,
+  labelled: someText,
+  series: listOf(scatterSeriesShape),
+  id: someText,
+  title: someText,
+  alt: someText,
+};
 
 /** A scatter chart with all numbers in the units shown, and the ends of its axes. */
 export interface ScatterInUnits extends ScatterChart {

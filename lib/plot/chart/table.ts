@@ -1,3 +1,5 @@
+import { requireFinite, requireKind, requireWithin } from '../../base/checks.js';
+import { anything, listOf, oneOf, optional, requireShape, type Shape, someText } from '../../base/shape.js';
 import { type Dimension, findUnit, fromSi, QuantityError, roundedText } from '../../units/index.js';
 
 /**
@@ -19,6 +21,34 @@ export interface Column {
   readonly digits?: number;
 }
 
+/** Form of {@link Column}. */
+export const columnShape: Shape = {
+  label: someText,
+  unit: someText,
+  dimension: optional(
+    oneOf(
+      'temperature',
+      'kinematicViscosity',
+      'density',
+      'force',
+      'springRate',
+      'length',
+      'area',
+      'volume',
+      'temperatureDifference',
+      'dynamicViscosity',
+      'pressure',
+      'speed',
+      'volumeStiffness',
+      'mass',
+      'time',
+      'angle',
+      'ratio',
+    ),
+  ),
+  digits: optional((value, field) => requireWithin(value as number, 1, 6, field, '')),
+};
+
 /**
  * One cell: a number in the unit that its column says, a text, or nothing.
  *
@@ -37,12 +67,22 @@ export interface Table {
   readonly rows: readonly (readonly Cell[])[];
 }
 
+/** A number, a text, or nothing. */
+const cell = (value: unknown, field: string): void => {
+  if (typeof value === 'number') requireFinite(value, field, '');
+  else if (value !== null) requireKind(value, 'string', field);
+};
+
+/** Form of {@link Table}. */
+export const tableShape: Shape = { columns: listOf(columnShape), rows: listOf(listOf(cell)) };
+
 /**
  * Heading of a column or axis, `Shaft speed, mm/s`.
  *
  * @public
  */
 export function columnHeading(column: Column): string {
+  requireShape({ column }, { column: columnShape });
   return column.unit === '' ? column.label : `${column.label}, ${column.unit}`;
 }
 
@@ -57,6 +97,7 @@ export function columnHeading(column: Column): string {
  * @public
  */
 export function displayNumber(column: Column, value: number): number {
+  requireShape({ column, value }, { column: columnShape, value: '' });
   return displayNumbers(column)(value);
 }
 
@@ -83,6 +124,7 @@ export function numbersInUnit({ dimension, unit, label }: Column): (value: numbe
  * @public
  */
 export function displayColumn(column: Column, cells: readonly Cell[]): readonly string[] {
+  requireShape({ column, cells }, { column: columnShape, cells: listOf(anything) });
   const digits = column.digits ?? 3;
   const inUnit = displayNumbers(column);
   const rounded = cells.map((cell) =>

@@ -1,4 +1,5 @@
 import { dequal } from 'dequal/lite';
+import { madeWith, requireShape } from '../../base/shape.js';
 import type { Figure } from '../chart/figure.js';
 import { dotsBeside } from './dot-chart.js';
 import { linesBeside } from './line-chart.js';
@@ -15,6 +16,7 @@ import { scatterBeside } from './scatter-chart.js';
  * @public
  */
 export function besideStart(figure: Figure, start: Figure): Figure {
+  requireShape({ figure, start }, { figure: madeWith('drawings'), start: madeWith('drawings') });
   const [now, before] = [figure.chart, start.chart];
   if (dequal(now.shows.series, before.shows.series)) return figure;
   if (now.kind === 'line' && before.kind === 'line') return linesBeside(now.shows, before.shows);

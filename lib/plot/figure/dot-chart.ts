@@ -1,7 +1,8 @@
 import { InputError } from '../../base/input-error.js';
+import { requireShape } from '../../base/shape.js';
 import { axisDomain, joinedDomain } from '../chart/axis.js';
 import { dotTable } from '../chart/dot-table.js';
-import { type DotChart, type DotsInUnits, dotsInUnits } from '../chart/dots.js';
+import { type DotChart, type DotsInUnits, dotChartShape, dotsInUnits } from '../chart/dots.js';
 import type { Figure } from '../chart/figure.js';
 import { requireFigureText } from '../chart/figure-text.js';
 import { requireSeriesNames } from '../chart/series-style.js';
@@ -20,6 +21,7 @@ import { lazyFigure } from './lazy-figure.js';
  * @public
  */
 export function dotChart(chart: DotChart): Figure {
+  requireShape({ chart }, { chart: dotChartShape });
   requireFigureText(chart);
   requireSeriesNames(chart);
   requireCategories(chart);

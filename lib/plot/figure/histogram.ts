@@ -1,9 +1,12 @@
 import { bin, extent, max } from 'd3-array';
 import { InputError } from '../../base/input-error.js';
+import { listOf, optional, requireShape, type Shape, someText } from '../../base/shape.js';
 import type { Axis } from '../chart/axis.js';
+import { axisShape } from '../chart/axis.js';
 import type { Figure } from '../chart/figure.js';
 import type { FigureText } from '../chart/figure-text.js';
 import type { Rule } from '../chart/lines.js';
+import { ruleShape } from '../chart/lines.js';
 import { likeColumn } from '../chart/table.js';
 import { lineChart } from './line-chart.js';
 
@@ -21,6 +24,17 @@ export interface Histogram extends FigureText {
   readonly rules?: readonly Rule[];
 }
 
+/** Form of {@link Histogram}. */
+export const histogramShape: Shape = {
+  value: axisShape,
+  values: listOf(''),
+  counted: someText,
+  rules: optional(listOf(ruleShape)),
+  id: someText,
+  title: someText,
+  alt: someText,
+};
+
 const mostClasses = 30;
 
 /**
@@ -33,6 +47,7 @@ const mostClasses = 30;
  * @public
  */
 export function histogram(chart: Histogram): Figure {
+  requireShape({ chart }, { chart: histogramShape });
   const { values, value, counted, rules, ...text } = chart;
   const [low = 0, high = 0] = extent(values);
   if (!(low < high))

@@ -1,9 +1,10 @@
 import { InputError } from '../../base/input-error.js';
+import { requireShape } from '../../base/shape.js';
 import { joinedDomain } from '../chart/axis.js';
 import type { Figure } from '../chart/figure.js';
 import { requireFigureText } from '../chart/figure-text.js';
 import { lineTable } from '../chart/line-table.js';
-import { type LineChart, type LinesInUnits, linesInUnits } from '../chart/lines.js';
+import { type LineChart, type LinesInUnits, lineChartShape, linesInUnits } from '../chart/lines.js';
 import { requireSeriesNames } from '../chart/series-style.js';
 import { drawLines } from '../drawing/line-drawing.js';
 import { lazyFigure } from './lazy-figure.js';
@@ -19,6 +20,7 @@ import { lazyFigure } from './lazy-figure.js';
  * @public
  */
 export function lineChart(chart: LineChart): Figure {
+  requireShape({ chart }, { chart: lineChartShape });
   requireFigureText(chart);
   requireSeriesNames(chart);
   const short = chart.series.find(({ points }) => points.length < 2);

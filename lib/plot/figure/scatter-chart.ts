@@ -1,8 +1,14 @@
 import { InputError } from '../../base/input-error.js';
+import { requireShape } from '../../base/shape.js';
 import { joinedDomain } from '../chart/axis.js';
 import type { Figure } from '../chart/figure.js';
 import { requireFigureText } from '../chart/figure-text.js';
-import { type ScatterChart, type ScatterInUnits, scatterInUnits } from '../chart/scatter.js';
+import {
+  type ScatterChart,
+  type ScatterInUnits,
+  scatterChartShape,
+  scatterInUnits,
+} from '../chart/scatter.js';
 import { requireSeriesNames } from '../chart/series-style.js';
 import { likeColumn, type Table } from '../chart/table.js';
 import { drawScatter } from '../drawing/scatter-drawing.js';
@@ -19,6 +25,7 @@ import { lazyFigure } from './lazy-figure.js';
  * @public
  */
 export function scatterChart(chart: ScatterChart): Figure {
+  requireShape({ chart }, { chart: scatterChartShape });
   requireFigureText(chart);
   requireSeriesNames(chart);
   if (chart.series.every(({ points }) => points.length === 0))

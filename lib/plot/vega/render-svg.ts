@@ -1,3 +1,4 @@
+import { madeWith, oneOf, requireShape } from '../../base/shape.js';
 import type { LayoutName } from '../chart/drawing.js';
 import type { Figure } from '../chart/figure.js';
 
@@ -12,6 +13,7 @@ import type { Figure } from '../chart/figure.js';
  * @public
  */
 export async function renderSvg(figure: Figure, layout: LayoutName): Promise<string> {
+  requireShape({ figure, layout }, { figure: madeWith('drawings'), layout: oneOf('wide', 'narrow') });
   // Loaded on first use: who only builds figures, or only asks for help, does not wait for Vega.
   const [{ vegaSpec }, { drawSvg }] = await Promise.all([import('./vega-spec.js'), import('./draw-svg.js')]);
   const drawing = figure.drawings[layout];

@@ -1,0 +1,52 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { DashpotError, InputError } from '../../lib/index.js';
+import type { Trial } from './tried-places.js';
+
+/** What is wrong with what a call did; nothing where all is well. */
+export type Fault = 'other error' | 'not finite' | 'accepted' | 'wrong place' | undefined;
+
+const lib = fileURLToPath(new URL('../../lib', import.meta.url));
+
+/** Names that the sources declare with a question mark: what may be left out. */
+const optional: ReadonlySet<string> = new Set(
+  readdirSync(lib, { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.ts'))
+    .flatMap((name) => [...readFileSync(`${lib}/${name}`, 'utf8').matchAll(/readonly (\w+)\?:/gu)])
+    .map(([, name = '']) => name),
+);
+
+/** Results that the reference says are infinite: a time that never ends. */
+const mayNeverEnd = ['dissolutionTime', 'dropTime'];
+
+/** Judges a call that returned. */
+export function faultOfResult(name: string, trial: Trial, result: unknown, optionalFrom: number): Fault {
+  if (!isAllFinite(result, 6) && !(mayNeverEnd.includes(name) && result === Infinity)) return 'not finite';
+  if (trial.what === 'other number') return undefined;
+  const last = trial.place.at(-1);
+  const mayLack =
+    trial.place.length === 1
+      ? Number(last) >= optionalFrom || (name === 'sobolSequence' && last === 1)
+      : optional.has(String(last));
+  return trial.what === 'missing' && mayLack ? undefined : 'accepted';
+}
+
+/** Judges a call that threw. */
+export function faultOfError({ what, value, place }: Trial, error: unknown): Fault {
+  if (!(error instanceof InputError)) return error instanceof DashpotError ? undefined : 'other error';
+  if (what === 'other number') return undefined;
+  // Of an object or a list in a wrong place its insides may be missed.
+  if (typeof value === 'object' && value !== null) return undefined;
+  // Of two columns that may each be missing, the refusal names what it would take instead.
+  if (what === 'missing' && optional.has(String(place.at(-1)))) return undefined;
+  const named = place.findLast((key) => typeof key === 'string');
+  if (named !== undefined && !error.field.includes(String(named))) return 'wrong place';
+  return Object.is(error.value, value) ? undefined : 'wrong place';
+}
+
+function isAllFinite(value: unknown, depth: number): boolean {
+  if (typeof value === 'number') return Number.isFinite(value);
+  if (depth === 0 || typeof value !== 'object' || value === null) return true;
+  if (ArrayBuffer.isView(value)) return [...(value as Float64Array)].every(Number.isFinite);
+  return Object.values(value).every((one) => isAllFinite(one, depth - 1));
+}
