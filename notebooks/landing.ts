@@ -1,14 +1,14 @@
-import { defineNotebook, onePart, type Page, quantity, severalParts } from '../lib/page/index.js';
+import { defineNotebook, onePart, type Page, severalParts } from '../lib/page/index.js';
 import type { Build } from '../lib/parts/parts.js';
 import { forceSources, oilSources, workCautions } from './base/basis.js';
 import { oilTemperature } from './base/day.js';
 import { wantedBuilds } from './base/decision-cases.js';
+import { dropOfWheel } from './base/drop.js';
+import { bottomingHeight, type Landed, landed, landedAtEnds, landedOrLocked } from './base/landed.js';
 import { cornerOf, motionAssumptions, motionSources } from './base/moving-build.js';
-import { dropHeight } from './base/shaft-speeds.js';
 import { celsius, listed } from './base/wording.js';
 import { momentumCheck } from './landing/checks.js';
 import { forceFigure, travelFigure } from './landing/figures.js';
-import { bottomingHeight, type Landed, landed, landedOrLocked } from './landing/landed.js';
 import { landingsTable } from './landing/tables.js';
 import { bottomingSentence, courseSentences, landingSentence, softestSentence } from './landing/words.js';
 
@@ -22,25 +22,14 @@ export const notebook = defineNotebook({
   question: 'Does it bottom, how hard does it push, and which oil and piston land best, front and rear?',
   parameters: {
     build: onePart({ list: 'builds', label: 'Build', help: 'The shock, with its spring and corner.' }),
-    drop: quantity({
-      dimension: 'length',
-      unit: 'mm',
-      label: 'Drop height',
-      help: 'How high the wheel is above flat ground; the shaft meets it fully out.',
-      default: 1000 * dropHeight,
-      min: 5,
-      max: 1000,
-      step: 5,
-    }),
+    drop: dropOfWheel,
     temperature: oilTemperature,
     oils: severalParts({ list: 'oils', atMost: 8, label: 'Oils', help: 'The oils to try in this build.' }),
   },
   run(parts, { build, drop, temperature, oils }): Page {
     const { corner, guesses } = cornerOf(build);
     const own = landed(build, temperature, drop, 'likely', {}, 800);
-    const ends = (['bubbles', 'early release'] as const).flatMap(
-      (end) => landedOrLocked(build, temperature, drop, end) ?? [],
-    );
+    const ends = landedAtEnds(build, temperature, drop);
     const others = oils.filter(({ name }) => name !== build.oil.name);
     const tried = others.map((oil) =>
       landedOrLocked(build, temperature, drop, 'likely', { oil }, drawnParts),

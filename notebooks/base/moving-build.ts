@@ -1,5 +1,5 @@
 import { InputError } from '../../lib/base/input-error.js';
-import { damperModel } from '../../lib/damper/damper-model.js';
+import { type DamperModel, damperModel } from '../../lib/damper/damper-model.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
 import { gasPressure } from '../../lib/gas/gas-state.js';
@@ -10,11 +10,12 @@ import type { MovingShock } from '../../lib/motion/shock/moving-shock.js';
 import { type AssembledShock, assembleShock } from '../../lib/parts/assembly/assembled-shock.js';
 import type { Build } from '../../lib/parts/parts.js';
 import { millilitres } from './bench-wording.js';
+import { guessedMasses } from './possible-corners.js';
 import { guessedMotionRatio } from './shaft-speeds.js';
 import { celsius } from './wording.js';
 
 /** Mass on a corner where the file does not say it [kg]: a quarter of a small car, a guess. */
-const guessedMass = 0.45;
+const { likely: guessedMass } = guessedMasses;
 
 /** Room behind the piston at full extension beside its spacers [m]: a guess. */
 const guessedClearance = 4e-3;
@@ -61,7 +62,6 @@ export function movingBuild(
   const release =
     end === 'early release' ? releasePressure.high : end === 'bubbles' ? 0 : damper.gas.airReleasePressure;
   const model = damperModel(damper, fluidAt(createOil(whole.oil.definition), temperature));
-  const annulus = (Math.PI / 4) * (damper.bore ** 2 - damper.shaftDiameter ** 2);
   const mixed = damper.gas.layout === 'emulsion';
   const { shaftArea } = model;
   const room = model.gas.capacity;
@@ -71,18 +71,43 @@ export function movingBuild(
   // Gas that stands lower than a guess of where air comes out has let it out long ago.
   const airReleasePressure = Math.min(release, 0.5 * gasPressure(model.gas, 0));
   const moved = { ...model, damper: { ...damper, gas: { ...damper.gas, airReleasePressure } } };
-  // The chambers of the build have no clearance beyond the spacers; what is added behind the piston is full of oil too.
-  const clearance = annulus * guessedClearance;
   return {
     build: whole,
     assembled,
     shock: movingShock(moved, {
-      volume: closed.oilVolume + clearance + (mixed ? closed.gasVolume : 0),
-      farVolume: annulus * closed.chamber.shaftInside + clearance,
+      ...oilOnBothSides(moved, whole, assembled, mixed ? closed.gasVolume : 0),
       bulkModulus,
       airFraction: end === 'bubbles' && !mixed ? airFraction.likely : 0,
     }),
   };
+}
+
+/** Oil in all, and on the side of the piston away from the gas at full extension [m³]; a body that is itself a guess is as long as the piston needs. */
+function oilOnBothSides(
+  { damper, pistonArea, shaftArea }: DamperModel,
+  { shock }: Build,
+  { closed, known }: AssembledShock,
+  mixedIn: number,
+): { readonly volume: number; readonly farVolume: number } {
+  const annulus = (Math.PI / 4) * (damper.bore ** 2 - damper.shaftDiameter ** 2);
+  // The chambers of the build have no clearance beyond the spacers; what is added behind the piston is full of oil too.
+  const clearance = annulus * guessedClearance;
+  const beside = annulus * closed.chamber.shaftInside + clearance;
+  const onShaftSide = damper.gas.layout === 'shaft-side';
+  const swept = (onShaftSide ? pistonArea : pistonArea - shaftArea) * damper.stroke;
+  const said = closed.oilVolume + clearance + mixedIn;
+  const volume = known.inside || known.oilVolume ? said : Math.max(said, swept + 2 * beside);
+  const spare = volume - swept;
+  if (spare <= 0) {
+    throw new InputError({
+      field: 'oil-volume',
+      value: `${millilitres(said)} in ${shock.name}`,
+      accepted: `more than the piston sweeps on its way in, ${millilitres(swept)}`,
+    });
+  }
+  // Half of what the stroke leaves over stays on either side at least.
+  const near = Math.min(beside, spare / 2);
+  return { volume, farVolume: onShaftSide ? volume - near : near };
 }
 
 /** A corner of the car and what in it is a guess. */

@@ -14,8 +14,9 @@ import { shaftSpeed } from './wording.js';
 /** Drop height of the landing that gives the fast speed [m]: wheels a hand's width off the ground. */
 export const dropHeight = 0.1;
 
-/** Shaft travel for each wheel travel where the file does not say it: a guess, arms of small cars give 0.6 to 0.8 (common practice, no source). */
-export const guessedMotionRatio = 0.7;
+/** Shaft travel for each wheel travel where the file does not say it: a guess, what arms of small cars give (common practice, no source). */
+export const guessedMotionRatios = { low: 0.6, likely: 0.7, high: 0.8 } as const;
+export const guessedMotionRatio = guessedMotionRatios.likely;
 
 /** Speed out where the file names no spring [m/s]: a guess. */
 const guessedRebound = 0.3;

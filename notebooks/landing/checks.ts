@@ -1,7 +1,7 @@
 import { standardGravity } from '../../lib/base/constants.js';
 import type { Corner } from '../../lib/motion/corner/corner.js';
 import type { Block } from '../../lib/page/blocks/block.js';
-import type { Landed } from './landed.js';
+import type { Landed } from '../base/landed.js';
 
 /**
  * Momentum, from the trace alone: what tyre and gravity gave to body and wheel over the time shown is what they have at its end, `∫ N dt − (m_s + m_w) g t = Δp`. The page's

@@ -1,8 +1,8 @@
 import type { Figure } from '../../lib/plot/chart/figure.js';
 import { lineChart } from '../../lib/plot/figure/line-chart.js';
 import { millimetres } from '../base/bench-wording.js';
+import type { Landed } from '../base/landed.js';
 import { newtons } from '../base/wording.js';
-import type { Landed } from './landed.js';
 
 const time = { label: 'Time since the wheel touched', unit: 's', dimension: 'time' } as const;
 

@@ -1,5 +1,5 @@
 import type { TableBlock } from '../../lib/page/blocks/plain-blocks.js';
-import type { Landed } from './landed.js';
+import type { Landed } from '../base/landed.js';
 
 /** Several landings side by side, the softest first. */
 export function landingsTable(

@@ -1,6 +1,6 @@
 import { millimetres } from '../base/bench-wording.js';
+import type { Landed } from '../base/landed.js';
 import { celsius, shaftSpeed } from '../base/wording.js';
-import type { Landed } from './landed.js';
 
 /** `6.3 g` would be grams: times the weight of the car. */
 const weights = (gravities: number): string => `${gravities.toFixed(1)} times gravity`;
@@ -10,29 +10,45 @@ function between(low: string, high: string, unit: string): string {
   return low === high ? `${low} ${unit}` : `${low} to ${high} ${unit}`;
 }
 
-/** What the landing did, with the band that air leaves open. */
+/** What a landing did, in words for a sentence or a table. */
+export interface LandedWords {
+  readonly travel: string;
+  readonly push: string;
+  readonly stop: string;
+  readonly felt: string;
+}
+
+/** A landing with the band that air leaves open. */
+export function landedWords(own: Landed, ends: readonly Landed[]): LandedWords {
+  const all = [own, ...ends];
+  const range = (of: (landing: Landed) => number, digits: number) => {
+    const values = all.map(of);
+    return [Math.min(...values).toFixed(digits), Math.max(...values).toFixed(digits)] as const;
+  };
+  const bottoms = all.filter((landing) => landing.bottoms).length;
+  return {
+    travel: between(...range(({ outcome }) => 1000 * outcome.largestTravel.value, 1), 'mm'),
+    push: between(...range(({ outcome }) => outcome.largestShockForce.value, 0), 'N'),
+    stop:
+      bottoms === all.length
+        ? 'touches its bump stop'
+        : bottoms === 0
+          ? 'does not touch its bump stop'
+          : 'touches its bump stop or not, by what air does in its oil',
+    felt: weights(own.gravities),
+  };
+}
+
+/** What the landing did, as the first thing read. */
 export function landingSentence(
   own: Landed,
   ends: readonly Landed[],
   dropHeight: number,
   temperature: number,
 ): string {
-  const all = [own, ...ends];
-  const range = (of: (landing: Landed) => number, digits: number) => {
-    const values = all.map(of);
-    return [Math.min(...values).toFixed(digits), Math.max(...values).toFixed(digits)] as const;
-  };
-  const [shallow, deep] = range(({ outcome }) => 1000 * outcome.largestTravel.value, 1);
-  const [soft, hard] = range(({ outcome }) => outcome.largestShockForce.value, 0);
+  const { travel, push, stop, felt } = landedWords(own, ends);
   const stroke = millimetres(own.moving.build.shock.stroke);
-  const bottoms = all.filter((landing) => landing.bottoms).length;
-  const stop =
-    bottoms === all.length
-      ? 'and touches its bump stop'
-      : bottoms === 0
-        ? 'and does not touch its bump stop'
-        : 'and touches its bump stop or not, by what air does in its oil';
-  return `Dropped ${millimetres(dropHeight)} on ${own.moving.build.oil.name} at ${celsius(temperature)}, ${own.moving.build.name} goes in ${between(shallow, deep, 'mm')} of ${stroke} ${stop}; its shock pushes out with ${between(soft, hard, 'N')} at most, and the body feels ${weights(own.gravities)}.`;
+  return `Dropped ${millimetres(dropHeight)} on ${own.moving.build.oil.name} at ${celsius(temperature)}, ${own.moving.build.name} goes in ${travel} of ${stroke} and ${stop}; its shock pushes out with ${push} at most, and the body feels ${felt}.`;
 }
 
 /** From how high it bottoms. */

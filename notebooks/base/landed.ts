@@ -4,13 +4,8 @@ import type { Corner } from '../../lib/motion/corner/corner.js';
 import type { CornerOutcome } from '../../lib/motion/corner/corner-outcome.js';
 import { moveCorner } from '../../lib/motion/corner/move-corner.js';
 import type { Build, OilPart, PistonPart } from '../../lib/parts/parts.js';
-import {
-  type AirEnd,
-  cornerOf,
-  type MovingBuild,
-  movingBuild,
-  NoRoomForTheShaft,
-} from '../base/moving-build.js';
+import { formatQuantity } from '../../lib/units/index.js';
+import { type AirEnd, cornerOf, type MovingBuild, movingBuild, NoRoomForTheShaft } from './moving-build.js';
 
 /** How long a landing is followed [s]: down, up again and most of the way to rest. */
 const followed = 0.6;
@@ -60,7 +55,9 @@ function dropped(
       { duration: followed, parts: trace, tolerance: 1e-5 },
     );
   } catch (error) {
-    if (!(error instanceof InputError && error.field === 'gas.capacity')) throw error;
+    if (!(error instanceof InputError)) throw error;
+    if (error.field === 'springRate') throw tooWeak(build);
+    if (error.field !== 'gas.capacity') throw error;
     throw new NoRoomForTheShaft(
       build,
       temperature,
@@ -68,6 +65,16 @@ function dropped(
       'enough for shaft and cavity together on the way',
     );
   }
+}
+
+/** A spring that cannot carry its corner, in keys and units of the parts file. */
+function tooWeak({ name, spring }: Build): InputError {
+  const rate = spring === undefined ? '' : `, ${formatQuantity(spring.rate, 'springRate', 'N/mm', 3)}`;
+  return new InputError({
+    field: 'spring',
+    value: `${spring?.name ?? ''}${rate}`,
+    accepted: `one that, with the gas, carries the corner of ${name} within the stroke and lets it out as it falls`,
+  });
 }
 
 /** The same, or undefined where the gas has no room for it: the shaft locks on the way. */
@@ -78,6 +85,13 @@ export function landedOrLocked(...asked: Parameters<typeof landed>): Landed | un
     if (error instanceof NoRoomForTheShaft) return undefined;
     throw error;
   }
+}
+
+/** The landing at both ends of what air does in the oil, where the gas has room for it. */
+export function landedAtEnds(build: Build, temperature: number, dropHeight: number): readonly Landed[] {
+  return (['bubbles', 'early release'] as const).flatMap(
+    (end) => landedOrLocked(build, temperature, dropHeight, end) ?? [],
+  );
 }
 
 const highestSearched = 1;

@@ -1,0 +1,137 @@
+import { InputError } from '../lib/base/input-error.js';
+import { type Block, defineNotebook, quantity, severalParts } from '../lib/page/index.js';
+import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
+import { benchOil } from './base/bench.js';
+import { handChecks } from './base/by-hand.js';
+import { curveOf } from './base/chosen-shock.js';
+import { coldestOil, hottestOil, oilTemperature } from './base/day.js';
+import { dropOfWheel } from './base/drop.js';
+import { dampingPerSpeedFigure, forceFigure } from './base/force-figure.js';
+import { cornerOf, motionAssumptions, motionSources } from './base/moving-build.js';
+import { fastSpeed, middleSpeed, requireRisingSpeeds, slowSpeed } from './base/shaft-speeds.js';
+import { celsius, listed, newtons, shaftSpeed } from './base/wording.js';
+import { collarChecks } from './compare-builds/checks.js';
+import { dampingAt, sideOf, twoBuilds } from './compare-builds/sides.js';
+import {
+  dayTable,
+  forceTable,
+  landingTable,
+  partsTable,
+  pushTable,
+  rideTable,
+} from './compare-builds/tables.js';
+import { answerOf, toAdd } from './compare-builds/words.js';
+
+export const notebook = defineNotebook({
+  name: 'compare-builds',
+  order: 47,
+  title: 'Two builds side by side',
+  question:
+    'How do two builds differ, springs included: force, ride, landing, heat and cost, front against rear?',
+  parameters: {
+    builds: severalParts({
+      list: 'builds',
+      atMost: 6,
+      label: 'Builds',
+      help: 'The first two of those chosen are compared; a single one with itself on another oil.',
+    }),
+    temperature: oilTemperature,
+    coldest: coldestOil,
+    hottest: hottestOil,
+    bench: benchOil,
+    slow: slowSpeed,
+    middle: middleSpeed,
+    fast: fastSpeed,
+    sag: quantity({
+      dimension: 'ratio',
+      unit: '%',
+      label: 'Shaft in at rest',
+      help: 'Where you want the shaft as the car stands, as a part of the stroke.',
+      default: 30,
+      min: 5,
+      max: 80,
+      step: 1,
+    }),
+    drop: dropOfWheel,
+  },
+  run(parts, { builds, ...at }) {
+    requireRisingSpeeds(at);
+    if (at.coldest > at.hottest)
+      throw new InputError({
+        field: 'coldest',
+        value: celsius(at.coldest),
+        accepted: `at most the hottest, ${celsius(at.hottest)}`,
+      });
+    const chosen = twoBuilds(parts, builds);
+    const two = [sideOf(chosen[0], at), sideOf(chosen[1], at)] as const;
+    const curves = two.map(({ build }) => curveOf(build.name, build, at.temperature));
+    const rebound = two.map((side) => `${side.build.name} ${newtons(dampingAt(side, -at.middle).typical)}`);
+    const words = {
+      alt: `In rebound at ${shaftSpeed(at.middle)} and ${celsius(at.temperature)}: ${listed(rebound)}.`,
+    };
+    const add = toAdd(two);
+    const left = builds.slice(2).map(({ name }) => name);
+    const guesses = two.flatMap(({ build, landed }) =>
+      landed === undefined ? [] : cornerOf(build).guesses.map((text) => `${build.name}: ${text}`),
+    );
+    const blocks: readonly Block[] = [
+      {
+        kind: 'figure',
+        figure: forceFigure({ id: 'force', title: 'Damping of both', ...words }, curves, at.fast),
+      },
+      {
+        kind: 'figure',
+        figure: dampingPerSpeedFigure(
+          { id: 'damping', title: 'The same per speed', ...words },
+          curves,
+          at.fast,
+        ),
+      },
+      partsTable(two),
+      forceTable(two, at),
+      pushTable(two, at.bench),
+      ...(two.some(({ build }) => build.spring !== undefined)
+        ? [rideTable(two, at), landingTable(two, at)]
+        : []),
+      dayTable(two, at),
+      ...(add.length === 0
+        ? []
+        : [
+            { kind: 'heading', text: 'What the file does not say yet' } as const,
+            { kind: 'list', items: add } as const,
+          ]),
+      ...(left.length === 0
+        ? []
+        : [
+            {
+              kind: 'text',
+              text: `Not compared: ${listed(left)}; the first two under "Builds" are.`,
+            } as const,
+          ]),
+      ...collarChecks(two, at.temperature),
+      ...handChecks(two.map(({ build, model }) => ({ name: build.name, model }))),
+      ...workCautions.map((text) => ({ kind: 'caution', text }) as const),
+      {
+        kind: 'assumptions',
+        items: [
+          ...new Set([
+            ...two.flatMap(({ built }) => built.assembled.assumptions),
+            ...guesses,
+            ...forceAssumptions,
+            ...(guesses.length === 0 ? [] : motionAssumptions),
+          ]),
+        ],
+      },
+    ];
+    return {
+      answer: answerOf(two, at),
+      blocks,
+      sources: [
+        ...forceSources,
+        ...oilSources,
+        ...motionSources,
+        'Rao, Mechanical Vibrations, SI ed. 2017, chapter 2: natural frequency and damping ratio.',
+      ],
+    };
+  },
+});
