@@ -8,6 +8,8 @@ import {
   quantity,
 } from '../lib/page/index.js';
 import { formatQuantity } from '../lib/units/index.js';
+import { benchOil } from './base/bench.js';
+import { coldestOil, hottestOil } from './base/day.js';
 import { benchCautions, fillSources } from './base/fill-basis.js';
 import { celsius } from './base/wording.js';
 import { behaviour, oilSentence } from './build-sheet/behaviour.js';
@@ -20,7 +22,8 @@ import { stepsBeforeOil } from './build-sheet/steps-before-oil.js';
 import { stepsOfChecking } from './build-sheet/steps-checks.js';
 import { stepsWithOil } from './build-sheet/steps-with-oil.js';
 
-const temperature = { dimension: 'temperature', unit: '°C', min: -20, max: 80, step: 1 } as const;
+/** A shock after a long run is hotter than the oil that other pages look at. */
+const hotEnough = { max: 80 } as const;
 const mass = { dimension: 'mass', unit: 'g', min: 10, max: 2000, step: 10 } as const;
 
 export const notebook = defineNotebook({
@@ -35,14 +38,9 @@ export const notebook = defineNotebook({
       label: 'Build',
       help: 'The build to make sheets for, one for each shock.',
     }),
-    bench: quantity({
-      ...temperature,
-      label: 'Bench',
-      help: 'Temperature of oil and parts while you fill and check.',
-      default: 20,
-    }),
-    coldest: quantity({ ...temperature, label: 'Coldest', help: 'Coldest oil of the day.', default: 8 }),
-    hottest: quantity({ ...temperature, label: 'Hottest', help: 'Hottest oil of the day.', default: 45 }),
+    bench: { ...benchOil, ...hotEnough },
+    coldest: { ...coldestOil, ...hotEnough },
+    hottest: { ...hottestOil, ...hotEnough },
     smallestBubble: quantity({
       dimension: 'length',
       unit: 'mm',

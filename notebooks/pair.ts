@@ -1,4 +1,5 @@
 import { InputError } from '../lib/base/input-error.js';
+import { usualUncertainty } from '../lib/measure/reading/reading.js';
 import { type Block, defineNotebook, type Page, quantity } from '../lib/page/index.js';
 import { percent } from './base/wording.js';
 import { likelihoodCheck } from './pair/checks.js';
@@ -28,7 +29,7 @@ export const notebook = defineNotebook({
       unit: 's',
       label: 'Your stopwatch',
       help: 'How far one time of yours is usually off (standard uncertainty).',
-      default: 0.1,
+      default: usualUncertainty.stopwatch,
       min: 0.005,
       max: 1,
       step: 0.005,

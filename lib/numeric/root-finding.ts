@@ -44,8 +44,8 @@ export function bracketedRoot(f: (x: number) => number, low: number, high: numbe
   let fb = f(b);
   if (fa === 0) return { root: a, iterations: 0, residual: 0 };
   if (fb === 0) return { root: b, iterations: 0, residual: 0 };
-  // Written so that a NaN at an end is refused too.
-  if (!(fa * fb < 0)) throw new ConvergenceError(what, low, high);
+  // By signs, since a product of two small values may be 0; written so that a NaN at an end is refused too.
+  if (!(Math.sign(fa) * Math.sign(fb) < 0)) throw new ConvergenceError(what, low, high);
   for (let iterations = 1; iterations <= iterationLimit; iterations++) {
     // Every fourth step halves the bracket, so that a badly scaled function cannot crawl.
     const secant = (fa * b - fb * a) / (fa - fb);
@@ -54,7 +54,7 @@ export function bracketedRoot(f: (x: number) => number, low: number, high: numbe
     const fx = f(x);
     const width = Math.abs(b - a);
     if (fx === 0 || width <= 4e-16 * Math.abs(x)) return { root: x, iterations, residual: fx };
-    if (fx * fb < 0) {
+    if (Math.sign(fx) * Math.sign(fb) < 0) {
       a = b;
       fa = fb;
     } else {

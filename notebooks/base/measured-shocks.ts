@@ -1,4 +1,5 @@
 import { InputError } from '../../lib/base/input-error.js';
+import { usualUncertainty } from '../../lib/measure/reading/reading.js';
 import { integer } from '../../lib/page/parameters/parameters.js';
 import {
   labelDoubt,
@@ -84,7 +85,7 @@ export const measuringCautions =
 /** What the pages of measured shocks take for granted. */
 export const measuringAssumptions: readonly string[] = [
   'The shaft moves steadily over the stretch; its first millimetres are left out. Shaft and rod end are counted in the weight.',
-  'One time by hand is off by 0.1 s and all of them together by 0.05 s, a filmed one by two frames, the thermometer by 0.5 K, a scale by 2 g, each as a standard uncertainty (common practice, no source) where the file says nothing else.',
+  `One time by hand is off by ${usualUncertainty.stopwatch} s and all of them together by ${usualUncertainty.handDelay} s, a filmed one by two frames, the thermometer by ${usualUncertainty.thermometer} K, a scale by 2 g, each as a standard uncertainty (common practice, no source) where the file says nothing else.`,
   `The oil is off its label by ${100 * labelDoubt} % at most where neither file nor label says how far, a drilled hole by 15 µm, a friction of the file by a fifth.`,
   `The sensor of a dyno is off by 0.1 N and 1 % of the force, all of its forces together by ${sensorZeroDoubt} N, and it drifts by as much while a record lasts (common practice, no source); one test cannot tell its zero from the gas. Samples slower than a tenth of the fastest are left out, and windows of seven samples do not overlap, and of a long record as many are passed over that ${mostForces} forces are left at most.`,
   'The law itself is off by 2 % between the speeds measured and by 2 % more for each factor of 3 beyond: our own choice (common practice, no source).',

@@ -1,3 +1,4 @@
+import { usualUncertainty } from '../../lib/measure/reading/reading.js';
 import { duration, grams, millilitres, millimetres } from '../base/bench-wording.js';
 import { fillAssumptions } from '../base/fill-basis.js';
 import { celsius } from '../base/wording.js';
@@ -24,7 +25,7 @@ export function assumptions({ built, bleeds }: SheetNumbers): readonly string[] 
     ...built.assembled.assumptions,
     ...built.oil.assumptions,
     `Bleeding: air after filling as set above, in bubbles from ${2e3 * smallest} to ${2e3 * largest} mm across, spread evenly over the logarithm of size; each opening draws in ${Math.round(100 * drawnInShare)} % of the first air again; bleed ${Math.max(bleeds, 1)} is the last that wins back 0.1 mm of travel.`,
-    `The interval of a time comes from the tolerances of holes and thermometer, and from the oil where its label is an interval. ${built.assembled.seal.measured ? 'Friction is taken as the parts file has it.' : 'Friction is the typical one of a guess: the parts file does not say it, and the times are no better than that guess.'} A hand on a stopwatch is good to about 0.2 s: common practice, no source.`,
+    `The interval of a time comes from the tolerances of holes and thermometer, and from the oil where its label is an interval. ${built.assembled.seal.measured ? 'Friction is taken as the parts file has it.' : 'Friction is the typical one of a guess: the parts file does not say it, and the times are no better than that guess.'} One time by hand is off by ${usualUncertainty.stopwatch} s as a standard uncertainty, by less than ${2 * usualUncertainty.stopwatch} s 19 times of 20 (common practice, no source).`,
     ...fillAssumptions,
   ];
 }

@@ -1,3 +1,4 @@
+import { usualUncertainty } from '../../lib/measure/reading/reading.js';
 import type { ChecklistStep } from '../../lib/page/index.js';
 import { duration, grams, millimetres } from '../base/bench-wording.js';
 import { type HangTime, type NoTime, timedStretch } from './hang-test.js';
@@ -60,5 +61,5 @@ const massText = (mass: number): string => `${Math.round(1e3 * mass)} g`;
 
 function timeText(time: HangTime | NoTime): string {
   if (typeof time === 'string') return time;
-  return `${duration(time.typical)} (${duration(time.low)} to ${duration(time.high)}), the hand ± 0.2 s`;
+  return `${duration(time.typical)} (${duration(time.low)} to ${duration(time.high)}), the hand ± ${2 * usualUncertainty.stopwatch} s`;
 }
