@@ -33,10 +33,13 @@ function forcesAgain(search: Found): readonly Block[] {
     return (['slow', 'fast'] as const).every((pace) => {
       const { speed } = problem[pace];
       const { compression, rebound } = one.design[pace];
-      return [
-        pointAt(model, speed).dampingForce / compression,
-        -pointAt(model, -speed).dampingForce / rebound,
-      ].every((ratio) => Math.abs(ratio - 1) < 1e-9);
+      const [inward, outward] = [pointAt(model, speed).dampingForce, -pointAt(model, -speed).dampingForce];
+      // The gas of an emulsion makes one way harder and the other softer by as much; the search knows the oil alone.
+      const mixed = model.damper.gas.layout === 'emulsion';
+      const oil = (inward + outward) / 2;
+      return [(mixed ? oil : inward) / compression, (mixed ? oil : outward) / rebound].every(
+        (ratio) => Math.abs(ratio - 1) < 1e-9,
+      );
     });
   });
   return [
