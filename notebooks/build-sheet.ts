@@ -18,9 +18,11 @@ import { deviationTable } from './build-sheet/deviations.js';
 import { heatSentences, heatTable } from './build-sheet/heat-table.js';
 import { type SheetNumbers, sheetNumbers } from './build-sheet/numbers.js';
 import { answer, assumptions } from './build-sheet/page-words.js';
+import { readingBlocks } from './build-sheet/readings.js';
 import { stepsBeforeOil } from './build-sheet/steps-before-oil.js';
 import { stepsOfChecking } from './build-sheet/steps-checks.js';
 import { stepsWithOil } from './build-sheet/steps-with-oil.js';
+import { takenTimes } from './build-sheet/taken-times.js';
 
 /** A shock after a long run is hotter than the oil that other pages look at. */
 const hotEnough = { max: 80 } as const;
@@ -73,6 +75,7 @@ export const notebook = defineNotebook({
       help: 'The second weight; with it friction and oil are told apart.',
       default: 50,
     }),
+    ...takenTimes,
     holeTolerance: quantity({
       dimension: 'length',
       unit: 'mm',
@@ -126,7 +129,7 @@ export const notebook = defineNotebook({
       step: 0.05,
     }),
   },
-  run(_parts, values) {
+  run(parts, values) {
     if (!(values.lighterWeight < values.weight)) {
       throw new InputError({
         field: 'lighterWeight',
@@ -163,6 +166,7 @@ export const notebook = defineNotebook({
         ],
       },
       heatTable(numbers, values),
+      ...readingBlocks(numbers, values, parts.measurements ?? []),
       ...sheets,
       deviationTable(),
       ...sheetChecks(numbers, values),

@@ -29,17 +29,18 @@ export function timedStretch({ build }: BuiltShock): { readonly from: number; re
   return { from: workingStroke.to * stroke, to: workingStroke.from * stroke };
 }
 
-/** Time of a hung weight with its interval, or why there is none. */
+/** Time of a hung weight with its interval, over the working stroke unless said otherwise, or why there is none. */
 export function hangTime(
   built: BuiltShock,
   temperature: number,
   mass: number,
   tolerances: Tolerances,
+  stretch: { readonly from: number; readonly to: number } = timedStretch(built),
 ): HangTime | NoTime {
   const time = (at: number, deviation: Deviation): number =>
     pullOutTime(damperAt(built, at, deviation), built.shock, {
       pull: mass * standardGravity,
-      ...timedStretch(built),
+      ...stretch,
     });
   try {
     return {

@@ -9,7 +9,11 @@ import { type OilOut, oilOutOnClosing } from '../../lib/fill/chamber/oil-out.js'
 import { lockPosition } from '../../lib/fill/chamber/pressure-inside.js';
 import { staticForce } from '../../lib/fill/chamber/static-force.js';
 import { creepSpeed } from '../../lib/fill/friction/creep-speed.js';
-import { frictionRulesBelow, rideHeightBand } from '../../lib/fill/friction/seal-measurement.js';
+import {
+  frictionRulesBelow,
+  rideHeightBand,
+  slowHandSpeed,
+} from '../../lib/fill/friction/seal-measurement.js';
 import { type ShockLength, shockLength } from '../../lib/fill/length/shock-length.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { lengthsOf } from '../../lib/parts/assembly/lengths-of.js';
@@ -62,6 +66,8 @@ export interface SheetNumbers {
   /** Speed at which the gas pushes the shaft out from full compression [m/s]; 0 where friction holds it. */
   readonly creep: number;
   readonly frictionSpeed: number | undefined;
+  /** Fastest hand on the scale that is still slow [m/s]; undefined without friction, or where every hand is. */
+  readonly slowHand: number | undefined;
   readonly rideBand: number | undefined;
   /** Shaft travel for each wheel travel, of the parts file where it says so. */
   readonly motionRatio: number;
@@ -125,6 +131,8 @@ export function sheetNumbers(build: Build, choices: Choices): SheetNumbers {
     hungLighter: hangTime(built, bench, choices.lighterWeight, tolerances),
     creep: endPush === undefined ? 0 : Math.max(creepSpeed(model, Math.max(endPush, 0)), 0),
     frictionSpeed: frictionRulesBelow(model, body.seal.typical.kineticForce),
+    slowHand:
+      body.seal.typical.kineticForce > 0 ? slowHandSpeed(model, body.seal.typical.kineticForce) : undefined,
     motionRatio,
     rideBand:
       spring === undefined

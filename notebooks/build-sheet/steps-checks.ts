@@ -1,5 +1,6 @@
 import { usualUncertainty } from '../../lib/measure/reading/reading.js';
 import type { ChecklistStep } from '../../lib/page/index.js';
+import { formatQuantity } from '../../lib/units/index.js';
 import { duration, grams, millimetres } from '../base/bench-wording.js';
 import { type HangTime, type NoTime, timedStretch } from './hang-test.js';
 import type { Choices, SheetNumbers } from './numbers.js';
@@ -19,7 +20,7 @@ export function stepsOfChecking(numbers: SheetNumbers, choices: Choices): readon
     },
     {
       title: 'Hang a lighter weight',
-      text: `The same stretch. Two times tell friction and oil apart: friction is (m₁ t₁ − m₂ t₂) / (t₁ − t₂), m and t of both weights.`,
+      text: `The same stretch. Two times tell friction and oil apart: without gas, friction is (m₁ t₁ − m₂ t₂) / (t₁ − t₂), m and t of both weights; write the times into the settings of this page, and it says friction and damping with gas and the hand’s error.`,
       aim: `${massText(choices.lighterWeight)}: ${timeText(numbers.hungLighter)}`,
       prevents: 'friction taken for thick oil',
       writeIns: [
@@ -37,11 +38,15 @@ export function stepsOfChecking(numbers: SheetNumbers, choices: Choices): readon
   ];
 }
 
-function pushStep({ built, pushes }: SheetNumbers): ChecklistStep {
+function pushStep({ built, pushes, slowHand }: SheetNumbers): ChecklistStep {
   const friction = built.build.shock.seal.typical.kineticForce;
+  const slowly =
+    slowHand === undefined
+      ? 'slowly'
+      : `slowly: below ${formatQuantity(slowHand, 'speed', 'mm/s', 2)}, above which damping adds more than a tenth of the friction`;
   return {
     title: 'Push at three places',
-    text: 'On the scale as for the friction, slowly. At each place read going down and coming up; below nothing the scale is pulled, and the shaft does not come back by itself.',
+    text: `On the scale as for the friction, ${slowly}. At each place read going down and coming up; below nothing the scale is pulled, and the shaft does not come back by itself.`,
     ...(pushes.length === 0 ? { aim: 'The shaft locks before the first of them' } : {}),
     prevents: 'a closing position that slipped, and sticky seals',
     writeIns: pushes.map(({ position, gas }) => ({
