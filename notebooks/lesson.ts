@@ -3,18 +3,21 @@ import { formatQuantity } from '../lib/units/index.js';
 import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
 import { chosenBuild } from './base/chosen-shock.js';
 import { hottestOil, oilTemperature } from './base/day.js';
+import { measuringCautions } from './base/measured-shocks.js';
 import { requireRunsIn } from './base/piston-in-bore.js';
 import { middleSpeed, slowSpeed } from './base/shaft-speeds.js';
 import { requireSlowBelowMiddle } from './base/slow-below-fast.js';
 import { celsius, newtons, shaftSpeed } from './base/wording.js';
 import { bench, type Change, holdsBack, holesText } from './lesson/bench.js';
 import { countExperiment, diameterExperiment, temperatureExperiment } from './lesson/experiments.js';
+import { twoWeightsExperiment } from './lesson/two-weights.js';
 
 export const notebook = defineNotebook({
   name: 'lesson',
   order: 5,
-  title: 'Three experiments: predict, then look',
-  question: 'What do the size of the holes, their number and the warmth of the oil do to damping?',
+  title: 'Four experiments: predict, then look',
+  question:
+    'What do the size of the holes, their number and the warmth of the oil do to damping, and why are two weights hung on a shock?',
   parameters: {
     wider: quantity({
       dimension: 'length',
@@ -69,6 +72,7 @@ export const notebook = defineNotebook({
       slow,
       middle,
     });
+    const base = bench(size, build, start);
     const wider = formatQuantity(values.wider, 'length', 'mm', 3);
     const blocks: readonly Block[] = [
       {
@@ -85,12 +89,14 @@ export const notebook = defineNotebook({
       temperatureExperiment(
         compared({ temperature: values.hottest }, [celsius(values.temperature), celsius(values.hottest)]),
       ),
+      { kind: 'heading', text: 'Two weights' },
+      twoWeightsExperiment(build, base, values.temperature),
+      { kind: 'caution', text: measuringCautions },
       ...workCautions.map((text): Block => ({ kind: 'caution', text })),
       { kind: 'assumptions', items: forceAssumptions },
     ];
-    const base = bench(size, build, start);
     return {
-      answer: `In rebound ${holesText(values.count)} of ${size} ${values.count === 1 ? 'holds' : 'hold'} back with ${newtons(holdsBack(base, slow))} at ${shaftSpeed(slow)} and ${newtons(holdsBack(base, middle))} at ${shaftSpeed(middle)}; three changes, each to be guessed first and checked by hand.`,
+      answer: `In rebound ${holesText(values.count)} of ${size} ${values.count === 1 ? 'holds' : 'hold'} back with ${newtons(holdsBack(base, slow))} at ${shaftSpeed(slow)} and ${newtons(holdsBack(base, middle))} at ${shaftSpeed(middle)}; three changes and two weights, each to be guessed first and checked by hand.`,
       blocks,
       sources: [...forceSources, ...oilSources],
     };

@@ -114,7 +114,7 @@ describe.each(cases)('$file, $wider mm, $more holes', ({ file, now, hot, wider, 
   });
 
   it('checks by hand pass, and the tables have what they ask for', () => {
-    expect(allBlocks(page).filter(({ kind }) => kind === 'check')).toHaveLength(3);
+    expect(allBlocks(page).filter(({ kind }) => kind === 'check')).toHaveLength(4);
     expect(pagePassed(page)).toBe(true);
     // Poiseuille and Sampson, worked out on the first row: Δp = μ V / d · (6π + 32 L/d).
     const [viscosity = 0, speed = 0, drop = 0] = (tableOf(page, 'by-hand-diameter').rows[0] ?? [])
@@ -126,7 +126,78 @@ describe.each(cases)('$file, $wider mm, $more holes', ({ file, now, hot, wider, 
     const force = Number(rowOf(page, 'by-hand-temperature', `${(now - 273.15).toFixed(0)} °C`)[1]);
     expect(force / rebound(parts, start)(1e-3)).toBeCloseTo(1, 6);
     expect(JSON.stringify(page)).not.toMatch(/NaN|Infinity|undefined/u);
-    expect(wordsOf(page)).not.toMatch(/weight|at most|limit|\btears?\b/u);
+    expect(wordsOf(page)).not.toMatch(/at most|limit|\btears?\b/u);
+  });
+});
+
+/** The four shocks and weights of the last experiment, from its question and its table. */
+function weighed(page: Page) {
+  const block = page.blocks.find((one) => one.kind === 'reveal' && one.id === 'two-weights');
+  if (block?.kind !== 'reveal') throw new Error('no two weights');
+  const { rows, columns } = tableOf(page, 'by-hand-weights');
+  const masses = columns.slice(3).map(({ label }) => numbersIn(label, /([\d.]+)\s(?:g|kg)/u)[0] ?? 0);
+  const shocks = rows.map((row) => {
+    const [friction = 0, thicker = 0, slow = 0, quick = 0] = row.slice(1).map(Number);
+    return { friction, thicker, slow, quick };
+  });
+  return { block, masses, shocks };
+}
+
+describe.each(['demo', 'twoCars', 'smallest'] as const)('two weights on the shock of %s', (file) => {
+  const page = pageOf(notebook, files[file]);
+  const { block, masses, shocks } = weighed(page);
+  const [bench, other] = shocks;
+
+  it('one weight does not tell the two apart, the second does: less of it goes into friction', () => {
+    if (bench === undefined || other === undefined) throw new Error('not two shocks');
+    expect(other.slow / bench.slow).toBeCloseTo(1, 6);
+    expect(other.friction).toBeGreaterThan(bench.friction);
+    expect(other.thicker).toBeLessThan(1);
+    // By hand, t = c s / (m g − F), with the gas left out: 40 % of what moved the oil goes into the other's friction.
+    const [light, heavy] = [masses[0] ?? 0, masses[1] ?? 0].map((grams) => (grams / 1000) * 9.80665);
+    const ratio = 0.6 * (((heavy ?? 0) - bench.friction) / ((heavy ?? 0) - other.friction));
+    expect(heavy).toBeCloseTo(2 * (light ?? 0), 9);
+    expect(Math.abs(other.quick / bench.quick / ratio - 1)).toBeLessThan(0.06);
+    expect(ratio).toBeLessThan(1);
+    const [text] = block.blocks;
+    expect(text?.kind === 'text' ? text.text : '').toMatch(/^B\. The other one takes/u);
+    expect(block.choices[1]).toContain('more friction and thinner oil');
+    expect(block.question).toContain('% thinner');
+  });
+
+  it('the times are those of the damper itself', () => {
+    if (bench === undefined) throw new Error('no shock');
+    const { builds } = files[file];
+    const [build] = builds;
+    if (build === undefined) throw new Error('no build');
+    const { stroke } = build.shock;
+    const temperature = Number(file === 'twoCars' ? 292.15 : 293.15);
+    const force = rebound(files[file], { count: 2, diameter: 1.6e-3, temperature });
+    const way = 0.75 * stroke;
+    const text = block.blocks.flatMap((one) => (one.kind === 'text' ? [one.text] : []))[1] ?? '';
+    const [gas = 0] = numbersIn(text.replaceAll('\u00a0', ' '), /the push of the gas, ([\d.]+) N/u);
+    // At the mean speed it damps as much as weight and gas pull beyond friction.
+    const pull = ((masses[0] ?? 0) / 1000) * 9.80665 + gas - bench.friction;
+    expect(Math.abs(force(way / bench.slow) / pull - 1)).toBeLessThan(0.05);
+  });
+
+  it('the formula gives friction back, and says what a hand leaves open', () => {
+    const check = block.blocks.find(({ kind }) => kind === 'check');
+    expect(check?.kind === 'check' && check.passed).toBe(true);
+    const detail = check?.kind === 'check' ? check.detail.replaceAll('\u00a0', ' ') : '';
+    const [byHand = 0, byHandOther = 0] = numbersIn(detail, /^([\d.]+) N and ([\d.]+) N by hand/u);
+    expect(byHand).toBeLessThan((bench?.friction ?? 0) + 0.005);
+    expect(byHandOther).toBeLessThan((other?.friction ?? 0) + 0.005);
+    expect(byHand).toBeGreaterThan(0.8 * (bench?.friction ?? 0));
+    const text = block.blocks.flatMap((one) => (one.kind === 'text' ? [one.text] : []))[1] ?? '';
+    if (bench === undefined) throw new Error('no shock');
+    const [said = 0] = numbersIn(
+      text.replaceAll('\u00a0', ' '),
+      /it would be [\d.]+ ± ([\d.]+) N on the bench/u,
+    );
+    const more = (((masses[1] ?? 0) - (masses[0] ?? 0)) / 1000) * 9.80665;
+    const error = (2 * more * Math.hypot(bench.slow, bench.quick) * 0.1) / (bench.slow - bench.quick) ** 2;
+    expect(said / error).toBeCloseTo(1, 1);
   });
 });
 
