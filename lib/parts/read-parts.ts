@@ -13,6 +13,7 @@ import { schemaFindings } from './schema/schema-issue.js';
 import { shockSchema } from './schema/shock-schema.js';
 import { springSchema } from './schema/spring-schema.js';
 import { located } from './source/field-place.js';
+import { withLineFeeds } from './source/file-text.js';
 import type { Finding } from './source/finding.js';
 import { PartsFileError, type PartsFileProblem } from './source/parts-file-error.js';
 import { sourceFaults } from './source/source-faults.js';
@@ -38,7 +39,7 @@ export function readParts(text: string, fileName = 'parts file'): Parts {
     if (problems.length > 0) throw new PartsFileError(fileName, problems);
   };
   refuse(sizeFaults(text));
-  const tree = sourceTree(text);
+  const tree = sourceTree(withLineFeeds(text));
   refuse(syntaxFaults(tree));
   refuse(documentFaults(tree));
   const { parts, findings } = checked(tree.documents[0]?.toJS({ maxAliasCount: 0 }));

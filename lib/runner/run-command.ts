@@ -14,6 +14,7 @@ import {
 import { type DynoEntry, withDyno } from '../parts/dyno-entry.js';
 import { PartsFileError, readParts } from '../parts/index.js';
 import type { PartsFile } from '../parts/parts-file.js';
+import { fileText } from '../parts/source/file-text.js';
 import { useMeasured } from '../parts/use-measured.js';
 import { QuantityError } from '../units/index.js';
 import { listNotebooks } from './build/notebook-list.js';
@@ -119,10 +120,12 @@ async function factsOf(notebooks: readonly Notebook[], around: Surroundings): Pr
 }
 
 async function readPartsFile(command: Command, around: Surroundings): Promise<PartsFile> {
-  const read = (name: string): Promise<string> =>
-    readFile(path.resolve(around.workingFolder, name), 'utf8').catch((error: unknown) => {
+  const read = async (name: string): Promise<string> => {
+    const bytes = await readFile(path.resolve(around.workingFolder, name)).catch((error: unknown) => {
       throw fileError(`cannot read ${name}`, error);
     });
+    return fileText(bytes, name);
+  };
   const name = command.partsFile ?? around.demoParts;
   const text = await read(name);
   // Faults of the parts are told before a dyno file moves its lines.

@@ -1,3 +1,4 @@
+export { groupedNumberFault } from './comma-number.js';
 export {
   describeDimension,
   formatQuantity,

@@ -1,5 +1,6 @@
 import { requireFinite } from '../base/checks.js';
 import { DashpotError } from '../base/dashpot-error.js';
+import { groupedNumberFault } from './comma-number.js';
 import { type Dimension, findUnit, type Unit, unitTable } from './unit-table.js';
 
 /**
@@ -92,7 +93,12 @@ export function parseQuantity(text: string, dimension: Dimension): number {
   const [, digits = '', written = ''] = match;
   const symbol = tableSymbol(written);
   const unit = findUnit(dimension, symbol);
-  if (unit === undefined) throw new QuantityError(`${unitFault(text, symbol)}; write ${wanted}`);
+  if (unit === undefined) {
+    const grouped = groupedNumberFault(text);
+    throw new QuantityError(
+      grouped === undefined ? `${unitFault(text, symbol)}; write ${wanted}` : `${quoted(text)} ${grouped}`,
+    );
+  }
   const value = toSi(Number(digits.replaceAll('−', '-')), unit);
   if (!Number.isFinite(value)) throw new QuantityError(`${quoted(text)} is too large a number for ${wanted}`);
   return value;

@@ -44,10 +44,25 @@ describe('units and numbers', () => {
       'decimal comma in braces',
       '1.7 mm',
       '1,7 mm',
-      [
-        '19:31 pistons[0].holes[0].diameter: needs a unit, for example "1.7 mm", got 1',
-        '19:33 pistons[0].holes[0]["7 mm"]: unknown key; if it is the rest of a number with a comma, write a point',
-      ].join('\n'),
+      '19:31 pistons[0].holes[0].diameter: "1,7 mm" has a decimal comma where a point is needed',
+    ],
+    [
+      'comma before three digits',
+      '350 cSt',
+      '1,000 cSt',
+      '6:16 oils[0].viscosity: "1,000 cSt" can mean 1000 cSt or 1 cSt; write the one that you mean, without a comma',
+    ],
+    [
+      'comma before three digits in braces',
+      '1.7 mm',
+      '1,250 mm',
+      '19:31 pistons[0].holes[0].diameter: "1,250 mm" can mean 1250 mm or 1.25 mm; write the one that you mean, without a comma',
+    ],
+    [
+      'comma before three digits of a count',
+      'count: 2',
+      'count: 1,000',
+      '19:18 pistons[0].holes[0].count: "1,000" can mean 1000 or 1; write the one that you mean, without a comma',
     ],
     [
       '1e400 with a unit',

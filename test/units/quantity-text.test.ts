@@ -62,6 +62,20 @@ describe('parseQuantity refuses', () => {
   it.each([
     ['1.7', 'length', `"1.7" has no unit; ${length}`],
     ['1,7 mm', 'length', `"1,7 mm" has a decimal comma where a point is needed; ${length}`],
+    ['0,500 mm', 'length', `"0,500 mm" has a decimal comma where a point is needed; ${length}`],
+    ['1,0000 mm', 'length', `"1,0000 mm" has a decimal comma where a point is needed; ${length}`],
+    [
+      '1,000 cSt',
+      'kinematicViscosity',
+      '"1,000 cSt" can mean 1000 cSt or 1 cSt; write the one that you mean, without a comma',
+    ],
+    [
+      '12,340mm',
+      'length',
+      '"12,340mm" can mean 12340 mm or 12.34 mm; write the one that you mean, without a comma',
+    ],
+    ['1,000.5 mm', 'length', '"1,000.5 mm" has commas between its digits; write 1000.5 mm'],
+    ['1,000,000 mm', 'length', '"1,000,000 mm" has commas between its digits; write 1000000 mm'],
     ['1 000 mm', 'length', `"1 000 mm" has a space inside the number; ${length}`],
     ['350 cSt', 'length', `"350 cSt" is a kinematic viscosity; ${length}`],
     ['1.7 MM', 'length', `the unit "MM" in "1.7 MM" is not accepted; ${length}`],

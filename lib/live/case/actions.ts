@@ -1,4 +1,5 @@
 import { type PartsFile, partsFile } from '../../parts/parts-file.js';
+import { fileText } from '../../parts/source/file-text.js';
 import { takeFile } from './bench.js';
 import { choicesIn, otherChoices } from './choices.js';
 import { failureText } from './failure.js';
@@ -10,7 +11,7 @@ export interface Actions {
   /** Back to the settings of the start; parts stay as they are. */
   reset(): void;
   /** Begins anew with a parts file from disk. */
-  openFile(name: string, text: string): void;
+  openFile(name: string, bytes: Uint8Array): void;
   /** Goes on with a changed parts file, compared with what it was. */
   editFile(changed: () => PartsFile): void;
   /** Back to the parts that the page came with. */
@@ -51,7 +52,7 @@ export function actions(session: Session, follow: () => void, complain: (text: s
       bench.choices = otherChoices(parameters, bench.choices);
       follow();
     },
-    openFile: (name, text) => take(() => partsFile(name, text), true),
+    openFile: (name, bytes) => take(() => partsFile(name, fileText(bytes, name)), true),
     editFile: (changed) => take(changed, false),
     back: () => take(() => bench.origin, true),
     arrive(address) {

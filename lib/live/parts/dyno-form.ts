@@ -1,5 +1,6 @@
 import { html } from '../../page/html/html.js';
 import type { PartsFile } from '../../parts/parts-file.js';
+import { fileText } from '../../parts/source/file-text.js';
 import { elementIn } from '../document/element-in.js';
 import { domNodes } from '../document/patch.js';
 import { dynoAdded } from './file-edits.js';
@@ -28,12 +29,11 @@ export function dynoForm(edited: (change: () => PartsFile) => void): DynoForm {
     const [chosen] = file.files ?? [];
     const before = shown;
     if (chosen === undefined || before === undefined) return;
-    const record = await chosen.text();
+    const bytes = new Uint8Array(await chosen.arrayBuffer());
     // The same file can be chosen again after it was changed on disk.
     file.value = '';
     const [shock, zeroAt] = [written('shock'), written('zero')];
     const entry = {
-      record,
       build: build.value,
       temperature: written('temperature'),
       ...(shock === '' ? {} : { shock }),
@@ -41,7 +41,7 @@ export function dynoForm(edited: (change: () => PartsFile) => void): DynoForm {
     };
     told.textContent = '';
     edited(() => {
-      const next = dynoAdded(before, entry);
+      const next = dynoAdded(before, { ...entry, record: fileText(bytes, chosen.name) });
       const said = `${chosen.name} is the last of the measurements; choose its shock in the settings, and save the parts file to keep it.`;
       made = { file: next, said };
       return next;

@@ -16,7 +16,7 @@ export interface PartsPanel {
 /** What the panel tells of. */
 export interface PartsListeners {
   /** A file was opened from disk. */
-  readonly opened: (name: string, text: string) => void;
+  readonly opened: (name: string, bytes: Uint8Array) => void;
   /** A part is to be changed, copied or removed; the change is made where its faults are told. */
   readonly edited: (change: () => PartsFile) => void;
   /** The reader wants the parts that the page came with. */
@@ -59,7 +59,7 @@ export function partsPanel(
   file.addEventListener('change', async () => {
     const [chosen] = file.files ?? [];
     // The same file can be chosen again after it was changed on disk.
-    if (chosen !== undefined) opened(chosen.name, await chosen.text());
+    if (chosen !== undefined) opened(chosen.name, new Uint8Array(await chosen.arrayBuffer()));
     file.value = '';
   });
   const [save, original, forget] = element.querySelectorAll('.file button');

@@ -26,8 +26,6 @@ export function record<Shape extends z.core.$ZodLooseShape>(
 }
 
 function unknownKey(key: string, known: readonly string[]): string {
-  // In braces, `{ diameter: 1,7 mm }` is a diameter of 1 and a key "7 mm".
-  if (/^\d/u.test(key)) return 'unknown key; if it is the rest of a number with a comma, write a point';
   return unknownName('unknown key', key, known, 'accepted are');
 }
 
