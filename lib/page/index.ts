@@ -10,6 +10,7 @@ export type {
   CheckBlock,
   FigureBlock,
   HeadingBlock,
+  LinesBlock,
   ListBlock,
   TableBlock,
   TextBlock,

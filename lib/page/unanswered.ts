@@ -1,20 +1,43 @@
-import { requireKind, requireRecord } from '../base/checks.js';
+import { InputError } from '../base/input-error.js';
+import type { Parts } from '../parts/parts.js';
+import type { Block } from './blocks/block.js';
 import type { Page } from './blocks/page.js';
+import { type Missing, missingLines } from './missing-lines.js';
+import { ParameterError } from './parameters/parameter-error.js';
 
 /**
  * The page of a notebook that the parts file does not say enough for.
  *
  * @param reason - what the notebook was refused with
- * @returns a page that says what is missing
+ * @param parts - the parts file
+ * @returns a page that says what is missing, and shows lines to copy where lines of the file would help
  *
  * @public
  */
-export function unansweredPage(reason: Error): Page {
-  requireRecord(reason, 'reason');
-  requireKind(reason.message, 'string', 'reason.message');
+export function unansweredPage(reason: Error, parts: Parts): Page {
   return {
     answer: 'These parts do not say enough to answer this yet.',
-    blocks: reason.message.split('\n').map((text) => ({ kind: 'text', text }) as const),
+    blocks: [
+      ...reason.message.split('\n').map((text) => ({ kind: 'text', text }) as const),
+      ...missingOf(reason, parts).flatMap((missing): Block[] => {
+        const { advice, lines } = missingLines(missing, parts);
+        return [
+          { kind: 'text', text: advice },
+          { kind: 'lines', text: lines },
+        ];
+      }),
+    ],
     sources: [],
   };
+}
+
+const lists: readonly Missing[] = ['builds', 'oils', 'pistons', 'shocks', 'spring'];
+
+/** What of a parts file the page was refused for, in the order in which it stands in a file. */
+function missingOf(reason: Error, { measurements = [] }: Parts): readonly Missing[] {
+  if (reason instanceof ParameterError)
+    return lists.filter((list) => new RegExp(`the parts file has no ${list}`, 'u').test(reason.message));
+  if (!(reason instanceof InputError)) return [];
+  if (reason.field === 'which') return measurements.length === 0 ? ['measurements'] : [];
+  return (['spring', 'shop', 'timed'] as const).filter((field) => field === reason.field);
 }

@@ -12,6 +12,11 @@ interface Loose {
   readonly shocks: readonly ShockPart[];
 }
 
+/** The name of a build that is made. */
+export function madeName({ shock, piston }: Pick<Build, 'shock' | 'piston'>): string {
+  return `${shock.name}, ${piston.name}`;
+}
+
 /** Builds of a file that names none: every piston that fits, in every shock, with the first oil. */
 export function madeBuilds({ oils, pistons, shocks }: Loose): {
   readonly builds: readonly Build[];
@@ -24,7 +29,7 @@ export function madeBuilds({ oils, pistons, shocks }: Loose): {
   for (const shock of shocks) {
     for (const piston of pistons) {
       if (builds.length === mostMade || buildFault({ shock, piston, oil }) !== undefined) continue;
-      builds.push({ name: `${shock.name}, ${piston.name}`, shock, piston, oil, quantity: 1 });
+      builds.push({ name: madeName({ shock, piston }), shock, piston, oil, quantity: 1 });
     }
   }
   if (builds.length === 0)

@@ -53,7 +53,7 @@ export function startOf(notebook: Notebook, file: PartsFile, given: ParameterTex
     return caseOf(notebook, file, given);
   } catch (error) {
     if (!expectedFailure(error)) throw error;
-    return caseWith(file, unansweredPage(error), {}, []);
+    return caseWith(file, unansweredPage(error, file.parts), {}, []);
   }
 }
 

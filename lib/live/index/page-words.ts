@@ -11,6 +11,7 @@ function blockWords(block: Block): readonly string[] {
   switch (block.kind) {
     case 'heading':
     case 'text':
+    case 'lines':
     case 'caution':
       return [block.text];
     case 'list':

@@ -7,6 +7,7 @@ import type {
   CheckBlock,
   FigureBlock,
   HeadingBlock,
+  LinesBlock,
   ListBlock,
   TableBlock,
   TextBlock,
@@ -17,6 +18,7 @@ import {
   checkBlockShape,
   figureBlockShape,
   headingBlockShape,
+  linesBlockShape,
   listBlockShape,
   tableBlockShape,
   textBlockShape,
@@ -32,6 +34,7 @@ import { revealBlockShape } from './reveal.js';
 export type Block =
   | HeadingBlock
   | TextBlock
+  | LinesBlock
   | ListBlock
   | FigureBlock
   | TableBlock
@@ -45,6 +48,7 @@ export type Block =
 export const blockShape: Shape = byKind({
   heading: headingBlockShape,
   text: textBlockShape,
+  lines: linesBlockShape,
   list: listBlockShape,
   figure: figureBlockShape,
   table: tableBlockShape,

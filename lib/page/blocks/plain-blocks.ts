@@ -30,6 +30,19 @@ export interface TextBlock {
 export const textBlockShape: Shape = { kind: oneOf('text'), text: someText };
 
 /**
+ * Lines to copy into a file, shown as they stand.
+ *
+ * @public
+ */
+export interface LinesBlock {
+  readonly kind: 'lines';
+  readonly text: string;
+}
+
+/** Form of {@link LinesBlock}. */
+export const linesBlockShape: Shape = { kind: oneOf('lines'), text: someText };
+
+/**
  * Short items under each other.
  *
  * @public

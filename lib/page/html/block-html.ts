@@ -28,6 +28,8 @@ export function blockHtml(block: Block, figuresBefore: number, pictures: Picture
       return html`<h2>${block.text}</h2>`;
     case 'text':
       return html`<p>${prose(block.text)}</p>`;
+    case 'lines':
+      return html`<pre class="lines" role="region" aria-label="Lines to copy" tabindex="0">${block.text}</pre>`;
     case 'list':
       return html`<ul>${items(block.items)}</ul>`;
     case 'figure':

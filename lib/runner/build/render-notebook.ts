@@ -60,7 +60,11 @@ export async function renderUnanswered(
   unanswered: Error,
   facts: RunFacts,
 ): Promise<RenderedNotebook> {
-  const rendered = await renderPage(notebook, unansweredPage(unanswered), [], { file, given: {}, facts });
+  const rendered = await renderPage(notebook, unansweredPage(unanswered, file.parts), [], {
+    file,
+    given: {},
+    facts,
+  });
   return { ...rendered, unanswered };
 }
 
