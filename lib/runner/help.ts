@@ -5,6 +5,7 @@ export function generalHelp(notebooks: readonly Notebook[]): string {
   const width = Math.max(...notebooks.map(({ name }) => name.length));
   return `Usage: npm start                                  render every notebook with the demo parts
        npm start -- --parts FILE                  render every notebook with your own
+       npm start -- --new FILE                    ask for your first parts file, step by step
        npm start -- NOTEBOOK [--parts FILE] [--PARAMETER VALUE]…
        npm start -- NOTEBOOK --help               list the parameters of a notebook
 

@@ -17,6 +17,7 @@ import type { PartsFile } from '../parts/parts-file.js';
 import { fileText } from '../parts/source/file-text.js';
 import { useMeasured } from '../parts/use-measured.js';
 import { QuantityError } from '../units/index.js';
+import { askFirstFile } from './ask-first-file.js';
 import { listNotebooks } from './build/notebook-list.js';
 import type { RenderedNotebook, RunFacts } from './build/render-notebook.js';
 import { writeFiles } from './build/write-files.js';
@@ -33,6 +34,8 @@ export interface Surroundings {
   /** Folder for the pages unless the user names one. */
   readonly outFolder: string;
   readonly version: string;
+  /** The next line that the user types; nothing once the input has ended. Where it is not given, nobody can be asked. */
+  readonly nextLine?: () => Promise<string | undefined>;
   readonly print: (line: string) => void;
   readonly printError: (line: string) => void;
 }
@@ -47,6 +50,11 @@ export async function runCommand(args: readonly string[], around: Surroundings):
     const command = readCommandLine(args, notebooks);
     if (command.help) {
       around.print(command.notebook === undefined ? generalHelp(notebooks) : notebookHelp(command.notebook));
+      return 0;
+    }
+    if (command.newFile !== undefined) {
+      const { nextLine = async () => undefined } = around;
+      await askFirstFile(command.newFile, { ...around, nextLine });
       return 0;
     }
     return await renderAll(command.notebook === undefined ? notebooks : [command.notebook], command, around);

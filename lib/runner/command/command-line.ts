@@ -9,6 +9,8 @@ export interface Command {
   /** The notebook named; all of them where none is. */
   readonly notebook?: Notebook;
   readonly help: boolean;
+  /** Path of a first parts file to ask for. */
+  readonly newFile?: string;
   /** Path of the parts file as written. */
   readonly partsFile?: string;
   /** Folder for the pages as written. */
@@ -24,7 +26,7 @@ export interface Command {
 export type DynoOption = Omit<DynoEntry, 'record'> & { readonly file: string };
 
 const dynoOptions = ['dyno', 'dyno-build', 'dyno-shock', 'dyno-temperature', 'dyno-zero-at'] as const;
-const ownOptions: readonly string[] = ['parts', 'use', 'out', 'help', ...dynoOptions];
+const ownOptions: readonly string[] = ['parts', 'new', 'use', 'out', 'help', ...dynoOptions];
 
 /**
  * Reads the command line: `[notebook] [--parts FILE] [--dyno FILE …] [--use measured] [--out DIR] [--help] [--parameter value]…`.
@@ -49,11 +51,12 @@ export function readCommandLine(args: readonly string[], notebooks: readonly Not
     if (!known.includes(token.name)) throw new CommandError(unknownOption(token.name, known, notebook));
     given.set(token.name, [...(given.get(token.name) ?? []), givenValue(token.name, token.value)]);
   }
-  const [partsFile, outFolder] = [once('parts', given), once('out', given)];
+  const [partsFile, newFile, outFolder] = [once('parts', given), once('new', given), once('out', given)];
   return {
     ...(notebook === undefined ? {} : { notebook }),
     help: given.has('help'),
     ...(partsFile === undefined ? {} : { partsFile }),
+    ...(newFile === undefined ? {} : { newFile }),
     ...(outFolder === undefined ? {} : { outFolder }),
     asMeasured: asMeasured(once('use', given)),
     ...dynoOption(given),

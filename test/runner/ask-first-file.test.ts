@@ -1,0 +1,66 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { readParts } from '../../lib/parts/index.js';
+import { askFirstFile } from '../../lib/runner/ask-first-file.js';
+
+describe('a first parts file that is asked for', () => {
+  let folder: string;
+  beforeEach(() => {
+    folder = mkdtempSync(path.join(tmpdir(), 'dashpot-first-'));
+  });
+  afterEach(() => rmSync(folder, { recursive: true, force: true }));
+
+  /** Types these lines at the questions; what was said, and what was refused. */
+  async function asked(
+    ...typed: readonly string[]
+  ): Promise<{ readonly said: string; readonly refused: string }> {
+    const [said, left] = [[] as string[], [...typed]];
+    const desk = {
+      workingFolder: folder,
+      print: (line: string) => said.push(line),
+      nextLine: async () => left.shift(),
+    };
+    const refused = await askFirstFile('mine.yaml', desk).then(
+      () => '',
+      (error: Error) => error.message,
+    );
+    return { said: said.join('\n'), refused };
+  }
+
+  const written = (): string => readFileSync(path.join(folder, 'mine.yaml'), 'utf8');
+  const good = ['12 mm', '3 mm', '25 mm', '11.9 mm', '2.5 mm', '1.6 mm', '2', '30 wt'];
+
+  it('is accepted by the reader, and says what to do next', async () => {
+    const { said, refused } = await asked(...good);
+    expect(refused).toBe('');
+    expect(said).toContain('npm start -- --parts mine.yaml');
+    expect(readParts(written()).pistons[0]?.piston.holes).toMatchObject([{ count: 2, diameter: 0.0016 }]);
+  });
+
+  it('asks again, with the reason, at the step where nonsense is typed', async () => {
+    const { said, refused } = await asked('12 mm', '30 cSt', '3 mm', ...good.slice(2));
+    expect(refused).toBe('');
+    expect(said).toMatch(
+      /2 of 8.*\n.*\n"30 cSt" is a kinematic viscosity.*\nOnce more: Diameter of the shaft/u,
+    );
+    expect(readParts(written()).shocks[0]?.shaftDiameter).toBe(0.003);
+  });
+
+  it('writes nothing where the input ends early', async () => {
+    const { refused } = await asked('12 mm');
+    expect(refused).toBe('the input ended before "Diameter of the shaft" was answered; nothing is written');
+    expect(readdirSync(folder)).toEqual([]);
+  });
+
+  it('leaves a file that is there as it is', async () => {
+    writeFileSync(path.join(folder, 'mine.yaml'), 'mine');
+    const { said, refused } = await asked(...good);
+    expect([said, refused]).toEqual([
+      '',
+      'mine.yaml is there already and is left as it is; name another file',
+    ]);
+    expect(written()).toBe('mine');
+  });
+});
