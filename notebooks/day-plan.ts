@@ -10,6 +10,7 @@ import {
   labelsTaken,
   leftOut,
   shelfOf,
+  thinningLeftOut,
   wantedBuilds,
 } from './base/decision-cases.js';
 import { temperature } from './base/quantities.js';
@@ -87,7 +88,8 @@ export const notebook = defineNotebook({
       answer: days.map(daySentence).join(' '),
       blocks: [
         ...days.flatMap((day, place): readonly Block[] => [
-          { kind: 'figure', figure: dayFigure(day, place) },
+          // One reading is no course of a day.
+          ...(day.plan.steps.length < 2 ? [] : [{ kind: 'figure', figure: dayFigure(day, place) } as const]),
           dayTable(day, place, times),
         ]),
         { kind: 'list', items: days.map(unchangedSentence) },
@@ -106,6 +108,7 @@ export const notebook = defineNotebook({
               ? 'The parts file lists no day, so the oil warms evenly from 08:00 to 15:00 between the two temperatures of the controls.'
               : 'The oil temperatures are those of the day in the parts file; between two readings they are taken straight from one to the next, and the plan holds there too.',
             ...labelsTaken(shelf),
+            ...thinningLeftOut(shelf),
             countedText(values),
             'First as little time off as can be, then as few rebuilds, then as few mixed fills, then the smallest deviation.',
             ...forceAssumptions,

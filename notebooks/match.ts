@@ -1,6 +1,5 @@
 import type { Damper } from '../lib/damper/damper.js';
 import { type DamperModel, damperModel } from '../lib/damper/damper-model.js';
-import { fillState } from '../lib/decisions/day/fill-choice.js';
 import { dampingMismatch } from '../lib/decisions/match/damping-mismatch.js';
 import { matchViscosity } from '../lib/decisions/match/match-viscosity.js';
 import { oilDensity, typicalDensityAt15Celsius } from '../lib/fluid/oil/density.js';
@@ -110,9 +109,10 @@ export const notebook = defineNotebook({
     const found = matchViscosity({ damper, density, wanted });
     const { bottles } = shelfOf(parts);
     const singles = bottles
-      .map((bottle, place): MatchedFill => {
-        const state = fillState(bottles, { first: place, secondShare: 0 }, values.now);
-        const model = damperModel(damper, { kinematicViscosity: state.typical, density: state.density });
+      .map((bottle): MatchedFill => {
+        // Without its temperature, which would warm the gas of a damper for any oil.
+        const { temperature: _, ...state } = fluidAt(bottle.oil, values.now);
+        const model = damperModel(damper, state);
         return { name: bottle.name, model, mismatch: dampingMismatch(model, wanted) };
       })
       .sort((a, b) => a.mismatch.typical - b.mismatch.typical);

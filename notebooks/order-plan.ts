@@ -15,6 +15,7 @@ import {
   leftOut,
   oilPoured,
   shelfOf,
+  thinningLeftOut,
   wantedBuilds,
   wantedOf,
 } from './base/decision-cases.js';
@@ -130,6 +131,7 @@ export const notebook = defineNotebook({
               return `${build.name} is wanted as it is on ${oil.name} at ${celsius(at)}.`;
             }),
             ...labelsTaken({ bottles }),
+            ...thinningLeftOut({ bottles }),
             countedText(values),
             ...(missing.length === 0 ? [] : [`Left out, since not chosen: ${listed(missing)}.`]),
             owned.length === 0

@@ -5,6 +5,7 @@ import type { Notebook } from './notebook.js';
 import { type ParameterText, parameterTexts } from './parameters/parameter-text.js';
 import type { Parameters, ParameterValues } from './parameters/parameters.js';
 import { type ParameterTexts, partsAround, readParameterValues } from './parameters/read-parameters.js';
+import { inKeysOfTheFile } from './refusal.js';
 
 /** What a notebook makes of parts and settings, with the settings as they were read and as a page shows them. */
 export interface NotebookRun {
@@ -28,7 +29,15 @@ export function runNotebook(
 ): NotebookRun {
   const { parameters } = notebook;
   const values = readParameterValues(parameters, texts, partsAround(parts, build));
-  const page = sayingMeasured(notebook.run(parts, values), parts, parameters, values);
+  const page = sayingMeasured(answered(notebook, parts, values), parts, parameters, values);
   requirePageIds(page);
   return { page, values, parameters: parameterTexts(parameters, values) };
+}
+
+function answered(notebook: Notebook, parts: Parts, values: ParameterValues<Parameters>): Page {
+  try {
+    return notebook.run(parts, values);
+  } catch (error) {
+    throw inKeysOfTheFile(error, notebook.parameters);
+  }
 }

@@ -1,8 +1,12 @@
+import { InputError } from '../../lib/base/input-error.js';
 import { cavitationOnset } from '../../lib/damper/cavitation-onset.js';
 import { damperForce } from '../../lib/damper/damper-force.js';
 import type { DamperModel } from '../../lib/damper/damper-model.js';
 import { forcesAlongTravel } from '../../lib/damper/force-after-travel.js';
 import type { DamperForce } from '../../lib/damper/force-point.js';
+import { IntegrationError } from '../../lib/numeric/integrator/integration-error.js';
+import { millilitres } from './bench-wording.js';
+import { shaftSpeed } from './wording.js';
 
 /** Travel of the inner line of every picture beyond the onset [m]. */
 const usualTravel = 4e-3;
@@ -39,7 +43,9 @@ export function strokeForces(
   stroke = strokeOf(model, speed),
 ): StrokeForces {
   const { position, travel, rest } = stroke;
-  const [start, afterTravel, end] = forcesAlongTravel(model, { speed, position }, [0, travel, rest]);
+  const [start, afterTravel, end] = followed(model, speed, () =>
+    forcesAlongTravel(model, { speed, position }, [0, travel, rest]),
+  );
   if (start === undefined || afterTravel === undefined || end === undefined)
     throw new RangeError('three forces were asked for');
   return {
@@ -48,6 +54,20 @@ export function strokeForces(
     end,
     cavitates: [start, afterTravel, end].some(({ cavitating }) => cavitating),
   };
+}
+
+/** Where the gas runs out under shaft and cavity together the stroke cannot be followed to its end: the oil locks. */
+function followed<Result>({ gas }: DamperModel, speed: number, follow: () => Result): Result {
+  try {
+    return follow();
+  } catch (error) {
+    if (!(error instanceof IntegrationError)) throw error;
+    throw new InputError({
+      field: 'compensator',
+      value: millilitres(gas.capacity),
+      accepted: `room for shaft and cavity together on a stroke at ${shaftSpeed(Math.abs(speed))}: more gas, less oil, or a lower speed`,
+    });
+  }
 }
 
 /** Damping of a stroke [N]: that of whole oil below the onset, beyond it that after the travel, with the band from the start to the end of the stroke. */

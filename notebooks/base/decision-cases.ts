@@ -109,6 +109,15 @@ export function labelsTaken({ bottles }: Pick<Shelf, 'bottles'>): readonly strin
   ];
 }
 
+/** That plans know no thinning, of the bottles that thin; nothing where none does. */
+export function thinningLeftOut({ bottles }: Pick<Shelf, 'bottles'>): readonly string[] {
+  const names = bottles.filter(({ oil }) => oil.shearThinning !== undefined).map(({ name }) => name);
+  if (names.length === 0) return [];
+  return [
+    `Taken as at rest, without the thinning that the parts file measures: ${listed(names)}. The faster the shaft, the softer a fill of it than the plan says.`,
+  ];
+}
+
 /** The number that a bottle of plain silicone oil would carry: viscosity at 25 °C of one that has a viscosity at a temperature. */
 export function labelOf(kinematicViscosity: number, temperature: number): number {
   const point = { temperature, kinematicViscosity };

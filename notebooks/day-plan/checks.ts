@@ -12,7 +12,9 @@ export function singleBottleCheck({ build, plan, problem }: BuildDay): Block {
   const total = weights.reduce((sum, { weight }) => sum + weight, 0);
   const least = Math.min(
     ...problem.bottles.map(({ oil }) => {
-      const model = damperModel(problem.damper, fluidAt(oil, hottest.temperature));
+      // As the plan takes it: at rest.
+      const { kinematicViscosity, density } = fluidAt(oil, hottest.temperature);
+      const model = damperModel(problem.damper, { kinematicViscosity, density });
       const squares = weights.reduce((sum, { speed, weight }, place) => {
         const { dampingForce } = damperForce(model, { speed, position: build.shock.stroke / 2 });
         return sum + weight * Math.log(dampingForce / (forces[place] ?? Number.NaN)) ** 2;

@@ -48,10 +48,20 @@ function refusalFaults({ parameters }: Notebook, message: string): readonly stri
   ];
 }
 
+/** Claims that may well be untrue of an extreme shock, so that a failed one is what the page has to say: the shaft does lock, the textbook formula is left behind. */
+const mayFail = [
+  'The shaft goes all the way in with oil at',
+  'The pressure drops by hand are as far apart',
+  'The viscosities are as far apart as the slow forces',
+  'Slow damping is that of the textbook formulas',
+];
+
 /** Faults that a reader would see on a page. */
 export function pageFaults(page: Page): readonly string[] {
   const failed = allBlocks(page).flatMap((block) =>
-    block.kind === 'check' && !block.passed ? [`check failed: ${block.claim}: ${block.detail}`] : [],
+    block.kind === 'check' && !block.passed && !mayFail.some((claim) => block.claim.startsWith(claim))
+      ? [`check failed: ${block.claim}: ${block.detail}`]
+      : [],
   );
   return [...failed, ...wrongIn(page, '')];
 }

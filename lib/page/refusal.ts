@@ -1,0 +1,56 @@
+import { InputError } from '../base/input-error.js';
+import { optionName } from './parameters/parameter-text.js';
+import type { Parameters } from './parameters/parameters.js';
+
+/** What in a refusal of the library belongs to which key of a parts file, and what helps; the first that fits. */
+const keys: readonly (readonly [field: RegExp, key: string, accepted: string])[] = [
+  [
+    /gas|rooms|displacedVolume|pressure/u,
+    'compensator',
+    'with room for the shaft, for a cavity behind the piston and for oil that grows as it warms: more gas, less oil, or a cooler temperature',
+  ],
+  [/^position$|^closing|^travels?/u, 'closing', 'a place within the stroke of the shock'],
+  [
+    /iscosity|temperature|density|fluid/u,
+    'oils',
+    'liquid enough, and not too thin, at every temperature that the page looks at: the cold and the hot end of the day, and what points or index say of the oil there',
+  ],
+  [
+    /iameter|bore|holes|shape|thickness|gap/u,
+    'pistons',
+    'of sizes that stay possible when each is off by its tolerance: smaller tolerances, or other holes',
+  ],
+  [
+    /^spring|preload|corner|mass|motionRatio/u,
+    'springs',
+    'such that spring and gas carry the corner within the stroke',
+  ],
+];
+
+/** Units that a reader never writes, after a number. */
+const libraryUnits = /\d (?:K|Pa|m|m²|m³|m²\/s)(?![\p{L}²³/])/u;
+
+/** Whether a refusal speaks of fields and units of the library rather than of settings and keys; names of parts may hold anything. */
+function speaksOfTheLibrary({ field, unit, value }: InputError): boolean {
+  return unit !== '' || /^\S*(?:[.[\]]|[a-z][A-Z])\S*$/u.test(field) || libraryUnits.test(String(value));
+}
+
+/**
+ * A refusal in keys of the parts file: what a notebook refuses is worded already, what a law refuses on the way is not.
+ *
+ * @param error - what was thrown
+ * @param parameters - of the notebook: a setting is told by the name of its option
+ * @returns an InputError that names a key; anything else as it is
+ */
+export function inKeysOfTheFile(error: unknown, parameters: Parameters): unknown {
+  if (!(error instanceof InputError) || !speaksOfTheLibrary(error)) return error;
+  const { field, unit, value, accepted: wanted } = error;
+  if (unit === '' && field in parameters)
+    return new InputError({ field: optionName(field), value, accepted: wanted });
+  const [, key, accepted] = keys.find(([fields]) => fields.test(field)) ?? [
+    '',
+    'builds',
+    'of parts nearer to those of a small shock: the laws cannot follow these',
+  ];
+  return new InputError({ field: key, value: 'what the parts file says', accepted });
+}

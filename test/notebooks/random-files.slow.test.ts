@@ -1,0 +1,32 @@
+import { describe, expect, it } from 'vitest';
+import { listNotebooks } from '../../lib/runner/build/notebook-list.js';
+import { realNotebooks } from '../live/notebook-folders.js';
+import { acceptedFiles } from './random/accepted-files.js';
+import { outcomeOf, pageFaults } from './random/page-faults.js';
+
+// `npm run bench random-files` does the same with as many files as wanted.
+const notebooks = await listNotebooks(realNotebooks);
+/** Minutes with oils that thin through valves; the benchmark runs them. */
+const long = ['spread', 'measure-next', 'landing'];
+
+describe('random accepted files', () => {
+  const { files } = acceptedFiles(2, 20_261_126);
+  it.each(files.map((file, place) => ({ ...file, place })))(
+    'file $place: every page answers or names the key',
+    ({ parts }) => {
+      const faults = notebooks
+        .filter(({ name }) => !long.includes(name))
+        .flatMap((notebook) =>
+          outcomeOf(notebook, parts).faults.map((fault) => `${notebook.name}: ${fault}`),
+        );
+      expect(faults).toEqual([]);
+    },
+  );
+
+  it('a page with what a reader should never see is told', () => {
+    const page = (text: string) => ({ answer: text, blocks: [], sources: [] });
+    expect(pageFaults(page('It damps with NaN N.'))).toHaveLength(1);
+    expect(pageFaults(page('It damps with undefined.'))).toHaveLength(1);
+    expect(pageFaults(page('It damps with 3 N.'))).toEqual([]);
+  });
+});

@@ -1,0 +1,37 @@
+import { describe, expect, it } from 'vitest';
+import { pagePassed } from '../../lib/page/index.js';
+import { notebook as dayPlan } from '../../notebooks/day-plan.js';
+import { notebook as match } from '../../notebooks/match.js';
+import { notebook as orderPlan } from '../../notebooks/order-plan.js';
+import { changedFile, files, fileTexts, pageOf, tableOf, wordsOf } from './answers.js';
+
+const thins = 'shear-thinning: { law: carreau, time: 3 ms, at: 25 °C, exponent: 0.6 }';
+/** The shop of the demo, whose 350 thins from about a thousand a second on. */
+const thinning = changedFile(
+  fileTexts.demo,
+  /(name: shop 350,\n {6}base: silicone,)/u,
+  `$1\n      ${thins},`,
+);
+
+describe('bottles that thin when sheared', () => {
+  it('are matched as they thin: softer than the same oil that does not', () => {
+    const meanOf = (parts: typeof thinning) => {
+      const page = pageOf(match, parts, { now: '20 °C' });
+      const row = tableOf(page, 'bottles').rows.find(([name]) => name === 'shop 350');
+      return String(row?.[1] ?? 'not among the nearest');
+    };
+    expect(meanOf(files.demo)).toBe('right');
+    expect(meanOf(thinning)).toMatch(/too soft|not among/u);
+  });
+
+  it('are planned as at rest, and the plans say so of them alone', () => {
+    for (const notebook of [orderPlan, dayPlan]) {
+      expect(wordsOf(pageOf(notebook, files.demo))).not.toContain('thinning');
+      const page = pageOf(notebook, thinning);
+      expect(wordsOf(page)).toContain(
+        'without the thinning that the parts file measures: shop 350. The faster the shaft, the softer',
+      );
+      expect(pagePassed(page)).toBe(true);
+    }
+  });
+});

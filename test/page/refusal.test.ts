@@ -1,0 +1,63 @@
+import { describe, expect, it } from 'vitest';
+import { InputError } from '../../lib/base/input-error.js';
+import { defineNotebook, quantity } from '../../lib/page/index.js';
+import { runNotebook } from '../../lib/page/run-notebook.js';
+import { files } from '../notebooks/answers.js';
+
+const refusing = (problem: ConstructorParameters<typeof InputError>[0]) =>
+  defineNotebook({
+    name: 'refusing',
+    order: 1,
+    title: 'Refusing',
+    question: 'What is refused?',
+    parameters: {
+      freeAir: quantity({
+        dimension: 'volume',
+        unit: 'ml',
+        label: 'Air',
+        help: 'Air.',
+        default: 0,
+        min: 0,
+        max: 1,
+        step: 1,
+      }),
+    },
+    run: () => {
+      throw new InputError(problem);
+    },
+  });
+
+describe('what a law refuses while a page is made', () => {
+  it.each([
+    ['gas.rooms', 3.8e-9, 'm³', 'compensator must be with room for the shaft'],
+    ['displacedVolume', 4.4e-8, 'm³', 'compensator must be with room for the shaft'],
+    ['position', 0.005, 'm', 'closing must be a place within the stroke'],
+    ['fluid.kinematicViscosity', 1.98, 'm²/s', 'oils must be liquid enough'],
+    ['temperature', 243.15, 'K', 'oils must be liquid enough'],
+    ['temperature', '243.15 K', '', 'oils must be liquid enough'],
+    ['pistonDiameter', 0.016, 'm', 'pistons must be of sizes that stay possible'],
+    ['piston.holes[1].shape.shaftSideDiameter', -0.0003, 'm', 'pistons must be of sizes'],
+    ['springRate', 600, 'N/m', 'springs must be such that spring and gas carry the corner'],
+    ['somethingElse', 1, '', 'builds must be of parts nearer to those of a small shock'],
+  ])('%s is told by its key', (field, value, unit, told) => {
+    const run = () => runNotebook(refusing({ field, value, unit, accepted: 'less' }), files.demo, {});
+    expect(run).toThrow(told);
+    expect(run).not.toThrow(String(value));
+  });
+
+  it('a setting is told by its option, a part by its name', () => {
+    const air = { field: 'freeAir', value: '0 ml', accepted: 'above 0 ml' };
+    expect(() => runNotebook(refusing(air), files.demo, {})).toThrow('free-air must be above 0 ml, got 0 ml');
+    const gas = { field: 'the gas of "myBuild 1.2"', value: '0.1 ml', accepted: 'more' };
+    expect(() => runNotebook(refusing(gas), files.demo, {})).toThrow(
+      'the gas of "myBuild 1.2" must be more, got 0.1 ml',
+    );
+  });
+
+  it('what a notebook words itself is left as it is', () => {
+    const problem = { field: 'slow', value: '300 mm/s', accepted: 'below fast, 200 mm/s' };
+    expect(() => runNotebook(refusing(problem), files.demo, {})).toThrow(
+      'slow must be below fast, 200 mm/s, got 300 mm/s',
+    );
+  });
+});
