@@ -140,7 +140,10 @@ export const notebook = defineNotebook({
         : `For ${setting}, ${build.name} ${comesBack(found.mismatch.typical)} on a ${cSt(label)} silicone${nearest === undefined ? '' : `; the nearest bottle is ${nearest.name}, ${softOrHard(nearest.mismatch.meanRatio)}`}${mix === undefined ? '.' : `, and ${mix.recipe} is that oil.`}`,
       blocks: [
         { kind: 'figure', figure: matchFigure(match, values) },
-        { kind: 'figure', figure: mismatchFigure(match) },
+        // Where only fast speeds count, no rebound does.
+        ...(wanted.weights.some(({ speed }) => speed < 0)
+          ? [{ kind: 'figure', figure: mismatchFigure(match) } as const]
+          : []),
         bottleTable(match, label),
         ...(mix === undefined ? [] : [mixText(mix)]),
         ...residueText(match),

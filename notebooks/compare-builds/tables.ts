@@ -30,7 +30,8 @@ function tableOf(id: string, title: string, two: Two, rows: readonly Row[], note
 
 /** `+12 %`, the second over the first less one; nothing where there is no ratio. */
 export function overFirst(first: number, second: number): string {
-  if (!(first > 0 && second > 0)) return '';
+  // A thousand times and more is no comparison, but a value that is all but nothing.
+  if (!(first > 0 && second > 0 && second / first < 1000 && first / second < 1000)) return '';
   const part = second / first - 1;
   if (Math.abs(part) < 0.0005) return 'same';
   return `${part > 0 ? '+' : '−'}${finePercent(Math.abs(part))}`;

@@ -1,7 +1,7 @@
-import { damperForce } from '../../lib/damper/damper-force.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import type { Block } from '../../lib/page/blocks/block.js';
+import { oilAlone } from '../base/oil-forces.js';
 import { celsius, percent } from '../base/wording.js';
 import type { BuildDay } from './build-days.js';
 
@@ -16,8 +16,7 @@ export function singleBottleCheck({ build, plan, problem }: BuildDay): Block {
       const { kinematicViscosity, density } = fluidAt(oil, hottest.temperature);
       const model = damperModel(problem.damper, { kinematicViscosity, density });
       const squares = weights.reduce((sum, { speed, weight }, place) => {
-        const { dampingForce } = damperForce(model, { speed, position: build.shock.stroke / 2 });
-        return sum + weight * Math.log(dampingForce / (forces[place] ?? Number.NaN)) ** 2;
+        return sum + weight * Math.log(oilAlone(model, speed) / (forces[place] ?? Number.NaN)) ** 2;
       }, 0);
       return Math.exp(Math.sqrt(squares / total)) - 1;
     }),

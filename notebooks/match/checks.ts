@@ -1,8 +1,8 @@
 import type { Damper } from '../../lib/damper/damper.js';
-import { damperForce } from '../../lib/damper/damper-force.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import type { Block } from '../../lib/page/blocks/block.js';
 import { cSt } from '../base/decision-cases.js';
+import { oilAlone } from '../base/oil-forces.js';
 import type { Match } from './matched.js';
 
 /** Oils tried on each side, and how far apart. */
@@ -20,8 +20,7 @@ export function exactCheck(
   const squares = (viscosity: number): number => {
     const model = damperModel(damper, { kinematicViscosity: viscosity, density });
     return wanted.weights.reduce((sum, { speed, weight }, place) => {
-      const { dampingForce } = damperForce(model, { speed, position: damper.stroke / 2 });
-      return sum + weight * Math.log(dampingForce / (wanted.forces[place] ?? Number.NaN)) ** 2;
+      return sum + weight * Math.log(oilAlone(model, speed) / (wanted.forces[place] ?? Number.NaN)) ** 2;
     }, 0);
   };
   const oils = Array.from(

