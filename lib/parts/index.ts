@@ -40,3 +40,5 @@ export type {
 } from './shock-part.js';
 export { nearNames } from './source/near-names.js';
 export { PartsFileError, type PartsFileProblem } from './source/parts-file-error.js';
+export { type ForceGrid, type ForceTable, forceTable } from './table/force-table.js';
+export { forceTableCsv, forceTableModelica } from './table/force-table-text.js';

@@ -8,6 +8,9 @@ export function generalHelp(notebooks: readonly Notebook[]): string {
        npm start -- --new FILE                    ask for your first parts file, step by step
        npm start -- NOTEBOOK [--parts FILE] [--PARAMETER VALUE]…
        npm start -- NOTEBOOK --help               list the parameters of a notebook
+       npm start -- check FILE [--json]           say whether a parts file can be read, and what is wrong with it
+       npm start -- table [--parts FILE] [--build NAME] [--temperature "20 °C"]… [--fastest "500 mm/s"]
+                    [--format csv|json|modelica]  force against speed and position of one build
 
 Notebooks:
 ${notebooks.map(({ name, question }) => `  ${name.padEnd(width)}  ${question}`).join('\n')}

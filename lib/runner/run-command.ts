@@ -1,4 +1,3 @@
-import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { InputError } from '../base/input-error.js';
 import { FitError } from '../numeric/least-squares/fit-error.js';
@@ -21,8 +20,14 @@ import { askFirstFile } from './ask-first-file.js';
 import { listNotebooks } from './build/notebook-list.js';
 import type { RenderedNotebook, RunFacts } from './build/render-notebook.js';
 import { writeFiles } from './build/write-files.js';
+import { checkParts } from './command/check-parts.js';
 import { CommandError } from './command/command-error.js';
 import { type Command, readCommandLine } from './command/command-line.js';
+import { fileError } from './command/file-error.js';
+import { readBytes } from './command/read-text-file.js';
+import { requireWritable } from './command/require-writable.js';
+import { tableText } from './command/table-command.js';
+import { visibleText } from './command/visible-text.js';
 import { generalHelp, notebookHelp } from './help.js';
 
 /** Where a run finds and leaves things, and where it speaks. */
@@ -44,8 +49,26 @@ export interface Surroundings {
 export type ExitCode = 0 | 1 | 2;
 
 /** Runs the command with its arguments. */
-export async function runCommand(args: readonly string[], around: Surroundings): Promise<ExitCode> {
+export async function runCommand(args: readonly string[], where: Surroundings): Promise<ExitCode> {
+  // Names of files and parts are told to a terminal, which must not obey them.
+  const around: Surroundings = {
+    ...where,
+    print: (line) => where.print(visibleText(line)),
+    printError: (line) => where.printError(visibleText(line)),
+  };
+  const [first, ...rest] = args;
   try {
+    if (first === 'check') {
+      const { lines, exitCode } = await checkParts(rest, around.workingFolder);
+      for (const line of lines) around.print(line);
+      return exitCode;
+    }
+    if (first === 'table') {
+      around.print(
+        (await tableText(rest, around.workingFolder, around.demoParts)).replaceAll('\r', '').trimEnd(),
+      );
+      return 0;
+    }
     const notebooks = await listNotebooks(around.notebookFolder);
     const command = readCommandLine(args, notebooks);
     if (command.help) {
@@ -71,11 +94,12 @@ async function renderAll(
   around: Surroundings,
 ): Promise<ExitCode> {
   const partsFile = await readPartsFile(command, around);
+  const out = path.resolve(around.workingFolder, command.outFolder ?? around.outFolder);
+  await requireWritable(out);
   // Loaded once there is something to draw, so that help and errors come at once.
   const { renderNotebook, renderUnanswered } = await import('./build/render-notebook.js');
   const { indexEntry, indexPage, oneFile } = await import('./build/index-page.js');
   const facts = await factsOf(notebooks, around);
-  const out = path.resolve(around.workingFolder, command.outFolder ?? around.outFolder);
   const write = (folder: string, files: ReadonlyMap<string, string | Uint8Array>): Promise<void> =>
     writeFiles(folder, files).catch((error: unknown) => {
       throw fileError(`cannot write into ${out}`, error);
@@ -128,22 +152,19 @@ async function factsOf(notebooks: readonly Notebook[], around: Surroundings): Pr
 }
 
 async function readPartsFile(command: Command, around: Surroundings): Promise<PartsFile> {
-  const read = async (name: string): Promise<string> => {
-    const bytes = await readFile(path.resolve(around.workingFolder, name)).catch((error: unknown) => {
-      throw fileError(`cannot read ${name}`, error);
-    });
-    return fileText(bytes, name);
-  };
+  const read = async (name: string): Promise<string> =>
+    fileText(await readBytes(around.workingFolder, name), name);
   const name = command.partsFile ?? around.demoParts;
   const text = await read(name);
   // Faults of the parts are told before a dyno file moves its lines.
   const parts = readParts(text, name);
-  if (command.dyno === undefined && !command.asMeasured) return { name: path.basename(name), text, parts };
+  if (command.dyno === undefined && !command.asMeasured)
+    return { name: visibleText(path.basename(name)), text, parts };
   const { file, ...entry } = command.dyno ?? { file: '', temperature: '' };
   const recorded = file === '' ? text : withNamedDyno(text, file, { ...entry, record: await read(file) });
   const whole = command.asMeasured ? useMeasured(recorded, name) : recorded;
   const said = file === '' ? name : `${name} with ${file}`;
-  return { name: path.basename(name), text: whole, parts: readParts(whole, said) };
+  return { name: visibleText(path.basename(name)), text: whole, parts: readParts(whole, said) };
 }
 
 /** The parts with a dyno file in them, which is refused under its own name and rows. */
@@ -163,19 +184,6 @@ function summary({ page, unanswered }: RenderedNotebook): string {
   const failed = checks.filter((check) => !check.passed).map(({ claim }) => `\n  check failed: ${claim}`);
   const passed = `${checks.length - failed.length} of ${checks.length} checks passed`;
   return `${figures} ${figures === 1 ? 'figure' : 'figures'}, ${passed}${failed.join('')}`;
-}
-
-const reasons: Readonly<Record<string, string>> = {
-  ENOENT: 'there is no such file',
-  EISDIR: 'it is a folder',
-  EACCES: 'it may not be opened',
-  ENOTDIR: 'a part of the path is not a folder',
-  EEXIST: 'a file is in the way',
-};
-
-function fileError(what: string, error: unknown): unknown {
-  if (!(error instanceof Error && 'code' in error && typeof error.code === 'string')) return error;
-  return new CommandError(`${what}: ${reasons[error.code] ?? error.code}`);
 }
 
 function isForUser(error: unknown): error is Error {

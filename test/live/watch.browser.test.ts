@@ -44,6 +44,13 @@ describe('a page under watch', () => {
     expect((await begun('', 'elsewhere.example')).statusCode).toBe(403);
   });
 
+  it('answers nothing but GET, and says that a text is no other kind of file', async () => {
+    const { headers } = await begun('');
+    expect(headers['x-content-type-options']).toBe('nosniff');
+    for (const method of ['POST', 'PUT', 'DELETE', 'HEAD'])
+      expect((await fetch(watching.address, { method })).status).toBe(405);
+  });
+
   it('tells a page at once of a change that it missed while it was loaded', async () => {
     const [text] = await once(await begun('changes-after-7'), 'data');
     expect(String(text)).toContain('data: changed');

@@ -23,7 +23,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   plot: ['base', 'units'],
   page: ['base', 'units', 'parts', 'plot'],
   live: ['base', 'numeric', 'units', 'parts', 'plot', 'page'],
-  runner: ['base', 'numeric', 'units', 'parts', 'plot', 'page', 'live'],
+  runner: ['base', 'numeric', 'fluid', 'units', 'parts', 'plot', 'page', 'live'],
   workers: [...physics, 'decisions'],
   'index.ts': physics,
 };
@@ -60,7 +60,7 @@ const rooms: Readonly<Record<string, readonly string[]>> = {
   motion: ['input', 'shock', 'bench', 'corner', 'heat'],
   measure: ['statistics', 'model', 'reading', 'oil', 'dyno', 'fit', 'answer'],
   decisions: ['search', 'spread', 'match', 'design', 'day', 'order', 'pair'],
-  parts: ['source', 'assembly', 'schema'],
+  parts: ['source', 'assembly', 'schema', 'table'],
   plot: ['chart', 'drawing', 'vega', 'figure'],
   page: ['style', 'blocks', 'parameters', 'html'],
   live: ['document', 'case', 'controls', 'pictures', 'parts', 'index'],

@@ -46,6 +46,19 @@ describe('a run', () => {
     expect(existsSync(path.join(folder, 'out'))).toBe(false);
   });
 
+  it('says at once where a folder cannot be made, before anything is drawn', async () => {
+    const { exitCode, printed, errors } = await run('sample', '--out', 'parts.json/below');
+    expect(exitCode).toBe(2);
+    expect(printed).toBe('');
+    expect(errors).toMatch(/^cannot write into [^\n]*below: a part of the path is not a folder$/u);
+  });
+
+  it('leaves no sign in an error that a terminal would obey', async () => {
+    const { exitCode, errors } = await run('sample', '--parts', 'a\u001b[2Jb\u202ec.yaml');
+    expect(exitCode).toBe(2);
+    expect(errors).toContain('a\\u001b[2Jb\\u202ec.yaml: there is no such file');
+  });
+
   it('ends with 1 where a check of a page fails, and writes the page that says so', async () => {
     const { exitCode, printed, folder } = await run('sample', '--temperature', '60 °C');
     expect(exitCode).toBe(1);

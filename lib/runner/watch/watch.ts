@@ -56,7 +56,7 @@ export async function watchNotebook(watched: Watched): Promise<Watch> {
 }
 
 async function answer(
-  { headers, url = '' }: IncomingMessage,
+  { headers, method, url = '' }: IncomingMessage,
   response: ServerResponse,
   page: Draft,
   audience: Listeners,
@@ -65,6 +65,7 @@ async function answer(
   // A page of another site that has this address under its own name is not served.
   if (!/^(?:127\.0\.0\.1|localhost)(?::\d+)?$/u.test(headers.host ?? ''))
     return send(response, 403, 'text/plain', 'this machine only');
+  if (method !== 'GET') return send(response, 405, 'text/plain', 'only GET');
   if (url === '/') return send(response, 200, 'text/html', await page.html(audience.count()));
   if (url === '/program.js') {
     await bundled();
@@ -92,7 +93,11 @@ function listeners(): Listeners {
   return {
     count: () => count,
     add(response, seen) {
-      response.writeHead(200, { 'content-type': 'text/event-stream', 'cache-control': 'no-store' });
+      response.writeHead(200, {
+        'content-type': 'text/event-stream',
+        'cache-control': 'no-store',
+        'x-content-type-options': 'nosniff',
+      });
       response.write(seen === count ? '\n' : event);
       open.add(response);
       response.on('close', () => open.delete(response));
@@ -111,6 +116,10 @@ function send(
   text: string,
   cacheControl = 'no-store',
 ): void {
-  response.writeHead(status, { 'content-type': `${type}; charset=utf-8`, 'cache-control': cacheControl });
+  response.writeHead(status, {
+    'content-type': `${type}; charset=utf-8`,
+    'cache-control': cacheControl,
+    'x-content-type-options': 'nosniff',
+  });
   response.end(text);
 }

@@ -1,0 +1,35 @@
+import { createReadStream } from 'node:fs';
+import path from 'node:path';
+import { CommandError } from './command-error.js';
+import { fileError } from './file-error.js';
+import { visibleText } from './visible-text.js';
+
+/** Most that is read of a file [bytes]; a parts file may have 1 MB, and says so itself. */
+const most = 4_000_000;
+
+/** Text of a file in UTF-8, read by {@link readBytes}. */
+export async function readTextFile(folder: string, name: string): Promise<string> {
+  return (await readBytes(folder, name)).toString('utf8');
+}
+
+/**
+ * Bytes of a file. It ends where it has read too much, so that an endless file cannot fill the memory.
+ *
+ * @param folder - where the path starts
+ * @param name - path as the user wrote it
+ * @throws CommandError where it cannot be read or is too large
+ */
+export async function readBytes(folder: string, name: string): Promise<Buffer> {
+  const pieces: Buffer[] = [];
+  let read = 0;
+  try {
+    for await (const piece of createReadStream(path.resolve(folder, name), { end: most })) {
+      pieces.push(piece as Buffer);
+      read += (piece as Buffer).length;
+    }
+  } catch (error) {
+    throw fileError(`cannot read ${visibleText(name)}`, error);
+  }
+  if (read > most) throw new CommandError(`cannot read ${visibleText(name)}: it has more than 4 MB`);
+  return Buffer.concat(pieces);
+}
