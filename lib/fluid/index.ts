@@ -2,6 +2,13 @@ export { DashpotError } from '../base/dashpot-error.js';
 export { InputError, type Limits } from '../base/input-error.js';
 export { type AiryOil, type CompressedAiryOil, compressAiryOil } from './air/air-in-oil.js';
 export { petroleumAirSolubility } from './air/air-solubility.js';
+export {
+  type Bounds,
+  type BubblyOil,
+  bubblyOil,
+  bubblyViscosityRatio,
+  rigidBubblesViscosityRatio,
+} from './air/bubbly-viscosity.js';
 export { blendFraction, blendViscosity } from './blend/blend.js';
 export type { BlendCase, BlendSpread, MeasuredBlend } from './blend/blend-case.js';
 export type { BlendRule, OilPair } from './blend/blend-estimates.js';

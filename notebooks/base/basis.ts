@@ -1,3 +1,7 @@
+import { standardAtmosphere } from '../../lib/base/constants.js';
+import { bubblyOil } from '../../lib/fluid/air/bubbly-viscosity.js';
+import { percent } from './wording.js';
+
 /** Sources of the laws that every force on a page rests on. */
 export const forceSources: readonly string[] = [
   'Sampson, Phil. Trans. R. Soc. A 182 (1891) 449, and Dagan, Weinbaum & Pfeffer, J. Fluid Mech. 115 (1982) 505: slow flow through a short hole.',
@@ -12,8 +16,13 @@ export const oilSources: readonly string[] = [
   'Barry, J. Appl. Phys. 17 (1946) 1020: viscosity of silicone oil against temperature.',
 ];
 
-const steadyOil =
-  'The oil is free of air, as warm as stated throughout, and flows steadily; a fast bump adds inertia of the oil that is left out.';
+/** Five percent of bubbles at the pressure outside. */
+const { viscosityRatio } = bubblyOil(
+  { liquidBulkModulus: 0.85e9, airFraction: 0.05, referencePressure: standardAtmosphere },
+  standardAtmosphere,
+);
+
+const steadyOil = `The viscosity is that of oil without bubbles: 5 % of air beaten in leaves it open from ${percent(1 - viscosityRatio.low)} below to ${percent(viscosityRatio.high - 1)} above. The oil is as warm as stated throughout, and flows steadily; a fast bump adds inertia of the oil that is left out.`;
 const holesOfTheFile =
   'Holes are as the parts file has them, straight with sharp edges where it names no shape; a worn edge lowers the force by a few percent.';
 const dampingAlone = 'Forces are the damping of the oil alone; gas and seal friction come on top.';

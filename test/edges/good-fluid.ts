@@ -34,6 +34,9 @@ export const fluidCalls: GoodCalls = {
   blendFraction: [[blend, 420e-6]],
   blendInteraction: [[420e-6, 400e-6, 0.5]],
   blendViscosity: [[blend, 0.4]],
+  bubblyOil: [[{ liquidBulkModulus: 0.85e9, airFraction: 0.05, referencePressure: 101_325 }, 1e5]],
+  bubblyViscosityRatio: [[0.05, 0.3]],
+  rigidBubblesViscosityRatio: [[0.05]],
   compressAiryOil: [
     [{ airFraction: 0.01, referencePressure: 101_325, liquidBulkModulus: 1e9, polytropicExponent: 1.2 }, 2e5],
   ],
