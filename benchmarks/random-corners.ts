@@ -1,17 +1,18 @@
 // Follows random corners for 0.3 s each and counts failures by name: npm run bench random-corners, or npx tsx
-// benchmarks/random-corners.ts 100000
+// benchmarks/random-corners.ts 100000; a seed and the first corner may follow, so that they can be run in pieces
 import { randomNumbers } from '../test/laws/random-damper.js';
 import { isNamed, notFinite, runRandomCorner } from '../test/motion/random-corner.js';
 
 const count = Number(process.argv[2] ?? 2000);
 const seed = Number(process.argv[3] ?? 20_261_125);
+const first = Number(process.argv[4] ?? 0);
 const names = new Map<string, number>();
 let unnamed = 0;
 let notNumbers = 0;
 let mostSteps = 0;
 let allSteps = 0;
 const start = performance.now();
-for (let index = 0; index < count; index++) {
+for (let index = first; index < first + count; index++) {
   // A seed each, so that one case can be repeated alone.
   const next = randomNumbers(seed + 7919 * index);
   for (let i = 0; i < 8; i++) next();

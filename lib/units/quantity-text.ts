@@ -28,6 +28,7 @@ const dimensionNames: Readonly<Record<Dimension, string>> = {
   volumeStiffness: 'a pressure per volume',
   mass: 'a mass',
   time: 'a time',
+  frequency: 'a frequency',
   angle: 'an angle',
   ratio: 'a plain number',
 };

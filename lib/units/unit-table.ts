@@ -119,6 +119,7 @@ const table = {
     { symbol: 'min', factor: 60 },
     { symbol: 'h', factor: 3600 },
   ],
+  frequency: [{ symbol: 'Hz', factor: 1 }],
   angle: [
     { symbol: '°', factor: Math.PI, divisor: 180 },
     { symbol: 'deg', factor: Math.PI, divisor: 180 },

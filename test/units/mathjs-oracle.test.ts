@@ -58,6 +58,7 @@ const siUnits: Readonly<Record<Exclude<Dimension, 'ratio' | 'temperatureDifferen
   volumeStiffness: 'Pa/m^3',
   mass: 'kg',
   time: 's',
+  frequency: 'Hz',
   angle: 'rad',
 };
 

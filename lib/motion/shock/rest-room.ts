@@ -1,8 +1,13 @@
+import { InputError } from '../../base/input-error.js';
 import { bracketedRoot } from '../../numeric/root-finding.js';
 import { type Chambers, emptyPressures } from './chambers.js';
 import type { MovingShock } from './moving-shock.js';
 
-/** Room of the far chamber less its oil [m³] where both chambers have one pressure, as after a rest at a place. */
+/**
+ * Room of the far chamber less its oil [m³] where both chambers have one pressure, as after a rest at a place.
+ *
+ * @throws InputError where there is none: the oil locks before
+ */
 export function roomAtRest(shock: MovingShock, chambers: Chambers, travel: number): number {
   if (travel === 0) return 0;
   const pressures = emptyPressures();
@@ -24,7 +29,15 @@ export function roomAtRest(shock: MovingShock, chambers: Chambers, travel: numbe
       low = Math.min(0, end);
       high = Math.max(0, end);
     }
-    reach *= 4;
+    reach *= 2;
+  }
+  if (low === high) {
+    throw new InputError({
+      field: 'travel',
+      value: travel,
+      unit: 'm',
+      accepted: 'less: the oil locks before both chambers come to one pressure there, in',
+    });
   }
   return bracketedRoot(excess, low, high, 'pressure of both chambers at rest').root;
 }

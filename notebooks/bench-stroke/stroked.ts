@@ -1,0 +1,86 @@
+import { InputError } from '../../lib/base/input-error.js';
+import { type BenchResult, benchStroke, type StrokeCycle } from '../../lib/motion/bench/bench-stroke.js';
+import type { RepeatedStroke } from '../../lib/motion/bench/stroke.js';
+import { type StrokeFigures, strokeFigures } from '../../lib/motion/bench/stroke-figures.js';
+import type { Build, Parts } from '../../lib/parts/parts.js';
+import { millimetres } from '../base/bench-wording.js';
+import { type AirEnd, type MovingBuild, movingBuild } from '../base/moving-build.js';
+
+/** What is put on the bench and how it is moved. */
+export interface Asked {
+  readonly build: Build;
+  readonly wave: 'sine' | 'triangle';
+  /** [m] */
+  readonly amplitude: number;
+  /** [Hz] */
+  readonly frequency: number;
+  /** [K] */
+  readonly temperature: number;
+}
+
+/** A build that was moved to and fro. */
+export interface Stroked {
+  /** What air does in its oil. */
+  readonly end: AirEnd;
+  readonly moving: MovingBuild;
+  readonly stroke: RepeatedStroke;
+  readonly result: BenchResult;
+  /** The second stroke, which every later one repeats. */
+  readonly cycle: StrokeCycle;
+  readonly figures: StrokeFigures;
+}
+
+/** Parts of the trace of a cycle; it is drawn at every fourth point. */
+const traceParts = 480;
+
+/** Moves a build to and fro about the middle of its travel. */
+export function stroked(
+  { build, wave, amplitude, frequency, temperature }: Asked,
+  end: AirEnd = 'likely',
+): Stroked {
+  const moving = movingBuild(build, temperature, end);
+  const middle = build.shock.stroke / 2;
+  const stroke: RepeatedStroke = { kind: wave, middle, amplitude, frequency, cycles: 2 };
+  const result = benchStroke(moving.shock, stroke, { parts: traceParts, tolerance: 1e-5 });
+  const [, cycle] = result.cycles;
+  if (cycle === undefined) throw new RangeError('two strokes were asked for');
+  return { end, moving, stroke, result, cycle, figures: strokeFigures(result, stroke) };
+}
+
+/** The same, or undefined where the gas has no room for it. */
+export function strokedOrLocked(asked: Asked, end: AirEnd): Stroked | undefined {
+  try {
+    return stroked(asked, end);
+  } catch (error) {
+    if (error instanceof InputError && error.field === 'gas.capacity') return undefined;
+    throw error;
+  }
+}
+
+/** Moves a build to and fro, or refuses a stroke that locks it in words of the bench. */
+export function strokedOrRefused(asked: Asked): Stroked {
+  const own = strokedOrLocked(asked, 'likely');
+  if (own !== undefined) return own;
+  throw new InputError({
+    field: 'frequency',
+    value: `${asked.frequency} Hz`,
+    accepted:
+      'lower, or the amplitude smaller or the oil warmer: shaft and cavity together ask for more room than the gas has, and the shock locks',
+  });
+}
+
+/** Refuses an amplitude beyond the travel, in words of the bench. */
+export function requireWithinTravel(build: Build, amplitude: number): void {
+  const { stroke, name } = build.shock;
+  if (2 * amplitude <= stroke) return;
+  throw new InputError({
+    field: 'amplitude',
+    value: millimetres(amplitude),
+    accepted: `at most half the stroke of ${name}, ${millimetres(stroke / 2)}`,
+  });
+}
+
+/** An amplitude that leaves room at both ends [m]: two fifths of the stroke of the first build, 10 mm at most. */
+export function usualAmplitude({ builds: [build] }: Parts): number | undefined {
+  return build && Math.min(0.01, Math.floor(800 * build.shock.stroke) / 2000);
+}
