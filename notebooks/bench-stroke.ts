@@ -2,6 +2,7 @@ import { choice, defineNotebook, onePart, type Page, quantity } from '../lib/pag
 import { forceSources, oilSources, workCautions } from './base/basis.js';
 import { oilTemperature } from './base/day.js';
 import { motionAssumptions, motionSources } from './base/moving-build.js';
+import { shockAtWork } from './base/shock-at-work.js';
 import { celsius } from './base/wording.js';
 import { energyCheck } from './bench-stroke/checks.js';
 import { forceTimeFigure, forceTravelFigure, forceVelocityFigure } from './bench-stroke/figures.js';
@@ -65,6 +66,7 @@ export const notebook = defineNotebook({
       answer: answerSentence(all, asked),
       blocks: [
         { kind: 'figure', figure: forceTravelFigure(all) },
+        shockAtWork(own.moving, own.result.trace, { id: 'at-work', title: 'The shock at work' }),
         {
           kind: 'figure',
           figure: wave === 'sine' ? forceVelocityFigure(all, asked) : forceTimeFigure(all),

@@ -1,4 +1,4 @@
-import { defineNotebook, onePart, type Page, severalParts } from '../lib/page/index.js';
+import { defineNotebook, type MotionBlock, onePart, type Page, severalParts } from '../lib/page/index.js';
 import type { Build } from '../lib/parts/parts.js';
 import { forceSources, oilSources, workCautions } from './base/basis.js';
 import { oilTemperature } from './base/day.js';
@@ -6,11 +6,15 @@ import { wantedBuilds } from './base/decision-cases.js';
 import { dropOfWheel } from './base/drop.js';
 import { bottomingHeight, type Landed, landed, landedAtEnds, landedOrLocked } from './base/landed.js';
 import { cornerOf, motionAssumptions, motionSources } from './base/moving-build.js';
+import { shockAtWork } from './base/shock-at-work.js';
 import { celsius, listed } from './base/wording.js';
 import { momentumCheck } from './landing/checks.js';
 import { forceFigure, travelFigure } from './landing/figures.js';
 import { landingsTable } from './landing/tables.js';
 import { bottomingSentence, courseSentences, landingSentence, softestSentence } from './landing/words.js';
+
+/** How much of a landing is drawn at work [s]. */
+const drawnTime = 0.2;
 
 /** Points of the traces that are drawn. */
 const drawnParts = 240;
@@ -61,6 +65,7 @@ export const notebook = defineNotebook({
         .join(' '),
       blocks: [
         { kind: 'figure', figure: travelFigure([own, ...thin], corner.bumpStop.from) },
+        atWork(own, corner.bumpStop.from),
         { kind: 'figure', figure: forceFigure([own, ...thin]) },
         { kind: 'list', items: courseSentences(own) },
         landingsTable('oils', 'On each oil', onOils, ({ moving }) => moving.build.oil.name),
@@ -100,6 +105,26 @@ export const notebook = defineNotebook({
     };
   },
 });
+
+/** The first part of the landing, drawn: until the shaft has gone in and come out again. */
+function atWork({ moving, outcome: { trace } }: Landed, bumpStop: number): MotionBlock {
+  const shown = Math.ceil((drawnTime / (trace.times.at(-1) ?? 1)) * (trace.times.length - 1)) + 1;
+  const first = (values: Float64Array) => values.slice(0, shown);
+  return shockAtWork(
+    moving,
+    {
+      times: first(trace.times),
+      travels: first(trace.travels),
+      speeds: first(trace.speeds),
+      forces: first(trace.shockForces),
+      blindPressures: first(trace.blindPressures),
+      shaftPressures: first(trace.shaftPressures),
+      cavities: first(trace.cavities),
+    },
+    { id: 'at-work', title: 'The shock at work, from the touch on' },
+    bumpStop,
+  );
+}
 
 /** The landing of each build that has a spring. */
 function carLandings(builds: readonly Build[], temperature: number, drop: number): readonly Landed[] {

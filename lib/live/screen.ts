@@ -7,6 +7,7 @@ import { controls } from './controls/controls.js';
 import { patchChildren, patchWhenOpened } from './document/patch.js';
 import { pageTools } from './page-tools.js';
 import { type Keeping, partsPanel } from './parts/parts-panel.js';
+import { motionPlayers } from './pictures/motion-player.js';
 import type { CompiledSpecs } from './pictures/picture.js';
 import { pictures } from './pictures/pictures.js';
 
@@ -53,15 +54,18 @@ export function screen(
     panel.show(next.settings);
   };
   const addTools = (): void => pageTools(main, () => session, drawn, panel.say);
+  const players = motionPlayers(main);
   patchWhenOpened(main);
   showControls(session.now);
   addTools();
+  players(session.now.page);
   return {
     async show(next) {
       showControls(next, session.now);
       session.now = next;
       patchChildren(main, body(next).nodes);
       addTools();
+      players(next.page);
       await drawn.drawSeen(figuresOf(next, session.start));
     },
     rest() {

@@ -3,6 +3,7 @@ export { InputError, type Limits } from '../base/input-error.js';
 export type { Block } from './blocks/block.js';
 export type { ChecklistBlock, ChecklistStep, WriteIn } from './blocks/checklist.js';
 export { contentHash } from './blocks/digest.js';
+export type { DrawnShock, MotionBlock, MotionFrame } from './blocks/motion.js';
 export { allBlocks, type Page, pageFigures, pagePassed } from './blocks/page.js';
 export type {
   AssumptionsBlock,

@@ -129,7 +129,7 @@ describe('bench-stroke', () => {
     const locks = {
       build: 'buggy rear, petroleum',
       amplitude: '11 mm',
-      frequency: '30 Hz',
+      frequency: '28 Hz',
       temperature: '-20 °C',
     };
     expect(JSON.stringify(pageOf(demo, locks).blocks)).toContain('would lock');

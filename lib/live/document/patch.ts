@@ -1,11 +1,14 @@
 import type { Html, HtmlElement, HtmlNode } from '../../page/html/html.js';
 
 /** Elements of nodes; texts become text nodes and can be nothing else. */
-export function domNodes({ nodes }: Html): readonly Node[] {
+export function domNodes({ nodes }: Html, parent?: Element): readonly Node[] {
   return joinedTexts(nodes).map((node) =>
-    typeof node === 'string' ? document.createTextNode(node) : createElement(node),
+    typeof node === 'string' ? document.createTextNode(node) : createElement(node, parent),
   );
 }
+
+/** Namespace of pictures (SVG 2, section 5.1). */
+const svgNamespace = 'http://www.w3.org/2000/svg';
 
 /**
  * Brings the children of an element in line with nodes and touches nothing that is as it should be: focus, open disclosures
@@ -19,7 +22,7 @@ export function patchChildren(parent: Element, nodes: readonly HtmlNode[]): void
     const kept = keptChild(node, current, named);
     if (kept === undefined) {
       parent.insertBefore(
-        typeof node === 'string' ? document.createTextNode(node) : createElement(node),
+        typeof node === 'string' ? document.createTextNode(node) : createElement(node, parent),
         current,
       );
       continue;
@@ -105,13 +108,16 @@ function setText(node: ChildNode, text: string): void {
   if (node.nodeValue !== text) node.nodeValue = text;
 }
 
-function createElement(node: Exclude<HtmlNode, string>): Element {
+function createElement(node: Exclude<HtmlNode, string>, parent?: Element): Element {
   if ('markup' in node) throw new TypeError('markup has no place in a live page');
-  const element = document.createElement(node.tag);
+  const isPicture = node.tag === 'svg' || parent?.namespaceURI === svgNamespace;
+  const element = isPicture
+    ? document.createElementNS(svgNamespace, node.tag)
+    : document.createElement(node.tag);
   for (const [name, value] of Object.entries(node.attributes)) element.setAttribute(name, value);
   // Markup in an element: its place is left empty, for whoever fills it.
   if (node.children.every((child) => typeof child === 'string' || !('markup' in child)))
-    element.append(...domNodes({ nodes: node.children }));
+    element.append(...domNodes({ nodes: node.children }, element));
   return element;
 }
 

@@ -19,6 +19,8 @@ function blockWords(block: Block): readonly string[] {
       return block.items;
     case 'figure':
       return [block.figure.title, block.figure.alt];
+    case 'motion':
+      return [block.title, block.alt];
     case 'table':
       return [block.title, ...(block.note === undefined ? [] : [block.note]), ...tableWords(block.table)];
     case 'check':

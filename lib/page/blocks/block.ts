@@ -1,6 +1,7 @@
 import { byKind, type Shape } from '../../base/shape.js';
 import type { ChecklistBlock } from './checklist.js';
 import { checklistBlockShape } from './checklist.js';
+import { type MotionBlock, motionBlockShape } from './motion.js';
 import type {
   AssumptionsBlock,
   CautionBlock,
@@ -42,6 +43,7 @@ export type Block =
   | CautionBlock
   | AssumptionsBlock
   | ChecklistBlock
+  | MotionBlock
   | RevealBlock;
 
 /** Form of {@link Block}. */
@@ -56,5 +58,6 @@ export const blockShape: Shape = byKind({
   caution: cautionBlockShape,
   assumptions: assumptionsBlockShape,
   checklist: checklistBlockShape,
+  motion: motionBlockShape,
   reveal: revealBlockShape,
 });

@@ -7,6 +7,7 @@ import { prose } from '../blocks/prose.js';
 import type { RevealBlock } from '../blocks/reveal.js';
 import { checklistHtml } from './checklist-html.js';
 import { type Html, html, trusted } from './html.js';
+import { motionHtml } from './motion-html.js';
 import { tableHtml, thinned } from './table-html.js';
 
 /**
@@ -44,6 +45,8 @@ export function blockHtml(block: Block, figuresBefore: number, pictures: Picture
       return revealHtml(block, figuresBefore, pictures);
     case 'checklist':
       return checklistHtml(block);
+    case 'motion':
+      return motionHtml(block);
     case 'assumptions':
       return html`<section class="assumptions"><h2>What this rests on</h2><ul>${items(block.items)}</ul></section>`;
   }

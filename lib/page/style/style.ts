@@ -2,6 +2,7 @@ import { inkColours } from '../../plot/chart/palette.js';
 import { checklistStyle } from './checklist-style.js';
 import { controlStyle } from './control-style.js';
 import { indexStyle } from './index-style.js';
+import { motionStyle } from './motion-style.js';
 
 type ColourName = keyof typeof inkColours | 'panel' | 'passed' | 'failed' | 'caution';
 
@@ -118,7 +119,7 @@ details:not([open]),footer details,.file{display:none}
 }
 `;
 
-/** The style sheet of a page; light, dark, phone and paper. Nothing moves, so reduced motion needs no rule. */
+/** The style sheet of a page; light, dark, phone and paper. Nothing moves unless a reader plays it. */
 export const styleSheet = `:root{${variables(light)}}
 ${layout}${phone}@media screen and (prefers-color-scheme:dark){:root{${variables(dark)}}${darkFigures()}}
-${print}${checklistStyle}${controlStyle}${indexStyle}`;
+${print}${checklistStyle}${controlStyle}${indexStyle}${motionStyle}`;

@@ -1,0 +1,19 @@
+import type { MotionBlock } from '../blocks/motion.js';
+import { prose } from '../blocks/prose.js';
+import { type Html, html, trusted } from './html.js';
+import { shockDrawing } from './shock-drawing.js';
+
+/** A shock at work: a place for the player, and stills for paper and for pages without scripts. */
+export function motionHtml({ id, title, alt, shock, frames, stills }: MotionBlock): Html {
+  return html`<figure class="motion" id="${id}">
+<p class="motion-title"><strong>${title}</strong></p>
+<div class="player">${trusted('')}</div>
+<ol class="stills">${stills.map(({ frame, label }) => {
+    const at = frames[frame];
+    if (at === undefined) return html``;
+    const drawn = (layout: 'wide' | 'narrow') => ({ nodes: [shockDrawing(shock, at, layout)] });
+    return html`<li><p>${prose(label)}</p><div class="wide">${drawn('wide')}</div><div class="narrow">${drawn('narrow')}</div></li>`;
+  })}</ol>
+<figcaption>${prose(alt)}</figcaption>
+</figure>`;
+}
