@@ -1,3 +1,4 @@
+import { landingShaftSpeed } from '../lib/damper/driven-speed.js';
 import { defineNotebook, type MotionBlock, onePart, type Page, severalParts } from '../lib/page/index.js';
 import type { Build } from '../lib/parts/parts.js';
 import { forceSources, oilSources, workCautions } from './base/basis.js';
@@ -67,7 +68,7 @@ export const notebook = defineNotebook({
         { kind: 'figure', figure: travelFigure([own, ...thin], corner.bumpStop.from) },
         atWork(own, corner.bumpStop.from),
         { kind: 'figure', figure: forceFigure([own, ...thin]) },
-        { kind: 'list', items: courseSentences(own) },
+        { kind: 'list', items: courseSentences(own, landingShaftSpeed(drop, corner.motionRatio)) },
         landingsTable('oils', 'On each oil', onOils, ({ moving }) => moving.build.oil.name),
         landingsTable(
           'pistons',

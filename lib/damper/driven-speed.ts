@@ -38,8 +38,8 @@ export function fastestRebound(
 }
 
 /**
- * Shaft speed at the touch of a landing [m/s]: `r √(2 g h)`, `r` the shaft travel for each wheel travel, the tyre taken as stiff. No compression of that landing is
- * faster.
+ * Shaft speed at the touch of a landing [m/s]: `r √(2 g h)`, `r` the shaft travel for each wheel travel, the tyre taken as stiff and without bounce. A springy tyre that
+ * throws the wheel up can make it faster: `moveCorner` of `dashpot/motion` follows that.
  *
  * @param height - drop height [m], 0 to 3
  * @param motionRatio - shaft travel for each wheel travel, above 0 to 2

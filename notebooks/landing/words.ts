@@ -69,11 +69,23 @@ export function softestSentence(what: 'oil' | 'piston', landings: readonly Lande
   return `Of the ${what}s, ${nameOf(best)} lands softest ${condition}: ${weights(best.gravities)}, ${millimetres(best.outcome.largestTravel.value)} in.`;
 }
 
+/** What a page of steady curves should take as its fast speed for this drop, beside that of the touch on a tyre that neither gives nor bounces [m/s]. */
+function fastSentence(reached: number, touch: number): string {
+  const step = 0.05;
+  const set = Math.max(step, Math.round(reached / step) * step);
+  const tyre =
+    reached > touch
+      ? 'the tyre throws the wheel up, which makes it faster'
+      : 'tyre and shock slow the wheel before, which makes it slower';
+  return `On pages with a fast speed set it to ${shaftSpeed(set)} for this drop. On a tyre that neither gives nor bounces the touch alone would be ${shaftSpeed(touch)}; ${tyre}.`;
+}
+
 /** What came with it: cavity, lost stroke, wheel off the ground, speed. */
-export function courseSentences({ outcome }: Landed): readonly string[] {
+export function courseSentences({ outcome }: Landed, touch: number): readonly string[] {
   const { largestCavity, lostStroke, liftOffs, fastestCompression, fastestRebound, settlingTime } = outcome;
   return [
     `The shaft goes in with up to ${shaftSpeed(fastestCompression.value)} and comes out with up to ${shaftSpeed(-fastestRebound.value)}.`,
+    fastSentence(fastestCompression.value, touch),
     largestCavity.value > 0
       ? `A cavity of ${(1e6 * largestCavity.value).toFixed(2)} ml opens behind the piston; until it is full again, up to ${millimetres(lostStroke)} of the way back meet no resistance.`
       : 'The oil stays whole.',

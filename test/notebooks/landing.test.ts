@@ -53,6 +53,35 @@ describe('landing', () => {
     expect(pagePassed(page)).toBe(true);
   });
 
+  test('names the fast speed for other pages, beside that of a touch without tyre by hand, and which of the two is more', () => {
+    const speeds = (drop: string, build = 'buggy front') => {
+      const text = JSON.stringify(pageOf(demo, { drop, build }).blocks);
+      const [, set, touch, why] =
+        /set it to (\d+) mm\/s for this drop\. .* touch alone would be (\d+) mm\/s; ([^"]*)/u.exec(text) ??
+        [];
+      const [, reached] = /goes in with up to (\d+) mm\/s/u.exec(text) ?? [];
+      return { set: Number(set), touch: Number(touch), reached: Number(reached), why: why ?? '' };
+    };
+    const { set, touch, reached, why } = speeds('100 mm');
+    // 0.72 mm of shaft for each mm of wheel in the demo's corner, and sqrt(2 × 9.81 × 0.1) = 1.40 m/s.
+    expect(Math.abs(touch / (0.72 * 1401) - 1)).toBeLessThan(0.01);
+    expect(Math.abs(set - reached)).toBeLessThanOrEqual(25);
+    expect(why).toContain(reached > touch ? 'makes it faster' : 'makes it slower');
+    expect(speeds('200 mm').set).toBeGreaterThan(set);
+  });
+
+  test('the shock at work is drawn from the touch on, with the stop', () => {
+    const page = pageOf(demo, { drop: '150 mm' });
+    const block = page.blocks.find(({ kind }) => kind === 'motion');
+    if (block?.kind !== 'motion') throw new Error('no drawing');
+    expect(block.frames[0]?.time).toBe(0);
+    expect(block.frames[0]?.speed).toBeLessThan(0.1);
+    expect(block.shock.bumpStop).toBeCloseTo(0.88 * 0.024, 9);
+    const deepest = Math.max(...block.frames.map(({ travel }) => travel));
+    expect(Math.abs(1000 * deepest - travelIn(page.answer))).toBeLessThan(0.5);
+    expect(block.stills.map(({ label }) => label)).toContain('The largest cavity');
+  });
+
   test('warmer oil goes further in', () => {
     expect(travelIn(pageOf(demo, { temperature: '40 °C' }).answer)).toBeGreaterThan(
       travelIn(pageOf(demo, { temperature: '5 °C' }).answer),
