@@ -8,6 +8,7 @@ import { doubts } from './base/doubts.js';
 import { dampingPerSpeedFigure, forceFigure } from './base/force-figure.js';
 import { fastestReboundOf, fastSpeed } from './base/shaft-speeds.js';
 import { celsius, newtons, shaftSpeed } from './base/wording.js';
+import { drivenAtWork } from './cavitation/at-work.js';
 import {
   type ClosedBuild,
   cavitatingDirection,
@@ -81,7 +82,7 @@ export const notebook = defineNotebook({
       answer: onsetAnswer(closed, direction, speed),
       blocks: [
         ...pictures,
-        ...explained(closed, direction, speed),
+        ...explained(closed, direction, speed, temperature),
         ...moved(closed, direction, speed, temperature, [coldest, hottest]),
         ...rest,
       ],
@@ -91,7 +92,12 @@ export const notebook = defineNotebook({
 });
 
 /** What happens, in words and along the stroke. */
-function explained(closed: ClosedBuild, direction: Direction, speed: number): readonly Block[] {
+function explained(
+  closed: ClosedBuild,
+  direction: Direction,
+  speed: number,
+  temperature: number,
+): readonly Block[] {
   const { model, build } = closed;
   const onset = onsetOf(model, direction, 0);
   const sign = direction === 'compression' ? 1 : -1;
@@ -108,6 +114,7 @@ function explained(closed: ClosedBuild, direction: Direction, speed: number): re
   return [
     ...blocks,
     { kind: 'figure', figure: travelFigure(model, build.oil.name, direction, speed) },
+    ...drivenAtWork(build, temperature, speed),
     {
       kind: 'text',
       text: `The oil decides how soon a cavity opens and how fast the force grows from there; the gas and the area of the piston decide at what force it begins. The gas adds ${newtons(gasForce)} of push of its own at the end of the stroke at ${shaftSpeed(speed)}.`,

@@ -199,6 +199,24 @@ describe('other kinds of shock', () => {
     expect(pagePassed(page)).toBe(true);
   });
 
+  it('is drawn where it opens: behind a piston that goes in, at pressures near vacuum, and closed again on the way out', () => {
+    const page = pageOf(notebook, files.demo, { fast: '600 mm/s' });
+    const block = page.blocks.find(({ kind }) => kind === 'motion');
+    if (block?.kind !== 'motion') throw new Error('no drawing');
+    const begins = Number(/begins to cavitate at (\d+) mm/u.exec(page.answer)?.[1] ?? 0);
+    expect(begins).toBeLessThan(600);
+    const torn = block.frames.filter(({ cavity }) => cavity > 0);
+    const largest = torn.reduce((a, b) => (b.cavity > a.cavity ? b : a));
+    expect(largest.speed).toBeCloseTo(0.6, 6);
+    for (const { shaftPressure, blindPressure } of torn) {
+      expect(shaftPressure).toBeLessThan(1e3);
+      expect(blindPressure).toBeGreaterThan(1e5);
+    }
+    expect(block.frames.at(-1)?.cavity).toBe(0);
+    const slow = pageOf(notebook, files.demo, { fast: '100 mm/s' });
+    expect(slow.blocks.some(({ kind }) => kind === 'motion')).toBe(false);
+  });
+
   it('never speaks of a limit', () => {
     for (const parts of Object.values(files))
       for (const { name } of parts.builds) {
