@@ -48,7 +48,7 @@ export function shockAtWork(
   const deepest = extreme(({ travel }) => travel);
   const fastestOut = extreme(({ speed }) => -speed);
   const frame = (index: number) => frames[index] ?? frames[0];
-  const chosen: readonly { readonly frame: number; readonly label: string }[] = [
+  const chosen: MotionBlock['stills'] = [
     { frame: hardest, label: 'Where it pushes hardest' },
     ...((frame(torn)?.cavity ?? 0) > 0 ? [{ frame: torn, label: 'The largest cavity' }] : []),
     { frame: deepest, label: 'All the way in' },
@@ -81,8 +81,17 @@ export function shockAtWork(
       ...(bumpStop === undefined ? {} : { bumpStop }),
     },
     frames,
-    stills: chosen.filter(
-      ({ frame: one }, index) => chosen.findIndex((other) => other.frame === one) === index,
-    ),
+    stills: joined(chosen),
   };
+}
+
+/** One still for each frame: what two of them show in one is said of it together. */
+function joined(chosen: MotionBlock['stills']): MotionBlock['stills'] {
+  return chosen.flatMap(({ frame }, place) => {
+    const same = chosen.filter((other) => other.frame === frame);
+    if (same[0] !== chosen[place]) return [];
+    const [first, ...others] = same.map(({ label }) => label);
+    const rest = others.map((label) => `, ${label.charAt(0).toLowerCase()}${label.slice(1)}`);
+    return [{ frame, label: `${first}${rest.join('')}` }];
+  });
 }
