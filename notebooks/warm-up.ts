@@ -1,8 +1,8 @@
 import { defineNotebook, onePart, type Page, quantity } from '../lib/page/index.js';
 import { forceSources, oilSources, workCautions } from './base/basis.js';
+import { dropOfWheel } from './base/drop.js';
 import { cornerOf, motionAssumptions, motionSources } from './base/moving-build.js';
 import { temperature } from './base/quantities.js';
-import { dropHeight } from './base/shaft-speeds.js';
 import { celsius } from './base/wording.js';
 import { bodySentence } from './warm-up/body.js';
 import { heatCheck } from './warm-up/checks.js';
@@ -76,16 +76,7 @@ export const notebook = defineNotebook({
       max: 60,
       step: 1,
     }),
-    drop: quantity({
-      dimension: 'length',
-      unit: 'mm',
-      label: 'Drop height',
-      help: 'How high the wheel is above flat ground as it falls.',
-      default: 1000 * dropHeight,
-      min: 5,
-      max: 1000,
-      step: 5,
-    }),
+    drop: dropOfWheel,
   },
   run(_parts, values): Page {
     const { build, air, run, wind, bumps, bumpHeight, landings, drop } = values;
