@@ -36,6 +36,7 @@ export const axisShape: Shape = {
       'pressure',
       'speed',
       'volumeStiffness',
+      'frequency',
       'mass',
       'time',
       'angle',

@@ -40,6 +40,7 @@ export const columnShape: Shape = {
       'pressure',
       'speed',
       'volumeStiffness',
+      'frequency',
       'mass',
       'time',
       'angle',
