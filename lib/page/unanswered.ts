@@ -1,3 +1,4 @@
+import { requireRecord } from '../base/checks.js';
 import { InputError } from '../base/input-error.js';
 import type { Parts } from '../parts/parts.js';
 import type { Block } from './blocks/block.js';
@@ -10,11 +11,15 @@ import { ParameterError } from './parameters/parameter-error.js';
  *
  * @param reason - what the notebook was refused with
  * @param parts - the parts file
+ * @throws InputError where either is none
  * @returns a page that says what is missing, and shows lines to copy where lines of the file would help
  *
  * @public
  */
 export function unansweredPage(reason: Error, parts: Parts): Page {
+  if (!(reason instanceof Error))
+    throw new InputError({ field: 'reason', value: reason, accepted: 'an Error' });
+  requireRecord(parts, 'parts');
   return {
     answer: 'These parts do not say enough to answer this yet.',
     blocks: [

@@ -57,7 +57,7 @@ export function forceTable(two: Two, { slow, middle, fast, temperature }: Condit
       row('Rebound', -slow),
       row('Rebound', -middle),
     ],
-    'In brackets what the label of an oil leaves open. Where oil tears, the force after the travel that the picture names. No spring drives a shock out at the fast speed.',
+    'In brackets what the label of an oil leaves open. Where a cavity opens, the force after the travel that the picture names. No spring drives a shock out at the fast speed.',
   );
 }
 

@@ -99,5 +99,5 @@ export const pageCalls: GoodCalls = {
   renderOneFile: [[index, program]],
   severalParts: [[{ ...declared, atMost: 3 }]],
   tableCsv: [[{ columns: [column], rows: free([[1]]) }]],
-  unansweredPage: [[new Error('a reason')]],
+  unansweredPage: [[new Error('a reason'), whole(parts)]],
 };

@@ -15,7 +15,9 @@ function textsOf(value: unknown): readonly string[] {
   if (Array.isArray(value)) return value.flatMap(textsOf);
   if (typeof value !== 'object' || value === null) return [];
   return Object.entries(value).flatMap(([key, inner]) =>
-    ['kind', 'id', 'unit', 'dimension', 'format', 'drawings', 'chart'].includes(key) ? [] : textsOf(inner),
+    ['kind', 'id', 'unit', 'dimension', 'format', 'drawings', 'chart', 'layout'].includes(key)
+      ? []
+      : textsOf(inner),
   );
 }
 
