@@ -8,7 +8,7 @@ import { slowSpeed } from './base/shaft-speeds.js';
 import { celsius } from './base/wording.js';
 import { type BuiltShock, builtShock } from './build-sheet/built-shock.js';
 import { bubbleRadii, drawnInShare } from './build-sheet/numbers.js';
-import { deadBandFigure, frictionFigure, softnessFigure } from './fill-and-bleed/air-figures.js';
+import { deadBandFigure, frictionSentence, softnessSentence } from './fill-and-bleed/air-figures.js';
 import { bleedFigure, waitFigure } from './fill-and-bleed/bubble-figures.js';
 import { fillChecks } from './fill-and-bleed/checks.js';
 import { dissolvedAirTable } from './fill-and-bleed/dissolved-air.js';
@@ -96,10 +96,10 @@ export const notebook = defineNotebook({
       dissolvedAirTable(built, bench),
       { kind: 'heading', text: 'Air makes the first travel dead' },
       text(deadText(built)),
-      { kind: 'figure', figure: softnessFigure(built, bench) },
+      text(softnessSentence(built, bench)),
       ...(deadTravel === undefined ? [] : [{ kind: 'figure', figure: deadTravel } as const]),
       { kind: 'heading', text: 'Slow shafts feel the seals, not the oil' },
-      { kind: 'figure', figure: frictionFigure(built, bench) },
+      text(frictionSentence(built, bench)),
       ...howToMeasure(built.assembled.known),
       { kind: 'heading', text: 'Tested on this page' },
       ...fillChecks(built, bench),

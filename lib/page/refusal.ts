@@ -47,10 +47,13 @@ export function inKeysOfTheFile(error: unknown, parameters: Parameters): unknown
   const { field, unit, value, accepted: wanted } = error;
   if (unit === '' && field in parameters)
     return new InputError({ field: optionName(field), value, accepted: wanted });
-  const [, key, accepted] = keys.find(([fields]) => fields.test(field)) ?? [
-    '',
-    'builds',
-    'of parts nearer to those of a small shock: the laws cannot follow these',
-  ];
+  const known = keys.find(([fields]) => fields.test(field));
+  if (known === undefined)
+    return new InputError({
+      field: 'builds',
+      value: `"${error.message}"`,
+      accepted: 'of parts nearer to those of a small shock: a law cannot follow these',
+    });
+  const [, key, accepted] = known;
   return new InputError({ field: key, value: 'what the parts file says', accepted });
 }

@@ -1,5 +1,4 @@
 import { InputError } from '../../lib/base/input-error.js';
-import { damperForce } from '../../lib/damper/damper-force.js';
 import { deadBand } from '../../lib/fill/air/dead-band.js';
 import { typicalPetroleumBulkModulus } from '../../lib/fill/air/typical-oil.js';
 import { frictionRulesBelow } from '../../lib/fill/friction/seal-measurement.js';
@@ -75,66 +74,26 @@ export function deadBandFigure(built: BuiltShock, temperature: number, speed: nu
   });
 }
 
-const airFractions = [0.001, 0.01, 0.05] as const;
-
-/** How soft a little air makes oil. */
-export function softnessFigure(built: BuiltShock, temperature: number): Figure {
+/** How soft a little air makes oil, and what pressure does about it. */
+export function softnessSentence(built: BuiltShock, temperature: number): string {
   const liquidBulkModulus = bulkModulusOf(built, temperature);
-  const at = (airFraction: number, pressure: number): number =>
-    compressAiryOil(
-      { liquidBulkModulus, airFraction, referencePressure: 101_325, polytropicExponent: 1 },
-      pressure,
-    ).bulkModulus;
-  const atOneBar = (at(0.01, 101_325) / 1e6).toFixed(0);
-  return lineChart({
-    id: 'soft-oil',
-    title: 'Stiffness of oil with air in it',
-    alt: `Without air this oil has ${(liquidBulkModulus / 1e6).toFixed(0)} MPa; one percent of air at the pressure of the air outside leaves ${atOneBar} MPa, and pressure brings it back.`,
-    x: { label: 'Absolute pressure', unit: 'bar', dimension: 'pressure' },
-    y: { label: 'Bulk modulus', unit: 'MPa', dimension: 'pressure' },
-    series: airFractions.map((airFraction) => ({
-      name: `${100 * airFraction} % air at 1 atm`,
-      points: Array.from({ length: steps + 1 }, (_, step) => {
-        const pressure = 0.5e5 + (4.5e5 * step) / steps;
-        return { x: pressure, y: at(airFraction, pressure) };
-      }),
-    })),
-  });
+  const withAir = (pressure: number): string => {
+    const oil = { liquidBulkModulus, airFraction: 0.01, referencePressure: 101_325, polytropicExponent: 1 };
+    return (compressAiryOil(oil, pressure).bulkModulus / 1e6).toFixed(0);
+  };
+  return `Without air the bulk modulus of this oil is ${(liquidBulkModulus / 1e6).toFixed(0)} MPa; one percent of air at the pressure of the air outside leaves ${withAir(101_325)} MPa, and pressure brings it back: ${withAir(5e5)} MPa at 5 bar.`;
 }
 
-/** Damping at walking pace against the friction of the seals. */
-export function frictionFigure(built: BuiltShock, temperature: number): Figure {
+/** Up to which speed the friction of the seals is more than the damping. */
+export function frictionSentence(built: BuiltShock, temperature: number): string {
   const model = damperAt(built, temperature);
   const { seal } = built.assembled;
-  const forces = (seal.measured ? [seal.typical] : [seal.low, seal.typical, seal.high]).map(
-    ({ kineticForce }) => kineticForce,
+  const said = (seal.measured ? [seal.typical] : [seal.low, seal.typical, seal.high]).map(
+    ({ kineticForce }) => {
+      const crossing = frictionRulesBelow(model, kineticForce);
+      const below = crossing === undefined ? 'at every speed' : `below ${shaftSpeed(crossing)}`;
+      return `${newtons(kineticForce)} is larger than damping ${below}`;
+    },
   );
-  const crossings = forces.map((force) => frictionRulesBelow(model, force));
-  const fastest = Math.max(1.5 * Math.max(...crossings.map((speed) => speed ?? 0)), 0.01);
-  const said = forces.map((force, index) => {
-    const crossing = crossings[index];
-    const below = crossing === undefined ? 'at every speed' : `below ${shaftSpeed(crossing)}`;
-    return `${newtons(force)} is larger than damping ${below}`;
-  });
-  return lineChart({
-    id: 'friction-or-damping',
-    title: 'Damping of a slow shaft against seal friction',
-    alt: `Let out, friction of ${said.join(', of ')}${seal.measured ? '' : '; the friction is a guess'}.`,
-    x: { label: 'Shaft speed', unit: 'mm/s', dimension: 'speed' },
-    y: { label: 'Force against the motion', unit: 'N', dimension: 'force' },
-    series: [
-      {
-        name: 'damping of the oil',
-        points: Array.from({ length: steps + 1 }, (_, step) => {
-          const speed = (fastest * step) / steps;
-          return { x: speed, y: Math.abs(damperForce(model, { speed: -speed, position: 0 }).dampingForce) };
-        }),
-      },
-    ],
-    rules: forces.map((value) => ({
-      axis: 'y',
-      value,
-      label: seal.measured ? 'seal friction' : `seals of ${newtons(value)}, a guess`,
-    })),
-  });
+  return `Let out, friction of ${said.join(', of ')}${seal.measured ? '' : '; the friction is a guess'}.`;
 }

@@ -38,11 +38,17 @@ describe('what a law refuses while a page is made', () => {
     ['pistonDiameter', 0.016, 'm', 'pistons must be of sizes that stay possible'],
     ['piston.holes[1].shape.shaftSideDiameter', -0.0003, 'm', 'pistons must be of sizes'],
     ['springRate', 600, 'N/m', 'springs must be such that spring and gas carry the corner'],
-    ['somethingElse', 1, '', 'builds must be of parts nearer to those of a small shock'],
   ])('%s is told by its key', (field, value, unit, told) => {
     const run = () => runNotebook(refusing({ field, value, unit, accepted: 'less' }), files.demo, {});
     expect(run).toThrow(told);
     expect(run).not.toThrow(String(value));
+  });
+
+  it('what belongs to no key is told in the words of the law', () => {
+    const problem = { field: 'somethingElse', value: 1, unit: '', accepted: 'less' };
+    expect(() => runNotebook(refusing(problem), files.demo, {})).toThrow(
+      'a law cannot follow these, got "somethingElse must be less, got 1"',
+    );
   });
 
   it('a setting is told by its option, a part by its name', () => {

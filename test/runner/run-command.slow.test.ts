@@ -75,7 +75,7 @@ describe('a run', () => {
     const out = path.join(folder, 'out');
     expect(printed.split('\n')).toEqual([
       'sample: 1 figure, 1 of 1 checks passed',
-      'refusing: not answered, since speed must be greater than 0 m/s, got -1 m/s',
+      'refusing: not answered, since builds must be of parts nearer to those of a small shock: a law cannot follow these, got "speed must be greater than 0 m/s, got -1 m/s"',
       path.join(out, 'sample', 'sample.html'),
       path.join(out, 'refusing', 'refusing.html'),
       path.join(out, 'index.html'),
@@ -144,7 +144,10 @@ describe('bad input', () => {
   it.each([
     [['sampel'], 'no notebook "sampel"; did you mean "sample"?'],
     [['nothing-like-it'], 'no notebook "nothing-like-it"; there are "sample", "refusing"'],
-    [['sample', '--temprature', '12 °C'], 'no option --temprature; did you mean --temperature?'],
+    [
+      ['sample', '--temprature', '12 °C'],
+      'no option --temprature; did you mean --temperature or --dyno-temperature?',
+    ],
     [['--temperature', '12 °C'], 'Parameters come after the name of a notebook'],
     [['--out', 'x', 'sample'], 'write the notebook first: sample'],
     [['sample', '--temperature', '12', '°C'], '"°C" belongs to no option'],
