@@ -20,7 +20,7 @@ export function stepsOfChecking(numbers: SheetNumbers, choices: Choices): readon
     },
     {
       title: 'Hang a lighter weight',
-      text: `The same stretch. Two times tell friction and oil apart: without gas, friction is (m₁ t₁ − m₂ t₂) / (t₁ − t₂). With gas and the hand’s error the page says it: write the times into its settings.`,
+      text: `The same stretch. Two times tell friction and oil apart: without gas, friction is (m₁ t₁ − m₂ t₂) / (t₁ − t₂). With gas and the hand’s error: the settings of this page.`,
       aim: `${massText(choices.lighterWeight)}: ${timeText(numbers.hungLighter)}`,
       prevents: 'friction taken for thick oil',
       writeIns: [
