@@ -30,6 +30,9 @@ function told({ file, start, end, text }: Fault): string {
   return `${file}:${line}: ${around.replaceAll(/\s+/gu, ' ')}`;
 }
 
+// The test of what pages say finds them by their folder, so that none of them leads to it.
+const readPages = 'test/notebooks/words.test.ts';
+
 const survivors: Fault[] = [];
 const sample = drawn(faults, Number(count));
 for (const fault of sample) {
@@ -45,7 +48,7 @@ for (const fault of sample) {
         '--project',
         'quick',
       ],
-      ...['--bail', '1', '--maxWorkers', '1', '--reporter', 'dot', fault.file],
+      ...['--bail', '1', '--maxWorkers', '1', '--reporter', 'dot', fault.file, readPages],
     ],
     { env: { ...process.env, DASHPOT_FAULT: JSON.stringify(fault) }, stdio: 'ignore' },
   );
