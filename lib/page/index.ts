@@ -26,6 +26,7 @@ export { type PageContent, renderHtml } from './html/render-html.js';
 export { type IndexContent, type IndexEntry, renderIndex } from './html/render-index.js';
 export { renderOneFile } from './html/render-one-file.js';
 export { defineNotebook, type Notebook } from './notebook.js';
+export { choice, integer, onePart, quantity, severalParts } from './parameters/declare-parameters.js';
 export { ParameterError } from './parameters/parameter-error.js';
 export {
   acceptedText,
@@ -34,23 +35,18 @@ export {
   type ParameterText,
   parameterTexts,
 } from './parameters/parameter-text.js';
-export {
-  type ChoiceParameter,
-  choice,
-  type IntegerParameter,
-  integer,
-  onePart,
-  type Parameter,
-  type Parameters,
-  type ParameterValue,
-  type ParameterValues,
-  type ParameterWords,
-  type PartList,
-  type PartParameter,
-  type QuantityParameter,
-  quantity,
-  type SeveralPartsParameter,
-  severalParts,
+export type {
+  ChoiceParameter,
+  IntegerParameter,
+  Parameter,
+  Parameters,
+  ParameterValue,
+  ParameterValues,
+  ParameterWords,
+  PartList,
+  PartParameter,
+  QuantityParameter,
+  SeveralPartsParameter,
 } from './parameters/parameters.js';
 export { type ParameterTexts, readParameterValues } from './parameters/read-parameters.js';
 export { unansweredPage } from './unanswered.js';

@@ -1,4 +1,4 @@
-import { quantity } from '../../lib/page/parameters/parameters.js';
+import { quantity } from '../../lib/page/parameters/declare-parameters.js';
 import { assembleShock } from '../../lib/parts/assembly/assembled-shock.js';
 import type { Parts } from '../../lib/parts/parts.js';
 import { temperature } from './quantities.js';

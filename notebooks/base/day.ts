@@ -1,4 +1,4 @@
-import { quantity } from '../../lib/page/parameters/parameters.js';
+import { quantity } from '../../lib/page/parameters/declare-parameters.js';
 import type { Parts } from '../../lib/parts/parts.js';
 import { temperature } from './quantities.js';
 

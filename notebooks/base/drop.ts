@@ -1,4 +1,4 @@
-import { quantity } from '../../lib/page/parameters/parameters.js';
+import { quantity } from '../../lib/page/parameters/declare-parameters.js';
 import { dropHeight } from './shaft-speeds.js';
 
 /** The control of a landing: one declaration for every page. */

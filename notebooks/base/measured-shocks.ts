@@ -1,6 +1,6 @@
 import { InputError } from '../../lib/base/input-error.js';
 import { usualUncertainty } from '../../lib/measure/reading/reading.js';
-import { integer } from '../../lib/page/parameters/parameters.js';
+import { integer } from '../../lib/page/parameters/declare-parameters.js';
 import {
   labelDoubt,
   type MeasuredProblem,

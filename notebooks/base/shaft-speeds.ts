@@ -4,7 +4,7 @@ import { fastestRebound, landingShaftSpeed } from '../../lib/damper/driven-speed
 import type { SpeedWeights } from '../../lib/decisions/match/speed-weights.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
-import { quantity } from '../../lib/page/parameters/parameters.js';
+import { quantity } from '../../lib/page/parameters/declare-parameters.js';
 import { assembleShock } from '../../lib/parts/assembly/assembled-shock.js';
 import type { Build, Parts } from '../../lib/parts/parts.js';
 import { benchTemperature } from './day.js';

@@ -1,4 +1,4 @@
-import { quantity } from '../../lib/page/parameters/parameters.js';
+import { quantity } from '../../lib/page/parameters/declare-parameters.js';
 import type { Parts, PartTolerances } from '../../lib/parts/parts.js';
 
 /** Sizes of pistons and bores that may be off [m]. */

@@ -1,6 +1,7 @@
 import { InputError } from '../../lib/base/input-error.js';
 import type { DesignProblem } from '../../lib/decisions/design/design-problem.js';
-import { integer, type ParameterValues, quantity } from '../../lib/page/parameters/parameters.js';
+import { integer, quantity } from '../../lib/page/parameters/declare-parameters.js';
+import type { ParameterValues } from '../../lib/page/parameters/parameters.js';
 import type { Build, OilPart, Parts } from '../../lib/parts/parts.js';
 import { runsIn } from '../base/piston-in-bore.js';
 import { millimetres } from './naming.js';

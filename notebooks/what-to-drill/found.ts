@@ -4,7 +4,7 @@ import { type Judgement, judge } from '../../lib/decisions/design/judgement.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
 import { paretoFront } from '../../lib/numeric/pareto-front.js';
-import { quantity } from '../../lib/page/parameters/parameters.js';
+import { quantity } from '../../lib/page/parameters/declare-parameters.js';
 import type { Build, Parts } from '../../lib/parts/parts.js';
 import { damperOfBuild } from '../base/decision-cases.js';
 import { runsIn } from '../base/piston-in-bore.js';

@@ -1,5 +1,6 @@
 import { record, requireShape, type Shape, someText } from '../../base/shape.js';
 import { formatQuantity, roundedText } from '../../units/index.js';
+import { parameterShape } from './parameter-shapes.js';
 import type {
   Parameter,
   Parameters,
@@ -7,7 +8,6 @@ import type {
   ParameterValues,
   QuantityParameter,
 } from './parameters.js';
-import { parameterShape } from './parameters.js';
 
 /**
  * Name of a parameter as a user writes it, `holeDiameter` as `hole-diameter`.

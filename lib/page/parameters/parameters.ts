@@ -1,14 +1,3 @@
-import {
-  byKind,
-  call,
-  flag,
-  listOf,
-  oneOf,
-  optional,
-  requireShape,
-  type Shape,
-  someText,
-} from '../../base/shape.js';
 import type { Parts } from '../../parts/parts.js';
 import type { Dimension } from '../../units/index.js';
 
@@ -18,8 +7,6 @@ import type { Dimension } from '../../units/index.js';
  * @public
  */
 export type PartList = 'oils' | 'pistons' | 'shocks' | 'springs' | 'builds';
-
-const partList = oneOf('oils', 'pistons', 'shocks', 'springs', 'builds');
 
 /**
  * How a parameter is named and explained to a user.
@@ -58,41 +45,6 @@ export interface QuantityParameter extends ParameterWords {
   readonly bareNumber?: true;
 }
 
-/** Form of {@link QuantityParameter}. */
-export const quantityParameterShape: Shape = {
-  kind: oneOf('quantity'),
-  dimension: oneOf(
-    'temperature',
-    'kinematicViscosity',
-    'density',
-    'force',
-    'springRate',
-    'length',
-    'area',
-    'volume',
-    'temperatureDifference',
-    'dynamicViscosity',
-    'pressure',
-    'speed',
-    'volumeStiffness',
-    'frequency',
-    'mass',
-    'time',
-    'angle',
-    'ratio',
-  ),
-  unit: someText,
-  default: '',
-  min: '',
-  max: '',
-  step: '',
-  inFile: optional(call),
-  bareNumber: optional(flag),
-  label: someText,
-  help: someText,
-  meaning: optional(someText),
-};
-
 /**
  * A whole number.
  *
@@ -104,17 +56,6 @@ export interface IntegerParameter extends ParameterWords {
   readonly min: number;
   readonly max: number;
 }
-
-/** Form of {@link IntegerParameter}. */
-export const integerParameterShape: Shape = {
-  kind: oneOf('integer'),
-  default: '',
-  min: '',
-  max: '',
-  label: someText,
-  help: someText,
-  meaning: optional(someText),
-};
 
 /**
  * One of a few fixed words.
@@ -161,35 +102,6 @@ export type Parameter =
   | PartParameter
   | SeveralPartsParameter;
 
-/** Form of {@link Parameter}. */
-export const parameterShape: Shape = byKind({
-  quantity: quantityParameterShape,
-  integer: integerParameterShape,
-  choice: {
-    kind: oneOf('choice'),
-    options: listOf(someText),
-    default: someText,
-    label: someText,
-    help: someText,
-    meaning: optional(someText),
-  },
-  part: {
-    kind: oneOf('part'),
-    list: oneOf('oils', 'pistons', 'shocks', 'springs', 'builds'),
-    label: someText,
-    help: someText,
-    meaning: optional(someText),
-  },
-  parts: {
-    kind: oneOf('parts'),
-    list: oneOf('oils', 'pistons', 'shocks', 'springs', 'builds'),
-    atMost: '',
-    label: someText,
-    help: someText,
-    meaning: optional(someText),
-  },
-});
-
 /**
  * The parameters of a notebook by name. One declaration drives the command line and the controls of the page.
  *
@@ -218,126 +130,3 @@ export type ParameterValue<P extends Parameter> = P extends QuantityParameter | 
  * @public
  */
 export type ParameterValues<P extends Parameters> = { readonly [Name in keyof P]: ParameterValue<P[Name]> };
-
-/**
- * Declares a physical quantity.
- *
- * @public
- */
-export function quantity(declared: Omit<QuantityParameter, 'kind'>): QuantityParameter {
-  requireShape(
-    { declared },
-    {
-      declared: {
-        step: '',
-        min: '',
-        default: '',
-        label: someText,
-        help: someText,
-        meaning: optional(someText),
-        max: '',
-        dimension: oneOf(
-          'temperature',
-          'kinematicViscosity',
-          'density',
-          'force',
-          'springRate',
-          'length',
-          'area',
-          'volume',
-          'temperatureDifference',
-          'dynamicViscosity',
-          'pressure',
-          'speed',
-          'volumeStiffness',
-          'frequency',
-          'mass',
-          'time',
-          'angle',
-          'ratio',
-        ),
-        unit: someText,
-        inFile: optional(call),
-        bareNumber: optional(flag),
-      },
-    },
-  );
-  return { kind: 'quantity', ...declared };
-}
-
-/**
- * Declares a whole number.
- *
- * @public
- */
-export function integer(declared: Omit<IntegerParameter, 'kind'>): IntegerParameter {
-  requireShape(
-    { declared },
-    {
-      declared: {
-        min: '',
-        default: '',
-        label: someText,
-        help: someText,
-        meaning: optional(someText),
-        max: '',
-      },
-    },
-  );
-  return { kind: 'integer', ...declared };
-}
-
-/**
- * Declares a choice between fixed words.
- *
- * @public
- */
-export function choice<const Option extends string>(
-  declared: Omit<ChoiceParameter<Option>, 'kind'>,
-): ChoiceParameter<Option> {
-  requireShape(
-    { declared },
-    {
-      declared: {
-        options: listOf(someText),
-        default: someText,
-        label: someText,
-        help: someText,
-        meaning: optional(someText),
-      },
-    },
-  );
-  return { kind: 'choice', ...declared };
-}
-
-/**
- * Declares the choice of one part of the parts file.
- *
- * @public
- */
-export function onePart<const List extends PartList>(
-  declared: Omit<PartParameter<List>, 'kind'>,
-): PartParameter<List> {
-  requireShape(
-    { declared },
-    { declared: { list: partList, label: someText, help: someText, meaning: optional(someText) } },
-  );
-  return { kind: 'part', ...declared };
-}
-
-/**
- * Declares the choice of several parts of the parts file.
- *
- * @public
- */
-export function severalParts<const List extends PartList>(
-  declared: Omit<SeveralPartsParameter<List>, 'kind'>,
-): SeveralPartsParameter<List> {
-  requireShape(
-    { declared },
-    {
-      declared: { list: partList, label: someText, help: someText, meaning: optional(someText), atMost: '' },
-    },
-  );
-  return { kind: 'parts', ...declared };
-}
