@@ -3,6 +3,7 @@ import { forceSources, oilSources, workCautions } from './base/basis.js';
 import { dropOfWheel } from './base/drop.js';
 import { cornerOf, motionAssumptions, motionSources } from './base/moving-build.js';
 import { temperature } from './base/quantities.js';
+import { middleSpeed } from './base/shaft-speeds.js';
 import { celsius } from './base/wording.js';
 import { bodySentence } from './warm-up/body.js';
 import { heatCheck } from './warm-up/checks.js';
@@ -77,9 +78,10 @@ export const notebook = defineNotebook({
       step: 1,
     }),
     drop: dropOfWheel,
+    middle: middleSpeed,
   },
   run(_parts, values): Page {
-    const { build, air, run, wind, bumps, bumpHeight, landings, drop } = values;
+    const { build, air, run, wind, bumps, bumpHeight, landings, drop, middle } = values;
     const { guesses } = cornerOf(build);
     const heat = trackHeat(build, air, {
       bumpsPerSecond: bumps,
@@ -87,7 +89,7 @@ export const notebook = defineNotebook({
       landingsPerSecond: landings / 60,
       dropHeight: drop,
     });
-    const asked = { build, air, run, wind };
+    const asked = { build, air, run, wind, middle };
     const likely = warmed(heat, asked, 'likely');
     const ends = [warmed(heat, asked, 'cool'), warmed(heat, asked, 'warm')] as const;
     const still = warmed(heat, { ...asked, wind: 0 }, 'likely');

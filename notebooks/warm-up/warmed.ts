@@ -6,7 +6,6 @@ import { createOil } from '../../lib/fluid/oil/oil.js';
 import { type WarmingResult, warmingRun } from '../../lib/motion/heat/warming-run.js';
 import { assembleShock } from '../../lib/parts/assembly/assembled-shock.js';
 import type { Build } from '../../lib/parts/parts.js';
-import { shaftSpeedsOf } from '../base/shaft-speeds.js';
 import { celsius } from '../base/wording.js';
 import { bodyGuess, type Guessed, type WarmBody } from './body.js';
 import type { TrackHeat } from './track.js';
@@ -20,6 +19,8 @@ export interface Asked {
   readonly run: number;
   /** [m/s] */
   readonly wind: number;
+  /** Shaft speed at which damping is looked at [m/s]. */
+  readonly middle: number;
 }
 
 /** A build after a run and as long a rest. */
@@ -41,7 +42,7 @@ export interface Warmed {
 const hottest = 423.15;
 
 /** Warms a build over a run and lets it rest in still air. */
-export function warmed(heat: TrackHeat, { build, air, run, wind }: Asked, guessed: Guessed): Warmed {
+export function warmed(heat: TrackHeat, { build, air, run, wind, middle }: Asked, guessed: Guessed): Warmed {
   const assembled = assembleShock(build);
   const oil = createOil(build.oil.definition);
   const body = bodyGuess(assembled, fluidAt(oil, air).density, guessed);
@@ -61,11 +62,10 @@ export function warmed(heat: TrackHeat, { build, air, run, wind }: Asked, guesse
       value: `${Number(heat.bumps(air).toPrecision(2))} W of them and ${Number(heat.landings(air).toPrecision(2))} W of landings`,
       accepted: `fewer or lower ones: the oil would pass ${celsius(hottest)}`,
     });
-  const speed = shaftSpeedsOf(build, air).middle;
   const damping = (temperature: number): number => {
     const model = damperModel(assembled.damper, fluidAt(oil, temperature));
     const at = (one: number) => damperForce(model, { speed: one, position: 0 }).dampingForce;
-    return at(speed) - at(-speed);
+    return at(middle) - at(-middle);
   };
   const atStart = damping(air);
   return {
@@ -73,7 +73,7 @@ export function warmed(heat: TrackHeat, { build, air, run, wind }: Asked, guesse
     body,
     wind: body.windShare * wind,
     runEnd: (result.times.length - 1) / 2,
-    speed,
+    speed: middle,
     left: (temperature) => damping(temperature) / atStart,
     assumptions: assembled.assumptions,
   };

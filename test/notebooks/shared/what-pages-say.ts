@@ -200,6 +200,13 @@ export function allSaid(parts: Parts, pages: ReadonlyMap<string, Page>): readonl
       1,
       threeDigits,
     ),
+    ...rounded(
+      'setting middle',
+      'warm-up, answer',
+      /of the damping at ([\d.]+) mm\/s is gone/u.exec(pages.get('warm-up')?.answer ?? '')?.[1],
+      1e-3,
+      threeDigits,
+    ),
     ...handSaid(notebooks, pages),
   ];
 }
