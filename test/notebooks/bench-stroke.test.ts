@@ -41,6 +41,12 @@ const ratio = (value: number | undefined, expected: number) => (value ?? Number.
 const stroke = { amplitude: '10 mm', frequency: '10 Hz', temperature: '20 °C' };
 
 describe('bench-stroke', () => {
+  test('begins with an amplitude that leaves room: two fifths of the stroke in half millimetres, 10 mm at most', () => {
+    // 0.4 · 24 = 9.6 and 0.4 · 25 = 10 mm.
+    expect(pageOf(reference).answer).toMatch(/^At 5 Hz and 9\.5 mm to each side, up to 298 mm\/s/u);
+    expect(pageOf(small).answer).toMatch(/^At 5 Hz and 10 mm to each side, up to 314 mm\/s/u);
+  });
+
   test('10 Hz and 10 mm: push, energy, damping and cavity of the two independent programs within 2 %', () => {
     const page = pageOf(reference, stroke);
     const [push, , energy, damping, , cavity, lost] = likely(page);

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { pagePassed, readParameterValues } from '../../lib/page/index.js';
+import { pageFigures, pagePassed, readParameterValues } from '../../lib/page/index.js';
 import { readParts } from '../../lib/parts/index.js';
 import { notebook } from '../../notebooks/warm-up.js';
 
@@ -54,6 +54,21 @@ describe('warm-up', () => {
     expect(Number(one)).toBeGreaterThan(300);
     const [, twice] = rowsOf(pageOf({ drop: '200 mm' }), 'warm-up-sources')[1] ?? [];
     expect(Number(twice) / Number(one)).toBeGreaterThan(1.5);
+  });
+
+  test('half of the rise is there where the line has half of it', () => {
+    const page = pageOf({ run: '20 min' });
+    const words = JSON.stringify(page.blocks);
+    const minutes = Number(/half of the rise is there after ([\d.]+) min/u.exec(words)?.[1]);
+    const [figure] = pageFigures(page);
+    const { columns = [], rows = [] } = figure?.table ?? {};
+    const line = columns.findIndex(({ label }) => label === 'in wind');
+    const at = (time: number) =>
+      rows.reduce((a, b) => (Math.abs(Number(b[0]) - time) < Math.abs(Number(a[0]) - time) ? b : a))[line];
+    const [start, half, end] = [0, 60 * minutes, 1200].map((time) => Number(at(time)));
+    // Minutes are whole, and the line has a point every half minute or so.
+    expect(((half ?? 0) - (start ?? 0)) / ((end ?? 0) - (start ?? 0))).toBeGreaterThan(0.4);
+    expect(((half ?? 0) - (start ?? 0)) / ((end ?? 0) - (start ?? 0))).toBeLessThan(0.6);
   });
 
   test('less wind, more bumps, more landings and a longer run warm it more and leave less damping', () => {
