@@ -24,7 +24,7 @@ export function unansweredPage(reason: Error, parts: Parts): Page {
     answer: 'These parts do not say enough to answer this yet.',
     blocks: [
       ...reason.message.split('\n').map((text) => ({ kind: 'text', text }) as const),
-      ...missingOf(reason, parts).flatMap((missing): Block[] => {
+      ...missingOf(reason).flatMap((missing): Block[] => {
         const { advice, lines } = missingLines(missing, parts);
         return [
           { kind: 'text', text: advice },
@@ -39,10 +39,9 @@ export function unansweredPage(reason: Error, parts: Parts): Page {
 const lists: readonly Missing[] = ['builds', 'oils', 'pistons', 'shocks', 'spring'];
 
 /** What of a parts file the page was refused for, in the order in which it stands in a file. */
-function missingOf(reason: Error, { measurements = [] }: Parts): readonly Missing[] {
+function missingOf(reason: Error): readonly Missing[] {
   if (reason instanceof ParameterError)
     return lists.filter((list) => new RegExp(`the parts file has no ${list}`, 'u').test(reason.message));
   if (!(reason instanceof InputError)) return [];
-  if (reason.field === 'which') return measurements.length === 0 ? ['measurements'] : [];
-  return (['spring', 'shop', 'timed'] as const).filter((field) => field === reason.field);
+  return (['spring', 'shop', 'timed', 'measurements'] as const).filter((field) => field === reason.field);
 }

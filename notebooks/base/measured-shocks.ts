@@ -51,11 +51,17 @@ export function measuredCase(parts: Parts, place: number): MeasuredShockCase {
   const cases = measuredCases(parts);
   const found = cases[place - 1];
   if (found !== undefined) return found;
-  const accepted =
-    cases.length === 0
-      ? '"measurements" in the parts file: a weight hung on the shaft and timed will do, or a dyno file'
-      : `1 to ${cases.length}: ${cases.map(({ name }) => name).join(', ')}`;
-  throw new InputError({ field: 'which', value: place, accepted });
+  if (cases.length === 0)
+    throw new InputError({
+      field: 'measurements',
+      value: 'none',
+      accepted: 'one or more in the parts file: a weight hung on the shaft and timed will do, or a dyno file',
+    });
+  throw new InputError({
+    field: 'which',
+    value: place,
+    accepted: `1 to ${cases.length}: ${cases.map(({ name }) => name).join(', ')}`,
+  });
 }
 
 /** A build as it is stated, with some readings or none. */
