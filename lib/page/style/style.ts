@@ -92,7 +92,7 @@ td.words{text-align:left;white-space:normal}
 .reveal>:first-child{margin-top:0}
 .choices{list-style:upper-alpha;margin:.5rem 0;padding-left:1.6rem}
 .reveal>details>summary{font-weight:600;color:var(--ink)}
-pre.lines{overflow-x:auto;padding:.7rem .9rem;border:1px solid var(--rule);font-size:.85rem;user-select:all}
+pre.lines{white-space:pre-wrap;overflow-wrap:anywhere;padding:.7rem .9rem;border:1px solid var(--rule);font-size:.85rem;user-select:all}
 footer{margin-top:3rem;padding-bottom:3rem;font-size:.9rem;color:var(--muted)}
 footer>:first-child{border-top:1px solid var(--rule);padding-top:1rem}
 footer pre{white-space:pre-wrap;font:inherit;font-size:.8rem}
