@@ -4,7 +4,8 @@ import { requireModel, requirePosition } from './damper.js';
 import { wholeForce } from './damper-force.js';
 import type { DamperModel } from './damper-model.js';
 import { frictionAt } from './seal-friction.js';
-import { isStraight, straightForces, straightSizes } from './straight-forces.js';
+import { isStraight, straightSizes } from './straight-build.js';
+import { straightForces } from './straight-forces.js';
 
 /**
  * Forces of a damper at many speeds and one position [N]: the `force` of `damperForce` alone, several times as fast for pistons with one size of straight

@@ -1,57 +1,7 @@
-import { evaluateLoss, profileGrowth } from '../flow/hole/inertial-loss.js';
+import { evaluateLoss } from '../flow/hole/inertial-loss.js';
 import { momentumOfJet, recoilOfJet, straightJet } from '../flow/hole/jet-momentum.js';
-import { sharpCreepingNumber, sharpHoleLaw, sharpLoss } from '../flow/hole/sharp-hole.js';
 import { ConvergenceError } from '../numeric/root-finding.js';
-import type { DamperModel } from './damper-model.js';
-
-/** Whether {@link straightForces} can compute a model: one size of straight sharp holes, no valve, an oil that does not thin, gas on one side. */
-export function isStraight({ damper, fluid, pistonFlow, blindShare }: DamperModel): boolean {
-  const { holes, valves } = damper.piston;
-  return (
-    holes.length === 1 &&
-    holes[0]?.shape === undefined &&
-    (valves === undefined || valves.length === 0) &&
-    fluid.shearThinning === undefined &&
-    pistonFlow.law === sharpHoleLaw &&
-    blindShare !== 0.5
-  );
-}
-
-/** The sizes of a build with one size of straight sharp holes, as numbers that may be written over. */
-export interface StraightSizes {
-  readonly holeCount: number;
-  /** [m], as the three below. */
-  holeDiameter: number;
-  thickness: number;
-  bore: number;
-  pistonDiameter: number;
-  /** How much more an eccentric gap lets through, and how much more it drags, than a centred one. */
-  readonly eccentricConductance: number;
-  readonly eccentricDrag: number;
-  /** Part of the shaft's area whose room the gas on the blind side makes [m²]. */
-  readonly blindShaftArea: number;
-}
-
-/**
- * The sizes of a model that {@link isStraight}.
- *
- * @throws RangeError where its piston has no holes
- */
-export function straightSizes({ damper, blindShare, shaftArea }: DamperModel): StraightSizes {
-  const { piston, bore } = damper;
-  const [group] = piston.holes;
-  if (group === undefined) throw new RangeError('a piston with one size of hole is needed');
-  return {
-    holeCount: group.count,
-    holeDiameter: group.diameter,
-    thickness: piston.thickness,
-    bore,
-    pistonDiameter: piston.diameter,
-    eccentricConductance: 1 + 1.5 * piston.eccentricity ** 2,
-    eccentricDrag: 1 / Math.sqrt(1 - piston.eccentricity ** 2),
-    blindShaftArea: blindShare * shaftArea,
-  };
-}
+import { type StraightBuild, type StraightSizes, straightBuild } from './straight-build.js';
 
 /** Loss coefficient and its slope, read at once and never handed out. */
 const loss = new Float64Array(2);
@@ -77,24 +27,17 @@ export function straightForces(
   speeds: Float64Array,
   forces: Float64Array,
 ): void {
-  const { holeDiameter, thickness, bore, pistonDiameter } = sizes;
-  const gapHeight = (bore - pistonDiameter) / 2;
-  const dynamicViscosity = density * kinematicViscosity;
-  const gapCircumference = Math.PI * (bore - gapHeight);
-  const gapArea = gapCircumference * gapHeight;
-  const centred = (gapArea * gapHeight * gapHeight) / (12 * dynamicViscosity * thickness);
-  const gapConductance = centred * sizes.eccentricConductance;
-  const rimDrag = ((dynamicViscosity * gapCircumference * thickness) / gapHeight) * sizes.eccentricDrag;
-  const lengthRatio = thickness / holeDiameter;
-  const creepingSlope = (dynamicViscosity * sharpCreepingNumber(lengthRatio)) / holeDiameter;
+  forcesOfStraight(straightBuild(sizes, kinematicViscosity, density), speeds, forces);
+}
+
+/** {@link straightForces} of what is bound to its oil. */
+export function forcesOfStraight(build: StraightBuild, speeds: Float64Array, forces: Float64Array): void {
+  const { kinematicViscosity, density, holeDiameter, lengthRatio, growth, creepingSlope, rimDrag } = build;
+  const { holeArea, boreArea, dampingArea, gapConductance } = build;
+  const { slow, exit, development, contraction, bubbleGrowth, onset } = build.loss;
+  const perOnset = 1 / onset;
   const half = 0.5 * density;
   const reynoldsPerSpeed = holeDiameter / kinematicViscosity;
-  const holeArea = sizes.holeCount * (Math.PI / 4) * holeDiameter * holeDiameter;
-  const boreArea = (Math.PI / 4) * bore * bore;
-  const { slow, exit, development, contraction, bubbleGrowth, onset } = sharpLoss(holeArea / boreArea);
-  const growth = profileGrowth(development, lengthRatio);
-  const perOnset = 1 / onset;
-  const dampingArea = (Math.PI / 4) * pistonDiameter * pistonDiameter + gapArea / 2 - sizes.blindShaftArea;
   const perHoleArea = 1 / holeArea;
   const perBoreArea = 1 / boreArea;
   for (let place = 0; place < speeds.length; place++) {

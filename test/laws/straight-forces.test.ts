@@ -2,9 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { damperForce } from '../../lib/damper/damper-force.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
+import { oilForce } from '../../lib/damper/oil-force.js';
+import { straightBuild, straightSizes } from '../../lib/damper/straight-build.js';
+import { straightSpeeds } from '../../lib/damper/straight-speeds.js';
 import type { TolerancedBuild } from '../../lib/decisions/spread/toleranced-build.js';
 import { toleranceModel } from '../../lib/decisions/spread/tolerances.js';
 import { oilDensity } from '../../lib/fluid/oil/density.js';
+import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { viscosityAt } from '../../lib/fluid/viscosity/viscosity-line.js';
 import { anyDamper, anySpeed } from './arbitraries.js';
 import { anyPetroleum, anySilicone, between } from './fluid-arbitraries.js';
@@ -65,6 +69,31 @@ describe('forces of builds with straight holes', () => {
             const size = Math.abs(dampingForce) + Math.abs(gasForce);
             expect(Math.abs((forces[place] ?? 0) - dampingForce - gasForce)).toBeLessThan(1e-10 * size);
           }
+        },
+      ),
+    );
+  });
+
+  it('are reached at the speeds that the full model has them at', () => {
+    fc.assert(
+      fc.property(
+        anyDamper,
+        anySilicone,
+        fc.array(anySpeed, { minLength: 2, maxLength: 5 }),
+        (any, oil, speeds) => {
+          const damper = {
+            ...any,
+            gas: { ...any.gas, layout: 'blind-side' as const },
+            piston: { ...any.piston, holes: any.piston.holes.slice(0, 1) },
+          };
+          const model = damperModel(damper, fluidAt(oil, 298.15));
+          const { kinematicViscosity, density } = model.fluid;
+          // By the general solver, which looks for the pressure drop at a speed and not for the speed at a force.
+          const forces = Float64Array.from(speeds, (speed) => Math.abs(oilForce(model, speed)));
+          const found = new Float64Array(speeds.length);
+          straightSpeeds(straightBuild(straightSizes(model), kinematicViscosity, density), forces, found);
+          for (const [place, speed] of speeds.entries())
+            expect(Math.abs((found[place] ?? 0) / Math.abs(speed) - 1)).toBeLessThan(1e-9);
         },
       ),
     );

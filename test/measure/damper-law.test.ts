@@ -10,6 +10,7 @@ import { fitShock } from '../../lib/measure/fit/fit-shock.js';
 import { statedUnknowns } from '../../lib/measure/fit/prior.js';
 import { damperLaw, statedState } from '../../lib/measure/model/damper-law.js';
 import { dropTime } from '../../lib/measure/model/drop-time.js';
+import type { SteadyShock } from '../../lib/measure/model/shock-law.js';
 import { checkRow, problemA, type RowValues } from './invented-shock.js';
 
 const oil = createOil({
@@ -63,6 +64,43 @@ describe("the library's damper as a law to fit", () => {
       time += width / Math.abs(creepSpeed(model, drop.mass * 9.80665 + gas));
     }
     expect(dropTime(shock, drop) / time).toBeCloseTo(1, 7);
+  });
+
+  test('the short way to the time of a drop is as long as the way by forces, cold and hot, in and out', () => {
+    const shock = law(stated);
+    const byForces: SteadyShock = {
+      ...shock,
+      at: (temperature) => {
+        const { speedsAt, ...warm } = shock.at(temperature);
+        expect(speedsAt).toBeDefined();
+        return warm;
+      },
+    };
+    for (const temperature of [268.15, 323.15])
+      for (const mass of [0.12, 0.5, 5])
+        for (const [from, to] of [
+          [0.025, 0.003],
+          [0.003, 0.02],
+        ] as const) {
+          const drop = { mass, temperature, from, to };
+          expect(dropTime(shock, drop) / dropTime(byForces, drop)).toBeCloseTo(1, 8);
+        }
+  });
+
+  test('holes of two sizes have no short way, and the same time as the same holes of one size', () => {
+    const group = damper.piston.holes[0];
+    if (group === undefined) throw new Error('no holes');
+    const split = {
+      ...damper.piston,
+      holes: [
+        { ...group, count: 1 },
+        { ...group, count: 3 },
+      ],
+    };
+    const shock = damperLaw({ ...damper, piston: split }, oil)(stated);
+    const drop = { mass: 0.08, temperature: 295.15, from: 0.025, to: 0.003 };
+    expect(shock.at(295.15).speedsAt).toBeUndefined();
+    expect(dropTime(shock, drop) / dropTime(law(stated), drop)).toBeCloseTo(1, 8);
   });
 
   test('each quantity of the state does what its name says', () => {

@@ -188,6 +188,14 @@ describe('fit B: eight unknowns with priors', () => {
     }
   });
 
+  test('few draws stand for many, whichever are drawn', () => {
+    for (const seed of [2, 3, 4, 5]) {
+      const { method, effective } = posteriorOf(fitB, 8192, seed);
+      expect(method).toBe('importance');
+      expect(effective / 8192).toBeGreaterThan(0.7);
+    }
+  });
+
   test('the same seed draws the same bytes, another seed others', () => {
     const [first, second, other] = [
       posteriorOf(fitB, 500, 7),

@@ -1,6 +1,7 @@
 import type { Damper } from '../../damper/damper.js';
 import { bindDamper, type DamperModel, damperModel } from '../../damper/damper-model.js';
-import { isStraight, straightForces, straightSizes } from '../../damper/straight-forces.js';
+import { isStraight, straightSizes } from '../../damper/straight-build.js';
+import { straightForces } from '../../damper/straight-forces.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import { logMismatch, type WantedDamping } from './damping-mismatch.js';
 

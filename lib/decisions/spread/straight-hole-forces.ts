@@ -1,6 +1,7 @@
 import type { DamperModel } from '../../damper/damper-model.js';
 import { gasInFluid } from '../../damper/damper-model.js';
-import { straightForces, straightSizes } from '../../damper/straight-forces.js';
+import { straightSizes } from '../../damper/straight-build.js';
+import { straightForces } from '../../damper/straight-forces.js';
 import { oilDensity } from '../../fluid/oil/density.js';
 import { viscosityAt } from '../../fluid/viscosity/viscosity-line.js';
 import { pressureOfGas } from '../../gas/gas-state.js';

@@ -2,7 +2,7 @@ import { requireShape } from '../../base/shape.js';
 import type { Damper } from '../../damper/damper.js';
 import { wholeForce } from '../../damper/damper-force.js';
 import { bindDamper, damperModel } from '../../damper/damper-model.js';
-import { isStraight } from '../../damper/straight-forces.js';
+import { isStraight } from '../../damper/straight-build.js';
 import type { HoleGroup } from '../../flow/geometry/piston.js';
 import { requirePiston } from '../../flow/piston/piston.js';
 import { oilDensity } from '../../fluid/oil/density.js';

@@ -5,12 +5,15 @@ import { requireDamper } from '../../damper/damper.js';
 import { damperForce } from '../../damper/damper-force.js';
 import { bindDamper, damperModel } from '../../damper/damper-model.js';
 import { forceOfOil } from '../../damper/oil-force.js';
+import { isStraight, type StraightSizes, straightBuild, straightSizes } from '../../damper/straight-build.js';
+import { forcesOfStraight } from '../../damper/straight-forces.js';
+import { straightSpeeds } from '../../damper/straight-speeds.js';
 import { oilDensity } from '../../fluid/oil/density.js';
 import { fluidAt } from '../../fluid/oil/fluid-at.js';
 import type { Oil } from '../../fluid/oil/oil.js';
 import { viscosityAt } from '../../fluid/viscosity/viscosity-line.js';
 import { bindGas, pressureOfGas } from '../../gas/gas-state.js';
-import type { ShockLaw } from './shock-law.js';
+import type { ShockLaw, WarmShock } from './shock-law.js';
 import { exactInstruments, type MeasuredState, type ShockState } from './shock-state.js';
 
 /** Temperature at which viscosity and density are stated [K]. */
@@ -53,9 +56,17 @@ export function damperLaw(damper: Damper, oil: Oil): ShockLaw {
   const densityAtReference = oilDensity(oil.base, reference, oil.densityAt15Celsius);
   firstHole(damper);
   // Checked once as stated; what a fit tries is near to it.
-  damperModel(damper, fluidAt(oil, reference));
+  const checked = damperModel(damper, fluidAt(oil, reference));
+  const straight = isStraight(checked) ? straightSizes(checked) : undefined;
+  const { shaftArea } = checked;
+  const { layout, ambientPressure } = damper.gas;
   return (state) => {
     const shock = damperOf(damper, state);
+    // A size that cannot be is refused by the full model, in its words.
+    const sizes =
+      straight !== undefined && state.holeDiameter > 0 && state.gap > 0 && shock.piston.diameter > 0
+        ? { ...straight, holeDiameter: state.holeDiameter, pistonDiameter: shock.piston.diameter }
+        : undefined;
     return {
       friction: state.friction,
       at: (temperature) => {
@@ -63,25 +74,53 @@ export function damperLaw(damper: Damper, oil: Oil): ShockLaw {
         const kinematicViscosity = state.kinematicViscosity * ratio ** state.temperatureSlope;
         const density =
           (state.density * oilDensity(oil.base, temperature, oil.densityAt15Celsius)) / densityAtReference;
+        // Moved slowly, the gas keeps its temperature.
+        const slow = bindGas(shock.gas, temperature, expansionOf(shock, density), 1);
+        const gasForce = (position: number): number =>
+          shaftArea * (pressureOfGas(slow, shaftArea * position) - ambientPressure);
+        if (sizes !== undefined)
+          return {
+            kinematicViscosity,
+            density,
+            gasForce,
+            ...straightForce(sizes, kinematicViscosity, density),
+          };
         // Only a thinning oil has more to it than viscosity and density, and many draws ask for many temperatures.
         const thinning = oil.shearThinning === undefined ? {} : fluidAt(oil, temperature);
         const model = bindDamper(shock, { ...thinning, temperature, kinematicViscosity, density });
-        const { shaftArea } = model;
-        const { layout, ambientPressure } = shock.gas;
-        // Moved slowly, the gas keeps its temperature.
-        const slow = bindGas(shock.gas, temperature, expansionOf(shock, density), 1);
         return {
           kinematicViscosity,
           density,
+          gasForce,
           // The gas in an emulsion adds a little that depends on the position.
           dampingForce: (speed, position) =>
             layout === 'emulsion'
               ? damperForce(model, { speed, position }).dampingForce
               : forceOfOil(model, speed),
-          gasForce: (position) => shaftArea * (pressureOfGas(slow, shaftArea * position) - ambientPressure),
         };
       },
     };
+  };
+}
+
+/** Force and speed of straight holes, without binding a model for each of many states. */
+function straightForce(
+  sizes: StraightSizes,
+  kinematicViscosity: number,
+  density: number,
+): Pick<WarmShock, 'dampingForce' | 'speedsAt'> {
+  const build = straightBuild(sizes, kinematicViscosity, density);
+  return {
+    dampingForce: (speed) => {
+      const force = new Float64Array(1);
+      forcesOfStraight(build, Float64Array.of(speed), force);
+      return force[0] ?? 0;
+    },
+    speedsAt: (forces) => {
+      const speeds = new Float64Array(forces.length);
+      straightSpeeds(build, forces, speeds);
+      return speeds;
+    },
   };
 }
 

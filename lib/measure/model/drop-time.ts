@@ -102,19 +102,39 @@ function netForceOf(shock: SteadyShock, warm: WarmShock, { mass, from, to }: Dro
 export function dropTime(shock: SteadyShock, drop: Drop, rule: Quadrature = stretchRule): number {
   requireShape({ shock, drop, rule }, { shock: madeWith('at'), drop: dropShape, rule: record });
   requireWithin(drop.temperature, 200, 600, 'temperature', 'K');
+  return timeOfDrop(shock, drop, rule);
+}
+
+/** {@link dropTime} of what was checked before. */
+export function timeOfDrop(shock: SteadyShock, drop: Drop, rule: Quadrature = stretchRule): number {
   const { from, to } = drop;
   const warm = shock.at(drop.temperature);
+  const forces = new Float64Array(rule.places.length);
+  for (let index = 0; index < forces.length; index++) {
+    const force = netForceOf(shock, warm, drop, from + (to - from) * (rule.places[index] ?? 0));
+    if (!(force > 0)) return Number.POSITIVE_INFINITY;
+    forces[index] = force;
+  }
+  const speeds = warm.speedsAt?.(forces) ?? speedsBySecants(warm, forces, drop, rule);
+  let time = 0;
+  for (let index = 0; index < speeds.length; index++)
+    time += (rule.weights[index] ?? 0) / (speeds[index] ?? 0);
+  return Math.abs(to - from) * time;
+}
+
+/** Sizes of the speeds at the forces of the places of a rule, each looked for from the one before. */
+function speedsBySecants(
+  warm: WarmShock,
+  forces: Float64Array,
+  { from, to }: Drop,
+  { places }: Quadrature,
+): Float64Array {
   const sign = to < from ? -1 : 1;
   const startSpeed = 0.01;
   const startForce = Math.abs(warm.dampingForce(sign * startSpeed, from));
   let point: CurvePoint = { logSpeed: Math.log(startSpeed), logForce: Math.log(startForce), slope: 1 };
-  let time = 0;
-  for (let index = 0; index < rule.places.length; index++) {
-    const position = from + (to - from) * (rule.places[index] ?? 0);
-    const force = netForceOf(shock, warm, drop, position);
-    if (!(force > 0)) return Number.POSITIVE_INFINITY;
-    point = pointAtForce(warm, force, position, sign, point);
-    time += (rule.weights[index] ?? 0) * Math.exp(-point.logSpeed);
-  }
-  return Math.abs(to - from) * time;
+  return forces.map((force, index) => {
+    point = pointAtForce(warm, force, from + (to - from) * (places[index] ?? 0), sign, point);
+    return Math.exp(point.logSpeed);
+  });
 }

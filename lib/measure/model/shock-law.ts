@@ -14,6 +14,11 @@ export interface WarmShock {
   readonly dampingForce: (speed: number, position: number) => number;
   /** Push of the gas on the shaft [N] at a position [m], moved slowly; positive pushes it out. */
   readonly gasForce: (position: number) => number;
+  /**
+   * Sizes of the shaft speeds [m/s] at sizes of damping forces [N], for a law that is odd in the speed, does not depend on the position, and has a shorter way to
+   * them than asking for many forces; left out by all others.
+   */
+  readonly speedsAt?: (forces: Float64Array) => Float64Array;
 }
 
 /**

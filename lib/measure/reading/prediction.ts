@@ -1,4 +1,4 @@
-import { dropTime } from '../model/drop-time.js';
+import { timeOfDrop } from '../model/drop-time.js';
 import { rememberTemperatures, type ShockLaw, type SteadyShock } from '../model/shock-law.js';
 import type { MeasuredState } from '../model/shock-state.js';
 import type { Reading } from './reading.js';
@@ -17,7 +17,7 @@ function shown(shock: SteadyShock, state: MeasuredState, reading: Reading): numb
   const warmer = (temperature: number): number => temperature + state.thermometerError;
   switch (reading.kind) {
     case 'drop':
-      return dropTime(shock, { ...reading, temperature: warmer(reading.temperature) });
+      return timeOfDrop(shock, { ...reading, temperature: warmer(reading.temperature) });
     case 'scale':
       return (
         shock.at(warmer(reading.temperature)).gasForce(reading.position) +

@@ -1,0 +1,110 @@
+import { profileGrowth } from '../flow/hole/inertial-loss.js';
+import { sharpCreepingNumber, sharpHoleLaw, sharpLoss } from '../flow/hole/sharp-hole.js';
+import type { DamperModel } from './damper-model.js';
+
+/** Whether `straightForces` can compute a model: one size of straight sharp holes, no valve, an oil that does not thin, gas on one side. */
+export function isStraight({ damper, fluid, pistonFlow, blindShare }: DamperModel): boolean {
+  const { holes, valves } = damper.piston;
+  return (
+    holes.length === 1 &&
+    holes[0]?.shape === undefined &&
+    (valves === undefined || valves.length === 0) &&
+    fluid.shearThinning === undefined &&
+    pistonFlow.law === sharpHoleLaw &&
+    blindShare !== 0.5
+  );
+}
+
+/** The sizes of a build with one size of straight sharp holes, as numbers that may be written over. */
+export interface StraightSizes {
+  readonly holeCount: number;
+  /** [m], as the three below. */
+  holeDiameter: number;
+  thickness: number;
+  bore: number;
+  pistonDiameter: number;
+  /** How much more an eccentric gap lets through, and how much more it drags, than a centred one. */
+  readonly eccentricConductance: number;
+  readonly eccentricDrag: number;
+  /** Part of the shaft's area whose room the gas on the blind side makes [m²]. */
+  readonly blindShaftArea: number;
+}
+
+/**
+ * The sizes of a model that {@link isStraight}.
+ *
+ * @throws RangeError where its piston has no holes
+ */
+export function straightSizes({ damper, blindShare, shaftArea }: DamperModel): StraightSizes {
+  const { piston, bore } = damper;
+  const [group] = piston.holes;
+  if (group === undefined) throw new RangeError('a piston with one size of hole is needed');
+  return {
+    holeCount: group.count,
+    holeDiameter: group.diameter,
+    thickness: piston.thickness,
+    bore,
+    pistonDiameter: piston.diameter,
+    eccentricConductance: 1 + 1.5 * piston.eccentricity ** 2,
+    eccentricDrag: 1 / Math.sqrt(1 - piston.eccentricity ** 2),
+    blindShaftArea: blindShare * shaftArea,
+  };
+}
+
+/** What the arithmetic of such a build in one oil needs, all of it above 0 but the areas' difference. */
+export interface StraightBuild {
+  readonly kinematicViscosity: number;
+  readonly density: number;
+  readonly holeDiameter: number;
+  readonly lengthRatio: number;
+  /** Of one hole's law, see `evaluateLoss`. */
+  readonly growth: number;
+  readonly loss: ReturnType<typeof sharpLoss>;
+  /** Pressure drop over mean speed in the holes, as that tends to zero [Pa·s/m]. */
+  readonly creepingSlope: number;
+  /** Areas [m²]: of all holes, of the bore, and with which the piston displaces oil. */
+  readonly holeArea: number;
+  readonly boreArea: number;
+  readonly dampingArea: number;
+  /** Flow per pressure drop of the rim gap [m³/(s·Pa)], and its drag per speed [N·s/m]. */
+  readonly gapConductance: number;
+  readonly rimDrag: number;
+}
+
+/**
+ * Binds straight sizes to an oil.
+ *
+ * @param sizes - all above 0
+ * @param kinematicViscosity - [m²/s], above 0
+ * @param density - [kg/m³], above 0
+ */
+export function straightBuild(
+  sizes: StraightSizes,
+  kinematicViscosity: number,
+  density: number,
+): StraightBuild {
+  const { holeDiameter, thickness, bore, pistonDiameter } = sizes;
+  const gapHeight = (bore - pistonDiameter) / 2;
+  const dynamicViscosity = density * kinematicViscosity;
+  const gapCircumference = Math.PI * (bore - gapHeight);
+  const gapArea = gapCircumference * gapHeight;
+  const centred = (gapArea * gapHeight * gapHeight) / (12 * dynamicViscosity * thickness);
+  const lengthRatio = thickness / holeDiameter;
+  const holeArea = sizes.holeCount * (Math.PI / 4) * holeDiameter * holeDiameter;
+  const boreArea = (Math.PI / 4) * bore * bore;
+  const loss = sharpLoss(holeArea / boreArea);
+  return {
+    kinematicViscosity,
+    density,
+    holeDiameter,
+    lengthRatio,
+    growth: profileGrowth(loss.development, lengthRatio),
+    loss,
+    creepingSlope: (dynamicViscosity * sharpCreepingNumber(lengthRatio)) / holeDiameter,
+    holeArea,
+    boreArea,
+    dampingArea: (Math.PI / 4) * pistonDiameter * pistonDiameter + gapArea / 2 - sizes.blindShaftArea,
+    gapConductance: centred * sizes.eccentricConductance,
+    rimDrag: ((dynamicViscosity * gapCircumference * thickness) / gapHeight) * sizes.eccentricDrag,
+  };
+}

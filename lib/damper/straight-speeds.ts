@@ -1,0 +1,85 @@
+import { evaluateLoss } from '../flow/hole/inertial-loss.js';
+import { creepingMomentum, momentumOfJet, recoilOfJet, straightJet } from '../flow/hole/jet-momentum.js';
+import { ConvergenceError } from '../numeric/root-finding.js';
+import type { StraightBuild } from './straight-build.js';
+
+/** Loss coefficient and its slope, read at once and never handed out. */
+const loss = new Float64Array(2);
+
+/** After a step of this part of the speed the next one would be lost in rounding: each is a hundredth of the one before, or its square. */
+const smallestStep = 1e-9;
+const stepLimit = 60;
+
+/**
+ * Writes the shaft speed at each damping force [m/s]: `straightForces` the other way round. The speed in the holes is the unknown, of which pressure drop, flow and
+ * force are plain functions, so that no pressure drop has to be looked for inside the search for the speed.
+ *
+ * @param build - straight holes in an oil
+ * @param forces - sizes of forces of whole oil [N], 0 or more; near to each other they cost least
+ * @param speeds - where the speeds go, 0 or more
+ * @throws ConvergenceError where no speed is found
+ */
+export function straightSpeeds(build: StraightBuild, forces: Float64Array, speeds: Float64Array): void {
+  const { kinematicViscosity, density, holeDiameter, lengthRatio, growth, creepingSlope, rimDrag } = build;
+  const { holeArea, boreArea, dampingArea, gapConductance } = build;
+  const { slow, exit, development, contraction, bubbleGrowth, onset } = build.loss;
+  const perOnset = 1 / onset;
+  const half = 0.5 * density;
+  const reynoldsPerSpeed = holeDiameter / kinematicViscosity;
+  const perDampingArea = 1 / dampingArea;
+  const perBoreArea = 1 / boreArea;
+  const jetMass = density * holeArea;
+  const creepingJet = creepingMomentum(straightJet, holeDiameter, kinematicViscosity);
+  /** Force over speed in the holes, as that tends to zero: the fastest that a force can drive the oil. */
+  const creepingForce =
+    dampingArea * creepingSlope +
+    rimDrag * (holeArea + gapConductance * creepingSlope) * perDampingArea -
+    jetMass * creepingJet;
+  let holeSpeed = 0;
+  let forceBefore = 0;
+  for (let place = 0; place < forces.length; place++) {
+    const force = forces[place] as number;
+    holeSpeed = forceBefore > 0 ? holeSpeed * (force / forceBefore) : force / creepingForce;
+    forceBefore = force;
+    let swept = 0;
+    for (let iteration = 0; force > 0; iteration++) {
+      if (iteration === stepLimit) throw new ConvergenceError('speed of the shaft', 0, force / creepingForce);
+      const reynoldsNumber = reynoldsPerSpeed * holeSpeed;
+      evaluateLoss(
+        reynoldsNumber,
+        lengthRatio,
+        growth,
+        slow,
+        exit,
+        development,
+        contraction,
+        bubbleGrowth,
+        perOnset,
+        0,
+        0,
+        loss,
+      );
+      const coefficient = loss[0] as number;
+      const impulse = half * holeSpeed;
+      const drop = holeSpeed * (creepingSlope + impulse * coefficient);
+      const dropSlope = creepingSlope + impulse * (2 * coefficient + reynoldsNumber * (loss[1] as number));
+      const sweptHere = holeArea * holeSpeed + gapConductance * drop;
+      const sweptSlope = holeArea + gapConductance * dropSlope;
+      const momentumFlow = momentumOfJet(straightJet, holeSpeed, holeDiameter, kinematicViscosity);
+      const boreSpeed = sweptHere * perBoreArea;
+      const excess =
+        dampingArea * drop -
+        jetMass * recoilOfJet(momentumFlow, holeSpeed, boreSpeed) +
+        rimDrag * sweptHere * perDampingArea -
+        force;
+      // The jet's share of its momentum is taken as still: it changes slowly, and the recoil is a small part of the force.
+      const recoilSlope = (2 * momentumFlow) / holeSpeed - creepingJet - boreSpeed;
+      const slope = dampingArea * dropSlope - jetMass * recoilSlope + rimDrag * sweptSlope * perDampingArea;
+      const step = excess / slope;
+      holeSpeed -= step;
+      swept = sweptHere - step * sweptSlope;
+      if (Math.abs(step) <= smallestStep * holeSpeed) break;
+    }
+    speeds[place] = swept * perDampingArea;
+  }
+}
