@@ -1,4 +1,5 @@
 import { requireFinite, requireRecord } from '../base/checks.js';
+import type { PistonPressureDrop } from '../flow/piston/piston-pressure-drop.js';
 import { pressureOfGas } from '../gas/gas-state.js';
 import { canCavitate, shaftSidePressure } from './chamber-pressures.js';
 import { requireModel, requirePosition, type ShaftMotion } from './damper.js';
@@ -25,11 +26,15 @@ export function damperForce(model: DamperModel, motion: ShaftMotion): DamperForc
   return wholeForce(model, speed, pressureOfGas(model.gas, model.shaftArea * position));
 }
 
-/** {@link damperForce} where the gas pressure [Pa] is known. */
-export function wholeForce(model: DamperModel, speed: number, gas: number): DamperForce {
+/** {@link damperForce} where the gas pressure [Pa] is known; `solved` is left out but where a preloaded valve comes from above. */
+export function wholeForce(
+  model: DamperModel,
+  speed: number,
+  gas: number,
+  solved: PistonPressureDrop = model.pistonFlow.pressureDrop(model.dampingArea * speed),
+): DamperForce {
   const { layout, airReleasePressure } = model.damper.gas;
   const flow = model.dampingArea * speed;
-  const solved = model.pistonFlow.pressureDrop(flow);
   const onShaftSide = shaftSidePressure(model, gas, solved.pressureDrop);
   const lowest = Math.min(onShaftSide, onShaftSide + solved.pressureDrop);
   const cavitating = lowest < airReleasePressure && canCavitate(layout, speed);

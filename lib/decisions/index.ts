@@ -68,6 +68,7 @@ export { finish, finishInSlices, type Search, type SearchControl } from './searc
 export {
   type Drawing,
   type ForceSpread,
+  forceDraws,
   forceSpread,
   type ToleranceShare,
   toleranceShares,

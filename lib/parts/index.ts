@@ -27,6 +27,7 @@ export type {
   TimedShockPart,
 } from './parts.js';
 export { readParts } from './read-parts.js';
+export { readShock, type ShockOfFile } from './read-shock.js';
 export { partsJsonSchema } from './schema/parts-json-schema.js';
 export { readDay } from './schema/read-day.js';
 export type {

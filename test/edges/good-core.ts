@@ -123,6 +123,7 @@ export const coreCalls: GoodCalls = {
   fastestRebound: [[model, { force: 8, position: 0.01 }]],
   fluidAt: [[oil, 298.15, 'low']],
   forceAfterTravel: [[model, motion, 0.005]],
+  forceSlope: [[model, motion]],
   forceVelocityCurve: [[model, [-0.2, 0.1], 0.01]],
   forceWithCavity: [[model, motion, 1e-8]],
   forcesAlongTravel: [[model, motion, [0.001, 0.002]]],
@@ -188,6 +189,8 @@ export const coreCalls: GoodCalls = {
       },
     ],
   ],
+  speedsAtForce: [[model, { force: 2, position: 0.01, fastest: 0.5 }]],
+  strokeDamping: [[model, { middle: 0.012, amplitude: 0.004, frequency: 5 }]],
   specificRecoil: [[1e-3, 3, 0.3]],
   standingGas: [
     [damper.gas, { displacedVolume: 1e-8, temperature: 300, oilExpansion: 1.01, polytropicExponent: 1 }],

@@ -121,6 +121,7 @@ export const decisionCalls: GoodCalls = {
   fillState: [[bottles, { ...choice, secondShare: 0.5 }, 298.15]],
   finish: [[search()]],
   finishInSlices: [],
+  forceDraws: [[build, { count: 8, seed: 1, sampling: 'low-discrepancy' }]],
   forceSpread: [[build, { count: 8, seed: 1, sampling: 'low-discrepancy' }]],
   matchViscosity: [[{ damper: whole(shockWith(4, 1.2e-3)), density: 970, wanted }]],
   orderPlan: [[twoStates]],

@@ -23,4 +23,5 @@ export const partsCalls: GoodCalls = {
   partsJsonSchema: [[]],
   readDay: [['time,temperature\n10:00,20 °C\n11:00,22 °C\n', 'day.csv']],
   readParts: [[smallFile, 'parts.yaml']],
+  readShock: [[smallFile, build.name]],
 };

@@ -89,6 +89,20 @@ export function drawnForces(
   return forces;
 }
 
+/**
+ * Forces of drawn builds [N], one after another: at `index * speeds + place` that of a build at a speed. What `forceSpread` makes its figures of.
+ *
+ * @param build - the build and how far each size may be off
+ * @param drawing - how many builds, up to 1 million, and how they are drawn
+ * @throws InputError for an input outside its range, or where a size becomes impossible within its tolerance
+ * @public
+ */
+export function forceDraws(build: TolerancedBuild, drawing: Drawing): Float64Array {
+  requireShape({ build, drawing }, { build: tolerancedBuildShape, drawing: drawingShape });
+  requireCount(drawing.count, 'count');
+  return drawnForces(build, drawing, 0, drawing.count);
+}
+
 /** Value below which a part of the sorted values lies, straight between neighbours (Hyndman & Fan 1996, type 7). */
 function quantile(sorted: Float64Array, part: number): number {
   const place = part * (sorted.length - 1);
