@@ -1,12 +1,12 @@
-export { groupedNumberFault } from './comma-number.js';
+export { DashpotError } from '../base/dashpot-error.js';
+export { InputError, type Limits } from '../base/input-error.js';
+export { type Dimensions, dimensionsOf } from './dimensions.js';
+export { type ForeignUnit, inSi, type Written } from './in-si.js';
 export {
   describeDimension,
   formatQuantity,
-  fromSi,
   parseQuantity,
   QuantityError,
-  quantityPattern,
   roundedText,
-  toSi,
 } from './quantity-text.js';
-export { type Dimension, findUnit, unitTable } from './unit-table.js';
+export { type Dimension, unitsOf } from './unit-table.js';

@@ -1,7 +1,7 @@
-import { requireFinite } from '../base/checks.js';
+import { requireCount, requireFinite, requireKind, requireWithin } from '../base/checks.js';
 import { DashpotError } from '../base/dashpot-error.js';
 import { groupedNumberFault } from './comma-number.js';
-import { type Dimension, findUnit, type Unit, unitTable } from './unit-table.js';
+import { type Dimension, findUnit, requireDimension, type Unit, unitTable } from './unit-table.js';
 
 /**
  * Says why a text is not a quantity of the wanted dimension.
@@ -53,8 +53,15 @@ function tableSymbol(written: string): string {
   return written.replace(/[μº˚℃℉]/gu, (sign) => lookalikes[sign] ?? sign).replace(/\s+/gu, ' ');
 }
 
-/** How a dimension is written, for an error or a help text: `a length such as "1.7 mm" (mm, µm, …)`. */
+/**
+ * How a dimension is written, for an error or a help text: `a length such as "1.7 mm" (mm, µm, …)`.
+ *
+ * @param dimension - for example `length`
+ * @throws InputError for a dimension that does not exist
+ * @public
+ */
 export function describeDimension(dimension: Dimension): string {
+  requireDimension(dimension);
   const symbols = unitTable[dimension].map((unit) => unit.symbol).filter((symbol) => symbol !== '');
   const example = `${exampleNumbers[dimension] ?? '1.5'} ${unitTable[dimension][0]?.symbol ?? ''}`.trim();
   return `${dimensionNames[dimension]} such as "${example}"${symbols.length > 0 ? ` (${symbols.join(', ')})` : ''}`;
@@ -85,9 +92,11 @@ function unitFault(text: string, symbol: string): string {
  * @param text - a number with a decimal point, a space (or none), and a unit on the list of the dimension
  * @param dimension - what the text must be
  * @returns the value in the SI unit of the dimension (kelvin for a temperature, radian for an angle)
- * @throws QuantityError where the text has no number, no unit, or a unit that is not on the list
+ * @throws QuantityError where the text has no number, no unit, or a unit that is not on the list; InputError for what is no text
+ * @public
  */
 export function parseQuantity(text: string, dimension: Dimension): number {
+  requireKind(text, 'string', 'text');
   const wanted = describeDimension(dimension);
   const match = text.length <= longestText ? numberThenSymbol.exec(text.trim()) : null;
   if (match === null) throw new QuantityError(`${quoted(text)} is not ${wanted}`);
@@ -118,12 +127,17 @@ export function fromSi(value: number, unit: Unit): number {
 const plainDigits = new Intl.NumberFormat('en-US', { useGrouping: false, maximumSignificantDigits: 15 });
 
 /**
- * Rounds to a count of significant digits, without an exponent and without trailing zeros.
+ * Rounds to a count of significant digits, without an exponent and without trailing zeros; a minus is the typeset sign.
  *
- * @throws InputError for a value that is not finite
+ * @param value - any finite number
+ * @param significantDigits - digits kept, 1 to 15
+ * @throws InputError for a value that is not finite, or another count of digits
+ * @public
  */
 export function roundedText(value: number, significantDigits: number): string {
   requireFinite(value, 'value', '');
+  requireCount(significantDigits, 'significantDigits');
+  requireWithin(significantDigits, 1, 15, 'significantDigits', '');
   if (value === 0) return '0';
   // A minus sign as typeset, so that "−2" lines up with "+2" and is not read as a hyphen.
   return plainDigits.format(Number(value.toPrecision(significantDigits))).replace('-', '−');
@@ -136,7 +150,8 @@ export function roundedText(value: number, significantDigits: number): string {
  * @param dimension - its dimension
  * @param symbol - a unit on the list of the dimension
  * @param significantDigits - digits kept, 1 to 15
- * @throws QuantityError for a unit that is not on the list
+ * @throws QuantityError for a unit that is not on the list; InputError for a value that is not finite, or another count of digits
+ * @public
  */
 export function formatQuantity(
   value: number,
@@ -144,9 +159,12 @@ export function formatQuantity(
   symbol: string,
   significantDigits = 3,
 ): string {
+  requireDimension(dimension);
+  requireKind(symbol, 'string', 'symbol');
   const unit = findUnit(dimension, symbol);
   if (unit === undefined)
     throw new QuantityError(`the unit "${symbol}" is not ${describeDimension(dimension)}`);
+  requireFinite(value, 'value', '');
   const digits = roundedText(fromSi(value, unit), significantDigits);
   return symbol === '' || symbol === '%' || symbol === '°' ? `${digits}${symbol}` : `${digits} ${symbol}`;
 }

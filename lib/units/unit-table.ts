@@ -1,3 +1,5 @@
+import { requireWord } from '../base/checks.js';
+
 /**
  * The units that a user may write, by dimension. The table is an allow-list on purpose: a general unit parser
  * reads "fl oz" as a mass times a volume, and a wrong bottle size must never pass.
@@ -131,7 +133,11 @@ const table = {
   ],
 } as const satisfies Record<string, readonly Unit[]>;
 
-/** A dimension that a user may write. */
+/**
+ * A dimension that a user may write.
+ *
+ * @public
+ */
 export type Dimension = keyof typeof table;
 
 /** Units accepted per dimension; the first is the one shown by default. */
@@ -140,4 +146,21 @@ export const unitTable: Readonly<Record<Dimension, readonly Unit[]>> = table;
 /** The unit of a dimension with this symbol, if it is on the list. */
 export function findUnit(dimension: Dimension, symbol: string): Unit | undefined {
   return unitTable[dimension].find((unit) => unit.symbol === symbol);
+}
+
+/**
+ * The units of a dimension that a user may write; the first is the one shown by default.
+ *
+ * @param dimension - for example `length`
+ * @throws InputError for a dimension that does not exist
+ * @public
+ */
+export function unitsOf(dimension: Dimension): readonly string[] {
+  requireDimension(dimension);
+  return unitTable[dimension].map(({ symbol }) => symbol);
+}
+
+/** Throws unless it is one of the dimensions. */
+export function requireDimension(dimension: Dimension): void {
+  requireWord(dimension, Object.keys(unitTable), 'dimension');
 }

@@ -7,6 +7,7 @@ import * as motion from '../../lib/motion/index.js';
 import * as page from '../../lib/page/index.js';
 import * as parts from '../../lib/parts/index.js';
 import * as plot from '../../lib/plot/index.js';
+import * as units from '../../lib/units/index.js';
 import * as workers from '../../lib/workers/index.js';
 import type { GoodCall, GoodCalls } from './good-call.js';
 import { coreCalls } from './good-core.js';
@@ -17,6 +18,7 @@ import { measureCalls } from './good-measure.js';
 import { motionCalls } from './good-motion.js';
 import { pageCalls, plotCalls } from './good-pages.js';
 import { partsCalls } from './good-parts.js';
+import { unitsCalls } from './good-units.js';
 
 /** Their arguments are checked by the functions beside them, or they have none. */
 export const withoutCalls = ['bindDamper', 'finishInSlices', 'startDecisionWorkers'];
@@ -41,6 +43,7 @@ const entries: Readonly<Record<string, readonly [object, GoodCalls]>> = {
   'dashpot/parts': [parts, partsCalls],
   'dashpot/plot': [plot, plotCalls],
   'dashpot/page': [page, pageCalls],
+  'dashpot/units': [units, unitsCalls],
   'dashpot/workers': [workers, { startDecisionWorkers: [] }],
 };
 

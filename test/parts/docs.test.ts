@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { partsJsonSchema, readParts } from '../../lib/parts/index.js';
-import { unitTable } from '../../lib/units/index.js';
+import { unitTable } from '../../lib/units/unit-table.js';
 
 const page = readFileSync(new URL('../../docs/parts-file.md', import.meta.url), 'utf8');
 

@@ -2,7 +2,9 @@
 // are made from their definitions (1 St = 1 cm²/s, 1 P = 0.1 Pa·s: SI brochure, 8th ed., table 9).
 import * as mathjs from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { type Dimension, findUnit, fromSi, toSi, unitTable } from '../../lib/units/index.js';
+import type { Dimension } from '../../lib/units/index.js';
+import { fromSi, toSi } from '../../lib/units/quantity-text.js';
+import { findUnit, unitTable } from '../../lib/units/unit-table.js';
 
 mathjs.createUnit('stokes', '1 cm^2/s');
 mathjs.createUnit('centistokes', '0.01 stokes');

@@ -4,14 +4,12 @@ import {
   type Dimension,
   describeDimension,
   formatQuantity,
-  fromSi,
   parseQuantity,
   QuantityError,
-  quantityPattern,
   roundedText,
-  toSi,
-  unitTable,
 } from '../../lib/units/index.js';
+import { fromSi, quantityPattern, toSi } from '../../lib/units/quantity-text.js';
+import { unitTable } from '../../lib/units/unit-table.js';
 import { anySign } from '../any-sign.js';
 
 const dimensions = Object.keys(unitTable) as Dimension[];

@@ -5,7 +5,8 @@ import type {
   ParameterValue,
   ParameterValues,
 } from '../../page/parameters/parameters.js';
-import { findUnit, fromSi } from '../../units/index.js';
+import { fromSi } from '../../units/quantity-text.js';
+import { findUnit } from '../../units/unit-table.js';
 
 /** Values of parameters as a user would write them on the command line, by option name. */
 export type Settings = Readonly<Record<string, string | readonly string[]>>;

@@ -1,4 +1,4 @@
-import { unitTable } from '../../units/index.js';
+import { unitTable } from '../../units/unit-table.js';
 
 const symbols = Object.values(unitTable)
   .flat()

@@ -1,5 +1,5 @@
 import { byKind, call, flag, listOf, oneOf, optional, type Shape, someText } from '../../base/shape.js';
-import { unitTable } from '../../units/index.js';
+import { unitTable } from '../../units/unit-table.js';
 
 const words = { label: someText, help: someText, meaning: optional(someText) };
 const list = oneOf('oils', 'pistons', 'shocks', 'springs', 'builds');

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
-import { parseQuantity, QuantityError, quantityPattern } from '../../units/index.js';
+import { parseQuantity, QuantityError } from '../../units/index.js';
+import { quantityPattern } from '../../units/quantity-text.js';
 import { wrongKind } from '../source/wording.js';
 import { type FieldHelp, fieldHelp } from './field-help.js';
 import { choiceField } from './plain-field.js';

@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { standardGravity } from '../../base/constants.js';
-import { parseQuantity, QuantityError, quantityPattern } from '../../units/index.js';
+import { parseQuantity, QuantityError } from '../../units/index.js';
+import { quantityPattern } from '../../units/quantity-text.js';
 import { mustBe, wrongKind } from '../source/wording.js';
 import { fieldHelp } from './field-help.js';
 import { report } from './schema-issue.js';

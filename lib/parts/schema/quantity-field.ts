@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
-import { type Dimension, parseQuantity, QuantityError, quantityPattern } from '../../units/index.js';
+import { type Dimension, parseQuantity, QuantityError } from '../../units/index.js';
+import { quantityPattern } from '../../units/quantity-text.js';
 import { mustBe, wrongKind } from '../source/wording.js';
 import { fieldHelp } from './field-help.js';
 import { report } from './schema-issue.js';

@@ -1,5 +1,5 @@
 import { isMap, isScalar, isSeq, type Range, type YAMLMap } from 'yaml';
-import { groupedNumberFault } from '../../units/index.js';
+import { groupedNumberFault } from '../../units/comma-number.js';
 import { type FieldPath, pathText } from './finding.js';
 import { literal } from './literal.js';
 import type { PartsFileProblem } from './parts-file-error.js';

@@ -1,5 +1,7 @@
 import { madeWith, requireShape } from '../../base/shape.js';
-import { type Dimension, findUnit, fromSi } from '../../units/index.js';
+import type { Dimension } from '../../units/index.js';
+import { fromSi } from '../../units/quantity-text.js';
+import { findUnit } from '../../units/unit-table.js';
 import type { ForceTable } from './force-table.js';
 
 /** Six significant digits: more than any oil is known to. */

@@ -1,6 +1,8 @@
 import { requireFinite, requireKind, requireWithin } from '../../base/checks.js';
 import { anything, listOf, oneOf, optional, requireShape, type Shape, someText } from '../../base/shape.js';
-import { type Dimension, findUnit, fromSi, QuantityError, roundedText } from '../../units/index.js';
+import { type Dimension, QuantityError, roundedText } from '../../units/index.js';
+import { fromSi } from '../../units/quantity-text.js';
+import { findUnit } from '../../units/unit-table.js';
 
 /**
  * One column of a table, or one axis of a chart.
