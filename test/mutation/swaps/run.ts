@@ -3,8 +3,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { type Fault, faultsOf } from './faults.js';
 
-// Puts small faults into files one at a time, in memory, and runs the quick tests that lead to the file: `npm run swaps -- NUMBER PLACE...`, a place being how the path of a file begins.
-const [count = '60', ...wanted] = process.argv.slice(2);
+// Puts small faults into files one at a time, in memory, and runs the quick tests that lead to the file: `npm run swaps -- NUMBER SEED PLACE...`, a place being how the path
+// of a file begins. The same seed draws the same faults.
+const [count = '60', seed = '1', ...wanted] = process.argv.slice(2);
 const places = wanted.length > 0 ? wanted : ['notebooks/'];
 const files = ['lib', 'notebooks']
   .flatMap((folder) =>
@@ -14,9 +15,9 @@ const files = ['lib', 'notebooks']
   .sort();
 const faults = files.flatMap((file) => faultsOf(file, readFileSync(file, 'utf8')));
 
-/** As many as asked for, the same in each run. */
+/** As many as asked for, the same for a seed. */
 function drawn(all: readonly Fault[], number: number): readonly Fault[] {
-  const random = xoroshiro128plus(20_261_126);
+  const random = xoroshiro128plus(Number(seed));
   const left = [...all];
   return Array.from({ length: Math.min(number, all.length) }, () =>
     left.splice((random.next() >>> 0) % left.length, 1),
@@ -57,6 +58,16 @@ for (const fault of sample) {
     console.log(told(fault));
   }
 }
+const found = sample.length - survivors.length;
+const [low, high] = wilson(found, sample.length).map((part) => (100 * part).toFixed(0));
 console.log(
-  `${sample.length - survivors.length} of ${sample.length} faults found, drawn from ${faults.length} in ${files.length} files.`,
+  `${found} of ${sample.length} faults found (95 % interval ${low} to ${high} %), drawn with seed ${seed} from ${faults.length} in ${files.length} files.`,
 );
+
+/** Interval of 95 % of a part that was counted: Wilson, J. Am. Stat. Assoc. 22 (1927) 209. */
+function wilson(hits: number, number: number): readonly [number, number] {
+  const squared = 1.959964 ** 2;
+  const middle = (hits + squared / 2) / (number + squared);
+  const half = Math.sqrt(squared * ((hits * (number - hits)) / number + squared / 4)) / (number + squared);
+  return [middle - half, middle + half];
+}
