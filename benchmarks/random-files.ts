@@ -1,45 +1,94 @@
-// Runs every notebook on random accepted parts files and counts what a reader should never see: npm run bench random-files, or
-// npx tsx benchmarks/random-files.ts 2000 20261126 NOTEBOOK...; with --keep FOLDER the files of faults are written there.
+// Runs notebooks on random accepted parts files and counts what a reader should never see: npm run bench random-files, or
+// npx tsx benchmarks/random-files.ts --files 2000 --seed 20261126 --pages 3 NOTEBOOK...
+// `--pages` is how many notebooks each file meets, in turn, so that every notebook meets about as many files; without it each meets all. With `--keep FOLDER` the files of
+// faults and of pages over 5 s are written there.
 import { mkdirSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
+import { parseArgs } from 'node:util';
 import { listNotebooks } from '../lib/runner/build/notebook-list.js';
 import { realNotebooks } from '../test/live/notebook-folders.js';
 import { acceptedFiles } from '../test/notebooks/random/accepted-files.js';
 import { outcomeOf } from '../test/notebooks/random/page-faults.js';
 
-const words = process.argv.slice(2);
-const keepAt = words.indexOf('--keep');
-const [, keep] = keepAt < 0 ? [] : words.splice(keepAt, 2);
-const [count = '20', seed = '20261126', ...wanted] = words;
+/** Processor time that a page may take [s]. */
+const patience = 5;
+
+const { values, positionals } = parseArgs({
+  options: {
+    files: { type: 'string', default: '20' },
+    seed: { type: 'string', default: '20261126' },
+    pages: { type: 'string' },
+    keep: { type: 'string' },
+  },
+  allowPositionals: true,
+});
 const all = await listNotebooks(realNotebooks);
-const notebooks = wanted.length === 0 ? all : all.filter(({ name }) => wanted.includes(name));
-const { files, tried } = acceptedFiles(Number(count), Number(seed));
+const notebooks = positionals.length === 0 ? all : all.filter(({ name }) => positionals.includes(name));
+const each = Math.min(Number(values.pages ?? notebooks.length), notebooks.length);
+const { files, tried } = acceptedFiles(Number(values.files), Number(values.seed));
+
+interface Tally {
+  pages: number;
+  refusals: number;
+  faulty: number;
+  slow: number;
+  seconds: number;
+  longest: number;
+}
+const tallies = new Map<string, Tally>();
 const kinds = new Map<string, number>();
-const most = new Map<string, number>();
-let [pages, refusals, faulty, slow] = [0, 0, 0, 0];
+const { keep } = values;
 if (keep !== undefined) mkdirSync(keep, { recursive: true });
 for (const [place, { text, parts }] of files.entries()) {
-  for (const notebook of notebooks) {
+  const turn = Array.from(
+    { length: each },
+    (_, index) => notebooks[(place * each + index) % notebooks.length],
+  );
+  for (const notebook of turn) {
+    if (notebook === undefined) continue;
     const { faults, refused, seconds } = outcomeOf(notebook, parts);
-    pages += 1;
-    if (refused !== undefined) refusals += 1;
-    if (seconds > 5) slow += 1;
-    most.set(notebook.name, Math.max(most.get(notebook.name) ?? 0, seconds));
-    if (faults.length > 0) faulty += 1;
-    if (faults.length > 0 && keep !== undefined)
-      writeFileSync(path.join(keep, `${seed}-${place}.json`), text);
+    const tally = tallies.get(notebook.name) ?? {
+      pages: 0,
+      refusals: 0,
+      faulty: 0,
+      slow: 0,
+      seconds: 0,
+      longest: 0,
+    };
+    tallies.set(notebook.name, tally);
+    tally.pages += 1;
+    tally.seconds += seconds;
+    tally.longest = Math.max(tally.longest, seconds);
+    if (refused !== undefined) tally.refusals += 1;
+    if (faults.length > 0) tally.faulty += 1;
+    if (seconds > patience) {
+      tally.slow += 1;
+      console.error(`file ${values.seed}-${place}, ${notebook.name}: ${seconds.toFixed(1)} s`);
+    }
+    if (keep !== undefined && (faults.length > 0 || seconds > patience))
+      writeFileSync(path.join(keep, `${values.seed}-${place}.json`), text);
     for (const fault of faults) {
       const kind = `${notebook.name}: ${fault.replaceAll(/-?\d+(?:\.\d+)?(?:e-?\d+)?/gu, '#').slice(0, 160)}`;
       const seen = (kinds.get(kind) ?? 0) + 1;
       kinds.set(kind, seen);
-      if (seen <= 2) console.error(`file ${seed}-${place}, ${notebook.name}: ${fault.slice(0, 900)}`);
+      if (seen <= 2) console.error(`file ${values.seed}-${place}, ${notebook.name}: ${fault.slice(0, 900)}`);
     }
   }
 }
+const sum = (pick: (tally: Tally) => number): number =>
+  [...tallies.values()].reduce((total, tally) => total + pick(tally), 0);
+const faulty = sum((tally) => tally.faulty);
+console.log(`seed             ${values.seed}`);
 console.log(`files accepted   ${files.length} of ${tried}`);
-console.log(`pages            ${pages}, of them refusals ${refusals}`);
+console.log(
+  `pages            ${sum((tally) => tally.pages)}, ${each} of each file, of them refusals ${sum((tally) => tally.refusals)}`,
+);
 console.log(`pages with fault ${faulty}`);
-console.log(`pages over 5 s   ${slow}`);
-for (const [name, seconds] of most) console.log(`  longest ${name} ${seconds.toFixed(2)} s`);
+console.log(`pages over ${patience} s   ${sum((tally) => tally.slow)}`);
+console.log(`processor time   ${sum((tally) => tally.seconds).toFixed(0)} s`);
+for (const [name, { pages, refusals, seconds, longest, slow }] of tallies)
+  console.log(
+    `  ${name}: ${pages} pages, ${refusals} refusals, ${(seconds / pages).toFixed(2)} s each, longest ${longest.toFixed(2)} s, ${slow} over ${patience} s`,
+  );
 for (const [kind, times] of [...kinds].sort((a, b) => b[1] - a[1])) console.log(`${times} × ${kind}`);
 process.exitCode = faulty === 0 ? 0 : 1;
