@@ -1,5 +1,7 @@
 import { InputError } from '../lib/base/input-error.js';
+import { damperModel } from '../lib/damper/damper-model.js';
 import type { TolerancedBuild, ToleranceName, Tolerances } from '../lib/decisions/spread/toleranced-build.js';
+import { fluidAt } from '../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../lib/fluid/oil/oil.js';
 import { defineNotebook, integer, onePart, type Page } from '../lib/page/index.js';
 import { assembleShock } from '../lib/parts/assembly/assembled-shock.js';
@@ -12,6 +14,7 @@ import { shareCheck } from './spread/checks.js';
 import { histogramFigure, sharesFigure } from './spread/figures.js';
 import { spreadTable, toleranceTable } from './spread/tables.js';
 import { drawn, points, twoSpreads } from './spread/two-spreads.js';
+import { wholeOilSentence } from './spread/whole-oil.js';
 import { answerOf, answerPlace, measureFirst } from './spread/wording.js';
 
 /** Part of the gas volume that a syringe and a bleed leave open, where the parts file says nothing (common practice, no source). */
@@ -54,9 +57,11 @@ export const notebook = defineNotebook({
         value: '0 for all',
         accepted: 'above 0 for at least one size, the label or the temperature',
       });
+    const oil = createOil(build.oil.definition);
+    const model = damperModel(damper, fluidAt(oil, temperature));
     const toleranced: TolerancedBuild = {
       damper,
-      oil: createOil(build.oil.definition),
+      oil,
       temperature,
       position: build.shock.stroke / 2,
       // No spring drives a shock out as fast as a landing pushes it in.
@@ -71,7 +76,7 @@ export const notebook = defineNotebook({
         ...(spreads.own === undefined
           ? []
           : [{ kind: 'figure', figure: sharesFigure(spreads.own) } as const]),
-        spreadTable(spreads),
+        spreadTable(spreads, wholeOilSentence(model, fast)),
         toleranceTable(spreads),
         ...measureFirst(spreads.own?.shares[answerPlace] ?? []),
         ...shareCheck(spreads.own),
@@ -91,7 +96,6 @@ export const notebook = defineNotebook({
               ? ['A syringe and a bleed leave a tenth of the gas volume open (common practice, no source).']
               : []),
             'Every value within a tolerance is taken as equally likely, and one size as independent of another; all holes of a piston are off together, as one drill makes them.',
-            'Compression at the fast speed is that of oil held whole; a cavity that opens lowers it at first, in all builds alike.',
             `${drawn} builds and ${drawn} pairs are drawn (seed ${seed}); shares from ${points} base points, good to about 0.02.`,
             ...assumptions,
             ...forceAssumptionsWithGas,

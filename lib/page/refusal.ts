@@ -45,7 +45,8 @@ function speaksOfTheLibrary({ field, unit, value }: InputError): boolean {
 export function inKeysOfTheFile(error: unknown, parameters: Parameters): unknown {
   if (!(error instanceof InputError) || !speaksOfTheLibrary(error)) return error;
   const { field, unit, value, accepted: wanted } = error;
-  if (unit === '' && field in parameters)
+  // A law may call what it refuses like a setting: the oil's temperature at the cold end of a day.
+  if (unit === '' && field in parameters && !libraryUnits.test(String(value)))
     return new InputError({ field: optionName(field), value, accepted: wanted });
   const known = keys.find(([fields]) => fields.test(field));
   if (known === undefined)

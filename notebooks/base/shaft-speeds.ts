@@ -33,7 +33,7 @@ export interface ShaftSpeeds {
 
 /**
  * Fastest rebound that spring and gas of a build can drive [m/s, positive], from all the way in and with the spring just holding at full extension; `undefined` where the file
- * names no spring.
+ * names no spring, or where the oil fills the shock with its shaft fully out.
  */
 export function fastestReboundOf(build: Build, temperature: number): number | undefined {
   if (build.spring === undefined) return undefined;
@@ -41,6 +41,7 @@ export function fastestReboundOf(build: Build, temperature: number): number | un
   const model = damperModel(damper, fluidAt(createOil(build.oil.definition), temperature));
   // A shock that is too warm to go all the way in rebounds from a little further out.
   const room = (0.999 * model.gas.capacity) / model.shaftArea;
+  if (room <= 0) return undefined;
   const position = Math.min(damper.stroke, room);
   return -fastestRebound(model, { force: build.spring.rate * position, position });
 }

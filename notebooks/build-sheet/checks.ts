@@ -45,7 +45,8 @@ export function lockCheck({ built, lockAt }: SheetNumbers, choices: Choices): Bl
   };
 }
 
-function timeChecks({ hung }: SheetNumbers): readonly Block[] {
+/** Whether the time that a weight takes lies inside its interval. */
+export function timeChecks({ hung }: Pick<SheetNumbers, 'hung'>): readonly Block[] {
   if (typeof hung === 'string') return [];
   return [
     {

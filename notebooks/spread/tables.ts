@@ -5,8 +5,8 @@ import { percent } from '../base/wording.js';
 import { type Cause, halfWidth, type TwoSpreads } from './two-spreads.js';
 import { answerPlace, capital, motionText, plainName } from './wording.js';
 
-/** Left against right and all against the plan, at each speed. */
-export function spreadTable({ pairs, shared, together }: TwoSpreads): TableBlock {
+/** Left against right and all against the plan, at each speed; `fastForce` says which force the fastest is. */
+export function spreadTable({ pairs, shared, together }: TwoSpreads, fastForce: string): TableBlock {
   const part = { unit: '%', dimension: 'ratio', digits: 2 } as const;
   return {
     kind: 'table',
@@ -36,7 +36,7 @@ export function spreadTable({ pairs, shared, together }: TwoSpreads): TableBlock
         ];
       }),
     },
-    note: 'The forces hold everything that may be off at once.',
+    note: `The forces hold everything that may be off at once. ${fastForce}`,
   };
 }
 

@@ -1,3 +1,4 @@
+import type { WarmingResult } from '../../lib/motion/heat/warming-run.js';
 import { celsius, percent, shaftSpeed } from '../base/wording.js';
 import type { TrackHeat } from './track.js';
 import { type Asked, atRunEnd, type Warmed } from './warmed.js';
@@ -17,9 +18,13 @@ export function answerSentence(likely: Warmed, ends: readonly Warmed[], { build,
   return `In ${minutes(run)} the oil of ${build.name}, ${build.oil.name}, warms from ${celsius(air)} to ${celsius(end)}, ${kelvins(end - air)} above the air (${Math.min(...rises).toFixed(1)} to ${kelvins(Math.max(...rises))} by what nobody measured), ${lost}.`;
 }
 
-/** First time after a start at which a temperature is passed [s]; undefined where it is not. */
-function timeAt({ result }: Warmed, from: number, to: number, temperature: number): number | undefined {
-  const { times, temperatures } = result;
+/** Time from the start of a stretch of the line until a temperature is passed [s]; undefined where it is not. */
+export function timeAt(
+  { times, temperatures }: Pick<WarmingResult, 'times' | 'temperatures'>,
+  from: number,
+  to: number,
+  temperature: number,
+): number | undefined {
   for (let i = from + 1; i <= to; i++) {
     const [before = 0, after = 0] = [temperatures[i - 1], temperatures[i]];
     if ((before - temperature) * (after - temperature) > 0 || before === after) continue;
@@ -41,8 +46,8 @@ export function meaningSentences(
   const power = heat.bumps(air) + heat.landings(air);
   const last = likely.result.times.length - 1;
   if (power === 0) return ['Without bumps and landings nothing warms the oil.'];
-  const half = timeAt(likely, 0, likely.runEnd, air + rise / 2);
-  const cooled = timeAt(likely, likely.runEnd, last, air + rise / 2);
+  const half = timeAt(likely.result, 0, likely.runEnd, air + rise / 2);
+  const cooled = timeAt(likely.result, likely.runEnd, last, air + rise / 2);
   return [
     `The track makes ${Number(power.toPrecision(2))} W of heat in this shock, ${percent(heat.bumps(air) / power)} of it by bumps; ${half === undefined ? '' : `half of the rise is there after ${minutes(half)}`}.`,
     'Thinner oil makes hardly less heat: what a car falls or is thrown up it has to lose, whatever the oil.',

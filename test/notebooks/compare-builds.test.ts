@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Page, pagePassed } from '../../lib/page/index.js';
+import { readParts } from '../../lib/parts/index.js';
 import { overFirst } from '../../notebooks/compare-builds/tables.js';
 import { notebook } from '../../notebooks/compare-builds.js';
 import { notebook as compareOils } from '../../notebooks/compare-oils.js';
@@ -150,6 +151,28 @@ describe('two builds side by side', () => {
     expect(overFirst(2, 3)).toBe('+50 %');
     expect(overFirst(3, 2)).toBe('−33 %');
     expect(overFirst(2, 2)).toBe('same');
+  });
+
+  it('a single build on the only oil of a file is compared with itself on the next piston that fits', () => {
+    const oneOil = fileTexts.smallest.replace(/.*bottle 450.*\n/u, '');
+    const four = 'thickness: 2.4 mm, holes: [{ count: 4, diameter: 1.4 mm }] }\n';
+    const wide = `  - { name: too wide, diameter: 15.9 mm, ${four}`;
+    const fitting = ['four holes', 'another'].map(
+      (name) => `  - { name: ${name}, diameter: 11.92 mm, ${four}`,
+    );
+    const page = (more: string) =>
+      pageOf(notebook, readParts(oneOil.replace('shocks:', `${more}shocks:`)), {
+        builds: 'front, three holes',
+      });
+    const found = page(`${wide}${fitting.join('')}`);
+    expect(found.answer).toMatch(
+      /front, three holes damps with .* more than front, three holes with four holes with/u,
+    );
+    // A fourth hole of the same size lets a third more through: three quarters of the force, less what goes round.
+    const [three, other] = two(found, 'forces', 'Rebound, 30 mm/s');
+    expect(other / three).toBeGreaterThan(0.72);
+    expect(other / three).toBeLessThan(0.82);
+    expect(() => page(wide)).toThrow('two builds of the parts file, or a second oil for the one it has');
   });
 
   it('refuses cold above hot and speeds that do not rise', () => {

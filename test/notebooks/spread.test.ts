@@ -8,8 +8,10 @@ import { createOil } from '../../lib/fluid/oil/oil.js';
 import { pagePassed, readParameterValues } from '../../lib/page/index.js';
 import { assembleShock } from '../../lib/parts/assembly/assembled-shock.js';
 import { readParts } from '../../lib/parts/index.js';
+import { notebook as compareOils } from '../../notebooks/compare-oils.js';
 import { notebook } from '../../notebooks/spread.js';
 import { randomNumbers } from '../laws/random-damper.js';
+import { files, numbersIn, rowOf, pageOf as sharedPageOf } from './answers.js';
 
 const demo = readFileSync(new URL('../../notebooks/demo-parts.yaml', import.meta.url), 'utf8');
 const pageOf = (text: string, texts: Readonly<Record<string, string>> = {}) => {
@@ -132,6 +134,39 @@ describe('spread on the demo file', () => {
     // Largest first, each kind by itself.
     expect(rows[0]?.[0]).toBe('The hole diameter');
     expect(pagePassed(page)).toBe(true);
+  });
+});
+
+describe('the fast compression of spread', () => {
+  test.each(['demo', 'twoCars', 'smallest'] as const)(
+    '%s: whole oil, and beside it what the page of oils says',
+    (name) => {
+      const parts = files[name];
+      const spread = sharedPageOf(notebook, parts);
+      const note = spread.blocks.find((block) => block.kind === 'table' && block.id === 'spread');
+      const [fast = 0, whole = 0, after = 0] = numbersIn(
+        note?.kind === 'table' ? (note.note ?? '') : '',
+        /Compression at (\d+) mm\/s is that of whole oil, ([\d.]+) N of damping as meant; a stroke from fully out opens a cavity and damps with ([\d.]+) N after 4 mm/u,
+      );
+      const [build] = parts.builds;
+      if (build === undefined) throw new Error('no build');
+      const oils = sharedPageOf(compareOils, parts, { fast: `${fast} mm/s` });
+      const [, , pushed] = rowOf(oils, 'forces', build.oil.name);
+      expect(after / Number(pushed)).toBeCloseTo(1, 2);
+      // Half of all builds lie below the whole oil of the build as meant, with the push of its gas.
+      const row = tableOf(spread as ReturnType<typeof pageOf>, 'spread')[2];
+      expect(row?.[0]).toBe(`compression at ${fast} mm/s`);
+      expect(Number(row?.[5]) / whole).toBeGreaterThan(0.97);
+      expect(Number(row?.[5]) / whole).toBeLessThan(1.08);
+      expect(whole).toBeGreaterThan(1.3 * after);
+    },
+  );
+
+  test('slow enough no cavity opens, and nothing is said of one', () => {
+    const page = pageOf(demo, { slow: '5 mm/s', middle: '10 mm/s', fast: '50 mm/s' });
+    expect(JSON.stringify(page.blocks)).toMatch(
+      /Compression at 50 mm\/s is that of whole oil, [\d.]+ N of damping as meant; no cavity opens\./u,
+    );
   });
 });
 

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { InputError } from '../../lib/base/input-error.js';
-import { defineNotebook, quantity } from '../../lib/page/index.js';
+import { defineNotebook, type Notebook, quantity } from '../../lib/page/index.js';
 import { runNotebook } from '../../lib/page/run-notebook.js';
-import { files } from '../notebooks/answers.js';
+import { notebook as compareOils } from '../../notebooks/compare-oils.js';
+import { changedFile, files, fileTexts } from '../notebooks/answers.js';
 
 const refusing = (problem: ConstructorParameters<typeof InputError>[0]) =>
   defineNotebook({
@@ -48,6 +49,17 @@ describe('what a law refuses while a page is made', () => {
     const problem = { field: 'somethingElse', value: 1, unit: '', accepted: 'less' };
     expect(() => runNotebook(refusing(problem), files.demo, {})).toThrow(
       'a law cannot follow these, got "somethingElse must be less, got 1"',
+    );
+  });
+
+  it('a temperature that a law refuses is no setting of that name', () => {
+    const coldEnd = changedFile(
+      fileTexts.smallest,
+      /oils:\n[\s\S]*?pistons:/u,
+      'oils: [{ name: stiff, base: petroleum, iso-grade: 3200, viscosity-index: -100 }]\npistons:',
+    );
+    expect(() => runNotebook(compareOils as unknown as Notebook, coldEnd, { coldest: '-20 °C' })).toThrow(
+      /^oils must be liquid enough, .*, got what the parts file says$/u,
     );
   });
 
