@@ -69,6 +69,27 @@ describe('day plan', () => {
     });
   }
 
+  it('takes a blend as the blending rule has it that is furthest off', () => {
+    const far = [100, 1200].map((viscosity) => ({
+      name: `${viscosity}`,
+      oil: createOil(silicone(viscosity)),
+      volume: 60e-6,
+    }));
+    const { steps } = finish(
+      dayPlan(problem({ bottles: far, temperatures: day(20), worthwhile: 0.01, parts: 2 })),
+    );
+    const [step] = steps;
+    if (step === undefined) throw new Error('a step');
+    expect(step.choice.secondShare).toBe(0.5);
+    const { low, high, density } = fillState(far, step.choice, 293.15);
+    const off = [low, high].map(
+      (kinematicViscosity) =>
+        dampingMismatch(damperModel(damper, { kinematicViscosity, density }), wanted).typical,
+    );
+    expect(Math.abs((off[0] ?? 0) - (off[1] ?? 0))).toBeGreaterThan(0.01);
+    expect(step.mismatch).toBeCloseTo(Math.max(...off), 9);
+  });
+
   it('stays with one fill through a day of one temperature', () => {
     const plan = finish(dayPlan(problem({ temperatures: day(20, 20, 20) })));
     expect(plan.rebuilds).toBe(0);

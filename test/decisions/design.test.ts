@@ -44,6 +44,17 @@ describe('design search', () => {
     }
   });
 
+  it('leaves out holes that a drill off by its error would leave no room, or nothing of', () => {
+    const asked = (drill: number, drillError: number) =>
+      finish(designSearch({ ...design, counts: [1], drills: [drill], tapers: [0], drillError })).computed;
+    // One hole of 0.3 mm is drilled with an error of 0.2 mm, and not with one of 0.3 mm.
+    expect(asked(0.3e-3, 0.2e-3)).toBeGreaterThan(0);
+    expect(asked(0.3e-3, 0.3e-3)).toBe(0);
+    // A hole of 3.5 mm lies between a shaft of 3 mm and a rim of 12 mm; one of 5 mm does not.
+    expect(asked(3.5e-3, 0.02e-3)).toBeGreaterThan(0);
+    expect(asked(3.5e-3, 1.5e-3)).toBe(0);
+  });
+
   it('leaves out holes that find no room', () => {
     const { unfit, computed } = finish(
       designSearch({ ...design, counts: [12], drills: [2.2e-3], tapers: [0] }),

@@ -50,6 +50,18 @@ describe('creep', () => {
     expect(whole / parts).toBeCloseTo(1, 6);
   });
 
+  test('gas that pushes out helps the weight, gas that sucks in holds it back', () => {
+    // Closed half way in: pushed further in the gas pushes out, further out it sucks in. A vacuum could hold with 0.7 N at most.
+    const shock = closeShock(chamber, { kind: 'air-pocket', volume: 0.4e-6 }, closedAt(14e-3));
+    const [inside, outside] = [
+      pullOutTime(model, shock, { pull: 2, from: 26e-3, to: 14e-3 }),
+      pullOutTime(model, shock, { pull: 2, from: 14e-3, to: 2e-3 }),
+    ];
+    const alone = 12e-3 / creepSpeed(model, 2);
+    expect(inside).toBeLessThan(0.98 * alone);
+    expect(outside).toBeGreaterThan(1.02 * alone);
+  });
+
   test('a weight too light for the way says so', () => {
     expect(() => pullOutTime(model, roomy, { pull: 0.15, from: 26e-3, to: 2e-3 })).toThrow(
       /pull must be more than 0\.2/u,
