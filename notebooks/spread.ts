@@ -12,6 +12,7 @@ import { type LengthTolerances, labelOff, lengthTolerances, temperatureOff } fro
 import { celsius } from './base/wording.js';
 import { shareCheck } from './spread/checks.js';
 import { histogramFigure, sharesFigure } from './spread/figures.js';
+import { seatSentence } from './spread/seat.js';
 import { spreadTable, toleranceTable } from './spread/tables.js';
 import { drawn, points, twoSpreads } from './spread/two-spreads.js';
 import { wholeOilSentence } from './spread/whole-oil.js';
@@ -96,6 +97,7 @@ export const notebook = defineNotebook({
               ? ['A syringe and a bleed leave a tenth of the gas volume open (common practice, no source).']
               : []),
             'Every value within a tolerance is taken as equally likely, and one size as independent of another; all holes of a piston are off together, as one drill makes them.',
+            seatSentence(toleranced, slow),
             `${drawn} builds and ${drawn} pairs are drawn (seed ${seed}); shares from ${points} base points, good to about 0.02.`,
             ...assumptions,
             ...forceAssumptionsWithGas,

@@ -4,6 +4,7 @@ export {
   annularGapDrag,
   annularGapFlow,
 } from './gap/annular-gap.js';
+export { gapPlayBounds, largestTilt } from './gap/gap-play.js';
 export type { DiscValve } from './geometry/disc-valve.js';
 export { type Hole, holeArea } from './geometry/hole.js';
 export type { HoleEdge, HoleShape } from './geometry/hole-shape.js';

@@ -32,4 +32,5 @@ export { type BristleFriction, bristleForce, bristleRate } from './shock/bristle
 export { closingSpike, holeInertance, swingingTube, tubeSettlingTime } from './shock/left-out.js';
 export type { GivingGas, MovingOil, MovingShock, Passage } from './shock/moving-shock.js';
 export type { CavityInterval } from './shock/oil-cavity.js';
+export type { LeftOutInertia } from './shock/oil-inertia.js';
 export { oilExpansion } from './shock/oil-volume.js';

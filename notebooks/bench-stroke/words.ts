@@ -1,5 +1,6 @@
 import type { Peak } from '../../lib/motion/bench/bench-stroke.js';
 import { millilitres, millimetres } from '../base/bench-wording.js';
+import { oilAtTheShaft } from '../base/oil-at-the-shaft.js';
 import { celsius, newtons, percent, shaftSpeed } from '../base/wording.js';
 import { joules } from './figures.js';
 import type { Asked, Stroked } from './stroked.js';
@@ -64,6 +65,7 @@ export function courseSentences(own: Stroked, { wave, amplitude }: Asked): reado
       : []),
     `Where the shaft stands for a moment before it turns, it ${pushesOrPulls(figures.forceFullyIn)} all the way in and ${pushesOrPulls(figures.forceFullyOut)} all the way out${fullyIn === undefined || fullyOut === undefined ? '' : `; the gas alone, moved slowly, with ${newtons(fullyIn)} and ${newtons(fullyOut)}`}.`,
     `Gas, cavity and springy oil act as a spring of ${Number((figures.dynamicStiffness / 1000).toPrecision(2))} N/mm beside the damping${fullyIn === undefined || fullyOut === undefined ? '' : `; the gas alone, moved slowly, is one of ${Number(((fullyIn - fullyOut) / (2 * amplitude) / 1000).toPrecision(2))} N/mm`}.`,
+    `Speeding up the oil in the holes, as heavy at the shaft as ${oilAtTheShaft(result.inertia)}, takes at most ${newtons(result.inertia.largestForce)}, where the shaft turns; no force here has it in.`,
     cycle.largestCavity > 0
       ? `A cavity of up to ${millilitres(cycle.largestCavity)} is open for ${percent(cycle.cavityShare)} of the stroke; until it is full again, up to ${millimetres(result.lostStroke)} of the way ${inward ? 'in' : 'out'} meet no resistance of the oil.`
       : 'The oil stays whole; no stroke is lost.',

@@ -1,6 +1,7 @@
 import { millimetres } from '../base/bench-wording.js';
 import type { Landed } from '../base/landed.js';
-import { celsius, shaftSpeed } from '../base/wording.js';
+import { oilAtTheShaft } from '../base/oil-at-the-shaft.js';
+import { celsius, newtons, shaftSpeed } from '../base/wording.js';
 
 /** `6.3 g` would be grams: times the weight of the car. */
 const weights = (gravities: number): string => `${gravities.toFixed(1)} times gravity`;
@@ -82,10 +83,12 @@ function fastSentence(reached: number, touch: number): string {
 
 /** What came with it: cavity, lost stroke, wheel off the ground, speed. */
 export function courseSentences({ outcome }: Landed, touch: number): readonly string[] {
+  const { inertia } = outcome;
   const { largestCavity, lostStroke, liftOffs, fastestCompression, fastestRebound, settlingTime } = outcome;
   return [
     `The shaft goes in with up to ${shaftSpeed(fastestCompression.value)} and comes out with up to ${shaftSpeed(-fastestRebound.value)}.`,
     fastSentence(fastestCompression.value, touch),
+    `Speeding up the oil in the holes, as heavy at the shaft as ${oilAtTheShaft(inertia)}, takes at most ${newtons(inertia.largestForce)}, where the shaft gathers or loses speed fastest; no force here has it in.`,
     largestCavity.value > 0
       ? `A cavity of ${(1e6 * largestCavity.value).toFixed(2)} ml opens behind the piston; until it is full again, up to ${millimetres(lostStroke)} of the way back meet no resistance.`
       : 'The oil stays whole.',

@@ -1,5 +1,3 @@
-import { readFileSync } from 'node:fs';
-import { csvParse } from 'd3-dsv';
 import { apparentMass } from '../../lib/flow/hole/apparent-mass.js';
 import { sharpHoleLaw } from '../../lib/flow/hole/sharp-hole.js';
 import checks from '../published/flow-checks.json' with { type: 'json' };
@@ -13,6 +11,7 @@ import {
   type ShapeReference,
   shapeFamilies,
 } from '../reference/shape-reference.js';
+import { unsteadyRows } from '../reference/unsteady-rows.js';
 import type { Comparison } from './comparison.js';
 
 interface Span {
@@ -137,17 +136,16 @@ const secondSolver: Comparison = {
   test: 'test/reference/hole-reference.test.ts',
 };
 
+/** The mass over what is in phase with the acceleration, where both are those of slow changes. */
 function massErrors(): readonly number[] {
-  const rows = csvParse(readFileSync(new URL('../reference/unsteady-hole.csv', import.meta.url), 'utf8'));
-  return rows
-    .filter((row) => Number(row['omega_d2_over_nu']) <= 1)
-    .map((row) => {
-      const [lengthRatio, number] = [Number(row['L_over_d']), Number(row['omega_d2_over_nu'])];
-      const diameter = 1.3e-3;
-      const fluid = { density: 970, kinematicViscosity: 3.5e-4 };
+  const diameter = 1.3e-3;
+  const fluid = { density: 970, kinematicViscosity: 3.5e-4 };
+  return unsteadyRows()
+    .filter(({ frequencyNumber }) => frequencyNumber <= 1)
+    .map(({ lengthRatio, frequencyNumber, imaginary }) => {
       const mass = apparentMass({ diameter, length: lengthRatio * diameter }, fluid);
       const whole = fluid.density * (Math.PI / 4) * diameter ** 3;
-      return (mass / whole) * (number / Number(row['Z_imag'])) - 1;
+      return (mass / whole) * (frequencyNumber / imaginary) - 1;
     });
 }
 

@@ -1,5 +1,7 @@
-// Writes the table of docs/accuracy.md from the rows of the tests: npm run accuracy
+// Writes the tables of docs/accuracy.md, docs/hole-law.md and docs/one-way-valve.md from the rows of the tests: npm run accuracy
 import { readFileSync, writeFileSync } from 'node:fs';
-import { accuracyPage, withAccuracyTable } from './accuracy-page.js';
+import { withTable, writtenPages } from './accuracy-page.js';
 
-writeFileSync(accuracyPage, withAccuracyTable(readFileSync(accuracyPage, 'utf8')));
+for (const { path, table } of writtenPages) {
+  writeFileSync(path, withTable(readFileSync(path, 'utf8'), table()));
+}

@@ -26,6 +26,7 @@ export function linearShock(change: Partial<MovingShock> = {}): MovingShock {
     ambientPressure: 101_325,
     releasePressure: 0,
     inertance: 0,
+    unsteadyFlow: () => ({ frequencyNumber: 0, steadyLaw: 0, withApparentMass: 0 }),
     holeReynoldsNumber: () => 0,
     ...change,
   };

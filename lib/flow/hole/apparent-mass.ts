@@ -10,6 +10,10 @@ const tubeInertia = 4 / 3;
 /** Length that stands for the oil set in motion before and behind a hole, in diameters: from our own oscillating solutions. */
 const endsInertia = 1.03;
 
+/** Length of a column of oil across the hole that is as hard to speed up as the oil in and about it [m], `4/3 L + 1.03 d`. */
+export const apparentLength = ({ diameter, length }: Pick<Hole, 'diameter' | 'length'>): number =>
+  tubeInertia * length + endsInertia * diameter;
+
 /**
  * Apparent mass of the oil in and about one hole, `ρ A (4/3 L + 1.03 d)` [kg], as seen by the flow through it: a flow that grows
  * needs the pressure drop of the steady law plus `apparentMass / A² · dQ/dt`, `A` the area of the hole.
@@ -25,7 +29,7 @@ const endsInertia = 1.03;
 export function apparentMass(hole: Hole, fluid: FluidState): number {
   requireHole(hole);
   requireFluidState(fluid);
-  return fluid.density * areaOfHole(hole) * (tubeInertia * hole.length + endsInertia * hole.diameter);
+  return fluid.density * areaOfHole(hole) * apparentLength(hole);
 }
 
 /**
@@ -72,7 +76,7 @@ function errorWithMass(frequencyNumber: number): number {
  *
  * Alone: `W ℓ/√(y² + (W ℓ)²)`, `W = ω d²/ν`, `ℓ = 4/3 L/d + 1.03`, `y` the creeping number: within 0.1 % of the swing up to W 3 and
  * 5 % above. With the mass: interpolated between our own solutions at L/d 0.5, the largest of three lengths; 1 above W 1000.
- * Creeping flow; in one case of finite swing (W 3, peak Re 110) the steady law alone was off by 8 % of the peak, with the mass by 3 %.
+ * Creeping flow; flows with inertia that swing or start stand in docs/hole-law.md.
  *
  * @param hole - diameter and length above 0 m
  * @param fluid - density above 0 kg/m³, kinematic viscosity above 0 m²/s
@@ -84,9 +88,14 @@ export function unsteadyFlowError(hole: Hole, fluid: FluidState, frequency: numb
   requireHole(hole);
   requireFluidState(fluid);
   requirePositive(frequency, 'frequency', 'Hz');
+  return errorOfSwing(hole, fluid, frequency);
+}
+
+/** {@link unsteadyFlowError} of what was checked before. */
+export function errorOfSwing(hole: Hole, fluid: FluidState, frequency: number): UnsteadyFlowError {
   const lengthRatio = hole.length / hole.diameter;
   const frequencyNumber = (2 * Math.PI * frequency * hole.diameter ** 2) / fluid.kinematicViscosity;
-  const inertia = frequencyNumber * (tubeInertia * lengthRatio + endsInertia);
+  const inertia = (frequencyNumber * apparentLength(hole)) / hole.diameter;
   return {
     frequencyNumber,
     steadyLaw: inertia / Math.hypot(sharpCreepingNumber(lengthRatio), inertia),
@@ -95,7 +104,7 @@ export function unsteadyFlowError(hole: Hole, fluid: FluidState, frequency: numb
 }
 
 /** Above this `ω d²/ν` the steady law alone is off by 5 % of the pressure swing. */
-const largestSteadyNumber = 1;
+export const largestSteadyNumber = 1;
 
 /** Above this the apparent mass no longer holds the error below 3 %. */
 const largestMassNumber = 10;

@@ -7,6 +7,7 @@ import { bindChambers } from '../shock/chambers.js';
 import { requireMovingShock, roomTolerance } from '../shock/check-shock.js';
 import type { MovingShock } from '../shock/moving-shock.js';
 import { type CavityInterval, type OilCavity, timeWithCavity } from '../shock/oil-cavity.js';
+import { type LeftOutInertia, leftOutInertia } from '../shock/oil-inertia.js';
 import { roomAtRest } from '../shock/rest-room.js';
 import { type BenchStroke, benchStrokeShape, type Cycle, type Place, strokeCycles } from './stroke.js';
 import { recorded, strokeEquation } from './stroke-equation.js';
@@ -71,6 +72,8 @@ export interface BenchResult {
   /** Largest cavity [m³], and the travel that it loses: without resistance until it is full again [m]. */
   readonly largestCavity: Peak;
   readonly lostStroke: number;
+  /** What the inertia of the oil in the holes would have added; the forces above lack it. */
+  readonly inertia: LeftOutInertia;
   /** When the oil tore and closed. */
   readonly cavities: readonly CavityInterval[];
   /** The last cycle at equal times, for loops. */
@@ -156,6 +159,7 @@ export function benchStroke(
   }
   const result = {
     ...peaks(all),
+    inertia: inertiaOf(shock, chambers.farArea, stroke, all),
     cycles: all.map(({ cycle }) => cycle),
     lostStroke: 0,
     cavities: oil.cavities,
@@ -163,7 +167,7 @@ export function benchStroke(
     steps,
   };
   const lostStroke = result.largestCavity.value / Math.abs(chambers.farArea);
-  return { ...result, lostStroke, warnings: strokeWarnings(shock, stroke, result) };
+  return { ...result, lostStroke, warnings: strokeWarnings(shock, result) };
 }
 
 function ends(cycle: Cycle): { readonly from: number; readonly to: number } {
@@ -193,6 +197,18 @@ function cycleOf(watched: Recorder, oil: OilCavity, from: number, to: number): S
     meanForceTimesTravel: integral(recorded.forceTimesTravel) / (to - from),
     meanForce: force.integral / (to - from),
   };
+}
+
+function inertiaOf(
+  shock: MovingShock,
+  farArea: number,
+  stroke: BenchStroke,
+  all: readonly Recorded[],
+): LeftOutInertia {
+  const fastest = (index: number): number =>
+    Math.max(...all.flatMap(({ recorder: { course } }) => [course(index).largest, -course(index).smallest]));
+  const frequency = stroke.kind === 'table' ? undefined : stroke.frequency;
+  return leftOutInertia(shock, farArea, fastest(recorded.speed), fastest(recorded.acceleration), frequency);
 }
 
 function peaks(all: readonly Recorded[]) {

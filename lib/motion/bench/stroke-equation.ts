@@ -15,15 +15,17 @@ export const recorded = {
   shaftPressure: 2,
   cavity: 3,
   pressureDrop: 4,
+  speed: 5,
+  acceleration: 6,
   /** Those before are watched for peaks. */
-  peaks: 5,
-  power: 5,
-  holePower: 6,
-  recoilPower: 7,
-  rimPower: 8,
-  sealPower: 9,
-  forceTimesTravel: 10,
-  count: 11,
+  peaks: 7,
+  power: 7,
+  holePower: 8,
+  recoilPower: 9,
+  rimPower: 10,
+  sealPower: 11,
+  forceTimesTravel: 12,
+  count: 13,
 } as const;
 
 /** The hydraulic state of a shock whose shaft is led along a piece of a stroke. */
@@ -91,7 +93,7 @@ export function strokeEquation(
 
   function write(time: number, state: Float64Array, values: Float64Array): void {
     piece.evaluate(time, place);
-    const { travel, speed } = place;
+    const { travel, speed, acceleration } = place;
     const room = state[0] as number;
     chambers.evaluate(travel, room, oil.isOpen, pressures);
     const drop = sense * (pressures.near - pressures.far);
@@ -111,6 +113,8 @@ export function strokeEquation(
     values[recorded.sealPower] = seal * speed;
     values[recorded.forceTimesTravel] = force * travel;
     values[recorded.pressureDrop] = drop;
+    values[recorded.speed] = speed;
+    values[recorded.acceleration] = acceleration;
   }
 
   // Without a room for gas there is nothing to lock.

@@ -1,7 +1,7 @@
 import type { Warning } from '../../base/warning.js';
 import type { MovingShock } from '../shock/moving-shock.js';
+import type { LeftOutInertia } from '../shock/oil-inertia.js';
 import { shockWarnings } from '../shock/shock-warnings.js';
-import type { BenchStroke } from './stroke.js';
 
 interface StrokePeaks {
   readonly largestDrop: { readonly value: number };
@@ -9,21 +9,17 @@ interface StrokePeaks {
   readonly largestCavity: { readonly value: number };
   readonly largestBlindPressure: { readonly value: number };
   readonly largestShaftPressure: { readonly value: number };
+  readonly inertia: LeftOutInertia;
 }
 
 /** What a stroke passed that its laws do not cover. */
-export function strokeWarnings(
-  shock: MovingShock,
-  stroke: BenchStroke,
-  peaks: StrokePeaks,
-): readonly Warning[] {
+export function strokeWarnings(shock: MovingShock, peaks: StrokePeaks): readonly Warning[] {
   const largestDrop = Math.max(peaks.largestDrop.value, -peaks.smallestDrop.value);
-  const omega = stroke.kind === 'table' ? undefined : 2 * Math.PI * stroke.frequency;
   return shockWarnings(shock, {
     largestDrop,
     largestCavity: peaks.largestCavity.value,
     largestGasPressure:
       shock.layout === 'shaft-side' ? peaks.largestShaftPressure.value : peaks.largestBlindPressure.value,
-    ...(omega === undefined ? {} : { omega }),
+    inertia: peaks.inertia,
   });
 }

@@ -2,6 +2,7 @@ import type { Warning } from '../../base/warning.js';
 import type { Course, Recorder } from '../../numeric/integrator/recorder.js';
 import type { Peak } from '../bench/bench-stroke.js';
 import type { CavityInterval } from '../shock/oil-cavity.js';
+import { type LeftOutInertia, leftOutInertia } from '../shock/oil-inertia.js';
 import { shockWarnings } from '../shock/shock-warnings.js';
 import { type BoundCorner, unknown } from './corner-equation.js';
 import type { CornerHistory } from './corner-events.js';
@@ -43,6 +44,8 @@ export interface CornerOutcome {
   readonly largestCavity: Peak;
   /** Travel without resistance until the cavity is full again [m]. */
   readonly lostStroke: number;
+  /** What the inertia of the oil in the holes would have added; the forces above lack it. */
+  readonly inertia: LeftOutInertia;
   readonly cavities: readonly CavityInterval[];
   /** When the bump stop was touched [s], and the shaft speed then [m/s]. */
   readonly bottomings: CornerHistory['bottomings'];
@@ -101,6 +104,13 @@ export function cornerOutcome(finished: Finished): CornerOutcome {
   const meanTyreForce = course('tyreForce').integral / duration;
   const meanSquare = course('tyreForceSquare').integral / duration;
   const largestCavity = highest('cavity');
+  const fastest = (name: keyof typeof cornerRecorded) => Math.max(highest(name).value, -lowest(name).value);
+  const inertia = leftOutInertia(
+    bound.shock,
+    bound.chambers.farArea,
+    fastest('shaftSpeed'),
+    fastest('shaftAcceleration'),
+  );
   const { liftOffs, touchDowns } = history;
   return {
     largestShockForce: highest('shockForce'),
@@ -122,6 +132,7 @@ export function cornerOutcome(finished: Finished): CornerOutcome {
     largestShaftPressure: highest('shaftPressure'),
     largestCavity,
     lostStroke: largestCavity.value / Math.abs(bound.chambers.farArea),
+    inertia,
     cavities: bound.modes.oil.cavities,
     bottomings: history.bottomings,
     slaps: history.slaps,
@@ -141,7 +152,7 @@ export function cornerOutcome(finished: Finished): CornerOutcome {
     },
     trace,
     steps,
-    warnings: cornerWarnings(bound, watch, liftOffs),
+    warnings: cornerWarnings(bound, watch, liftOffs, inertia),
   };
 }
 
@@ -156,6 +167,7 @@ function cornerWarnings(
   { shock }: BoundCorner,
   watch: Recorder,
   liftOffs: readonly number[],
+  inertia: LeftOutInertia,
 ): readonly Warning[] {
   const of = (name: keyof typeof cornerRecorded): Course => watch.course(cornerRecorded[name]);
   const warnings = [
@@ -163,7 +175,7 @@ function cornerWarnings(
       largestDrop: Math.max(of('drop').largest, -of('drop').smallest),
       largestCavity: of('cavity').largest,
       largestGasPressure: of(shock.layout === 'shaft-side' ? 'shaftPressure' : 'blindPressure').largest,
-      largestAcceleration: Math.max(of('shaftAcceleration').largest, -of('shaftAcceleration').smallest),
+      inertia,
     }),
   ];
   if (of('travel').largest > shock.stroke) {

@@ -3,7 +3,8 @@ import { requireFinite, requirePositive, requireWithin } from '../../base/checks
 // Sizes of what the equations of motion leave out, so that a page can say how much it is.
 
 /**
- * Inertance of round holes side by side [Pa·s²/m³]: pressure that speeds up the oil in them, per rate of the flow.
+ * Inertance of round holes side by side [Pa·s²/m³] for changes so fast that the profile stays flat, as when a cavity closes: pressure that speeds up the oil
+ * in them, per rate of the flow. For slow changes `apparentMassAtShaft` holds, a quarter to a third more.
  *
  * @param density - [kg/m³], above 0
  * @param length - [m], above 0

@@ -1,8 +1,9 @@
+import { errorOfSwing } from '../../flow/hole/apparent-mass.js';
 import type { HolePath } from '../../flow/hole/hole-path.js';
 import { recoilOfJet } from '../../flow/hole/jet-momentum.js';
+import { pistonInertance, swingingHoles } from '../../flow/piston/inertance.js';
 import type { PistonFlow } from '../../flow/piston/parallel-flow.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
-import { holeInertance } from './left-out.js';
 import type { MovingShock } from './moving-shock.js';
 
 /** What motion needs to know of a piston in its bore: flow and recoil at a pressure drop, inertia, Reynolds number. */
@@ -10,7 +11,7 @@ export function pistonPassage(
   pistonFlow: PistonFlow,
   bore: number,
   fluid: FluidState,
-): Pick<MovingShock, 'passage' | 'inertance' | 'holeReynoldsNumber'> {
+): Pick<MovingShock, 'passage' | 'inertance' | 'unsteadyFlow' | 'holeReynoldsNumber'> {
   const { paths, valves, gapFlow } = pistonFlow;
   const boreArea = (Math.PI / 4) * bore * bore;
   const speeds = new Float64Array(paths.length);
@@ -46,7 +47,8 @@ export function pistonPassage(
       last.flow = passage.flow;
       last.recoil = passage.recoil;
     },
-    inertance: inertance(pistonFlow, fluid),
+    inertance: pistonInertance(pistonFlow, fluid.density),
+    unsteadyFlow: slowestToFollow(pistonFlow, fluid),
     holeReynoldsNumber: (pressureDrop) =>
       paths.reduce((largest, { diameter, resistance }) => {
         const speed = Math.abs(resistance.meanSpeed(pressureDrop));
@@ -55,12 +57,16 @@ export function pistonPassage(
   };
 }
 
-/** Inertance of the open holes of all groups side by side [Pa·s²/m³]. */
-function inertance({ paths }: PistonFlow, { density }: FluidState): number {
-  const admittance = paths.reduce((sum, { area, diameter, lengthRatio }) => {
-    const radius = diameter / 2;
-    const count = area / (Math.PI * radius * radius);
-    return sum + 1 / holeInertance(density, lengthRatio * diameter, radius, count);
-  }, 0);
-  return admittance > 0 ? 1 / admittance : 0;
+/** How far steady laws are off in the hole that lags most; nothing lags where there is none. */
+function slowestToFollow(pistonFlow: PistonFlow, fluid: FluidState): MovingShock['unsteadyFlow'] {
+  const holes = swingingHoles(pistonFlow).map(({ diameter, lengthRatio }) => ({
+    diameter,
+    length: lengthRatio * diameter,
+  }));
+  return (frequency) =>
+    holes
+      .map((hole) => errorOfSwing(hole, fluid, frequency))
+      .reduce((worst, one) => (one.frequencyNumber > worst.frequencyNumber ? one : worst), noLag);
 }
+
+const noLag = { frequencyNumber: 0, steadyLaw: 0, withApparentMass: 0 };

@@ -1,5 +1,7 @@
 import type { Warning } from '../../base/warning.js';
-import type { MovingShock, Passage } from './moving-shock.js';
+import { largestSteadyNumber } from '../../flow/hole/apparent-mass.js';
+import type { MovingShock } from './moving-shock.js';
+import type { LeftOutInertia } from './oil-inertia.js';
 
 /** What happened to a shock in a run. */
 export interface ShockExtremes {
@@ -9,14 +11,10 @@ export interface ShockExtremes {
   readonly largestCavity: number;
   /** Largest absolute pressure of the gas [Pa]. */
   readonly largestGasPressure: number;
-  /** Angular frequency of the stroke [1/s], where it has one. */
-  readonly omega?: number;
-  /** Largest acceleration of the shaft [m/s²], where the stroke has no frequency. */
-  readonly largestAcceleration?: number;
+  readonly inertia: LeftOutInertia;
 }
 
 const reynoldsLimit = 800;
-const inertiaLimit = 0.05;
 const gasLeftLimit = 0.2;
 
 /** Warnings of one run, in a fixed order. */
@@ -32,14 +30,13 @@ export function shockWarnings(shock: MovingShock, extremes: ShockExtremes): read
       limit: reynoldsLimit,
     });
   }
-  const inertia = inertiaShare(shock, extremes);
-  if (inertia > inertiaLimit) {
+  const { inertia } = extremes;
+  if (inertia.frequencyNumber > largestSteadyNumber) {
     warnings.push({
       code: 'hole-inertia-left-out',
-      message:
-        'speeding up the oil in the holes takes more than a twentieth of the pressure drop; it is left out',
-      value: inertia,
-      limit: inertiaLimit,
+      message: inertiaMessage(inertia),
+      value: inertia.frequencyNumber,
+      limit: largestSteadyNumber,
     });
   }
   if (largestCavity > 0) {
@@ -63,20 +60,15 @@ export function shockWarnings(shock: MovingShock, extremes: ShockExtremes): read
   return warnings;
 }
 
-/** Pressure that speeds up the oil in the holes, over the pressure drop. */
-function inertiaShare(
-  shock: MovingShock,
-  { largestDrop, omega, largestAcceleration }: ShockExtremes,
-): number {
-  if (largestDrop === 0) return 0;
-  if (omega === undefined) {
-    const area = shock.pistonArea - shock.shaftArea;
-    return (shock.inertance * area * (largestAcceleration ?? 0)) / largestDrop;
-  }
-  const passage: Passage = { flow: 0, recoil: 0 };
-  const creeping = 1;
-  shock.passage(creeping, passage);
-  return (omega * shock.inertance * passage.flow) / creeping;
+/** With both errors, so that a reader sees what the mass would mend. */
+function inertiaMessage(inertia: LeftOutInertia): string {
+  const percent = (part: number) => `${Number((100 * part).toPrecision(2))} %`;
+  const rounded = (value: number) => Number(value.toPrecision(2));
+  const [hertz, newtons] = [rounded(inertia.frequency), rounded(inertia.largestForce)];
+  return (
+    `the shaft swings as fast as at ${hertz} Hz, where the oil in the holes lags (ω d²/ν ${rounded(inertia.frequencyNumber)}): the laws of steady flow are off by up to ` +
+    `${percent(inertia.steadyLaw)} of the swing of the pressure; the ${newtons} N at most that speed up this oil are left out, and would leave ${percent(inertia.withApparentMass)}`
+  );
 }
 
 /** Part of the gas room left at a pressure, 1 where mixed. */
