@@ -6,6 +6,7 @@ import { shockAtWork } from './base/shock-at-work.js';
 import { celsius } from './base/wording.js';
 import { energyCheck } from './bench-stroke/checks.js';
 import { forceTimeFigure, forceTravelFigure, forceVelocityFigure } from './bench-stroke/figures.js';
+import { recordedAnswer } from './bench-stroke/recorded-page.js';
 import {
   requireWithinTravel,
   strokedOrLocked,
@@ -24,6 +25,7 @@ export const notebook = defineNotebook({
   title: 'What a test bench would draw',
   question:
     'How hard does a stroke to and fro push and pull, how much energy does it take, and what does the loop tell?',
+  takes: 'recorded-stroke',
   parameters: {
     build: onePart({ list: 'builds', label: 'Build', help: 'The shock on the bench, without its spring.' }),
     wave: choice({
@@ -55,22 +57,32 @@ export const notebook = defineNotebook({
     }),
     temperature: oilTemperature,
   },
-  run(_parts, { build, wave, amplitude, frequency, temperature }): Page {
+  run(parts, { build, wave, amplitude, frequency, temperature }): Page {
     requireWithinTravel(build, amplitude);
     const asked = { build, wave, amplitude, frequency, temperature };
     const own = strokedOrRefused(asked);
     const ends = airEnds.flatMap((end) => strokedOrLocked(asked, end) ?? []);
     const locked = airEnds.filter((end) => !ends.some((one) => one.end === end));
     const all = [own, ...ends];
+    const { recordedStroke } = parts;
+    const recorded = recordedStroke && recordedAnswer(build, temperature, recordedStroke);
     return {
-      answer: answerSentence(all, asked),
+      answer: [...(recorded === undefined ? [] : [recorded.sentence]), answerSentence(all, asked)].join(' '),
       blocks: [
-        { kind: 'figure', figure: forceTravelFigure(all) },
-        shockAtWork(own.moving, own.result.trace, { id: 'at-work', title: 'The shock at work' }),
-        {
-          kind: 'figure',
-          figure: wave === 'sine' ? forceVelocityFigure(all, asked) : forceTimeFigure(all),
-        },
+        ...(recorded === undefined
+          ? []
+          : [...recorded.blocks, { kind: 'heading', text: `A ${wave} beside it` } as const]),
+        // What was recorded is in the pictures; those of both would make the page heavy.
+        ...(recorded === undefined
+          ? [
+              { kind: 'figure', figure: forceTravelFigure(all) } as const,
+              shockAtWork(own.moving, own.result.trace, { id: 'at-work', title: 'The shock at work' }),
+              {
+                kind: 'figure',
+                figure: wave === 'sine' ? forceVelocityFigure(all, asked) : forceTimeFigure(all),
+              } as const,
+            ]
+          : []),
         {
           kind: 'list',
           items: [
@@ -88,7 +100,7 @@ export const notebook = defineNotebook({
         {
           kind: 'list',
           items: [
-            ...new Set(own.result.warnings.map(({ message }) => message)),
+            ...new Set([...(recorded?.doubts ?? []), ...own.result.warnings.map(({ message }) => message)]),
             'Compare it with a bench of your own by the same amplitude, frequency and warmth of the oil: a bench adds the give of its frame, the weight of its clamp and the warming of its strokes.',
           ],
         },

@@ -11,6 +11,7 @@ import { shockAtWork } from './base/shock-at-work.js';
 import { celsius, listed } from './base/wording.js';
 import { momentumCheck } from './landing/checks.js';
 import { forceFigure, travelFigure } from './landing/figures.js';
+import { groundAnswer } from './landing/own-ground.js';
 import { landingsTable } from './landing/tables.js';
 import { bottomingSentence, courseSentences, landingSentence, softestSentence } from './landing/words.js';
 
@@ -25,6 +26,7 @@ export const notebook = defineNotebook({
   order: 45,
   title: 'What a landing does',
   question: 'Does it bottom, how hard does it push, and which oil and piston land best, front and rear?',
+  takes: 'recorded-ground',
   parameters: {
     build: onePart({ list: 'builds', label: 'Build', help: 'The shock, with its spring and corner.' }),
     drop: dropOfWheel,
@@ -56,8 +58,11 @@ export const notebook = defineNotebook({
     );
     const car = carLandings(wantedBuilds(parts.builds), temperature, drop);
     const thin = extremes(onOils);
+    const { recordedGround } = parts;
+    const ground = recordedGround && groundAnswer(build, temperature, recordedGround);
     return {
       answer: [
+        ground?.sentence ?? '',
         landingSentence(own, ends, drop, temperature),
         bottomingSentence(bottomingHeight(build, temperature)),
         softestSentence('oil', onOils) ?? '',
@@ -65,6 +70,9 @@ export const notebook = defineNotebook({
         .filter((text) => text !== '')
         .join(' '),
       blocks: [
+        ...(ground === undefined
+          ? []
+          : [...ground.blocks, { kind: 'heading', text: 'The drop onto flat ground' } as const]),
         { kind: 'figure', figure: travelFigure([own, ...thin], corner.bumpStop.from) },
         atWork(own, corner.bumpStop.from),
         { kind: 'figure', figure: forceFigure([own, ...thin]) },
@@ -84,7 +92,12 @@ export const notebook = defineNotebook({
           : [landingsTable('car', 'The same drop, front and rear', car, ({ moving }) => moving.build.name)]),
         momentumCheck(own, corner, drop),
         { kind: 'heading', text: 'Where to be careful' },
-        { kind: 'list', items: own.outcome.warnings.map(({ message }) => message) },
+        {
+          kind: 'list',
+          items: [
+            ...new Set([...(ground?.doubts ?? []), ...own.outcome.warnings.map(({ message }) => message)]),
+          ],
+        },
         ...workCautions.map((text) => ({ kind: 'caution', text }) as const),
         {
           kind: 'assumptions',

@@ -39,12 +39,15 @@ export function screen(
   { specs, keeping, body = bodyOf }: ScreenParts,
   act: Actions,
 ): Screen {
-  const { parameters } = session.notebook;
+  const { parameters, takes } = session.notebook;
   // The page of a notebook that is being written comes empty, and so does each page of the one file.
   if (main.childElementCount === 0) patchChildren(main, body(session.now).nodes);
   const drawn = pictures(main, specs);
   const listeners = { opened: act.openFile, edited: act.editFile, back: act.back };
-  const parts = partsPanel(listeners, keeping, whichParameter in parameters);
+  const parts = partsPanel(listeners, keeping, {
+    measures: whichParameter in parameters,
+    ...(takes === undefined ? {} : { takes }),
+  });
   const panel = controls(main, parameters, parts.element, { changed: act.change, reset: act.reset });
   const showControls = (next: Case, before?: Case): void => {
     if (next.file !== before?.file) {

@@ -1,4 +1,5 @@
-import { call, record, requireShape, someText } from '../base/shape.js';
+import { call, oneOf, optional, record, requireShape, someText } from '../base/shape.js';
+import type { CourseKey } from '../parts/course-entry.js';
 import type { Parts } from '../parts/parts.js';
 import type { Page } from './blocks/page.js';
 import type { Parameters, ParameterValues } from './parameters/parameters.js';
@@ -18,6 +19,8 @@ export interface Notebook<P extends Parameters = Parameters> {
   /** The question as a racer would ask it. */
   readonly question: string;
   readonly parameters: P;
+  /** Key of the parts file under which a recording that a reader opens on the page goes, where the page takes one. */
+  readonly takes?: CourseKey;
   /**
    * Answers the question.
    *
@@ -44,6 +47,7 @@ export function defineNotebook<const P extends Parameters>(notebook: Notebook<P>
         title: someText,
         question: someText,
         run: call,
+        takes: optional(oneOf('recorded-stroke', 'recorded-ground')),
       },
     },
   );

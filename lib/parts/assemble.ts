@@ -1,11 +1,21 @@
 import type { DayTemperature } from '../decisions/day/day-plan.js';
+import type { RecordedCourse } from '../measure/dyno/read-course.js';
 import type { BuildFault } from './assembly/fault-words.js';
 import { buildFault, shockFault } from './build-fit.js';
 import { buildsAsMeasured } from './builds-as-measured.js';
 import { madeBuilds } from './made-builds.js';
 import { measuredParts, timedShocks } from './measured-parts.js';
 import { type PartList, unknownReference } from './part-list.js';
-import type { Build, OilPart, Parts, PartTolerances, PistonPart, ShopOil, SpringPart } from './parts.js';
+import type {
+  Build,
+  OilPart,
+  Parts,
+  PartTolerances,
+  PistonPart,
+  RecordedStroke,
+  ShopOil,
+  SpringPart,
+} from './parts.js';
 import type { BuildEntry } from './schema/build-schema.js';
 import { placeInStroke } from './schema/closing-schema.js';
 import type { MeasurementEntry } from './schema/measurement-schema.js';
@@ -31,6 +41,8 @@ export interface Remarks {
   readonly about: string;
   readonly day?: readonly DayTemperature[];
   readonly tolerances?: PartTolerances;
+  readonly recordedStroke?: RecordedStroke;
+  readonly recordedGround?: RecordedCourse;
 }
 
 /** Puts the builds together and says what does not exist, exists twice or does not fit. */

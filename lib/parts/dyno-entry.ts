@@ -1,5 +1,6 @@
 import { isMap, isNode, isSeq, parseDocument } from 'yaml';
 import { readDynoFile } from '../measure/dyno/read-dyno.js';
+import { recordLines, withNewline } from './record-lines.js';
 
 /** A dyno file that is to be taken into a parts file, in the words of its user. */
 export interface DynoEntry {
@@ -15,15 +16,6 @@ export interface DynoEntry {
   readonly zeroAt?: string;
 }
 
-/** The rows of a record, without what YAML would take for indentation. */
-function rowsOf(record: string): readonly string[] {
-  return record
-    .replace(/^\uFEFF/u, '')
-    .split(/\r\n|\r|\n/u)
-    .map((row) => row.replace(/^ +| +$/gu, ''))
-    .filter((row) => row.trim() !== '');
-}
-
 /** The entry as lines of a list of dashes. */
 function dashed({ record, build, shock, temperature, zeroAt }: DynoEntry, indent: string): string {
   const said = (key: string, value: string | undefined): readonly string[] =>
@@ -35,7 +27,7 @@ function dashed({ record, build, shock, temperature, zeroAt }: DynoEntry, indent
     'dyno:',
     ...said('  zero-at', zeroAt),
     '  record: |',
-    ...rowsOf(record).map((row) => `    ${row}`),
+    ...recordLines(record).map((row) => `    ${row}`),
   ];
   return lines.map((line, index) => `${indent}${index === 0 ? '- ' : '  '}${line}\n`).join('');
 }
@@ -48,13 +40,9 @@ function bracketed({ record, build, shock, temperature, zeroAt }: DynoEntry) {
     temperature,
     dyno: {
       ...(zeroAt === undefined ? {} : { 'zero-at': zeroAt }),
-      record: `${rowsOf(record).join('\n')}\n`,
+      record: `${recordLines(record).join('\n')}\n`,
     },
   };
-}
-
-function withNewline(text: string): string {
-  return text === '' || text.endsWith('\n') ? text : `${text}\n`;
 }
 
 /**

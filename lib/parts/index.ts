@@ -22,6 +22,7 @@ export type {
   PartTolerances,
   PistonPart,
   Price,
+  RecordedStroke,
   ShopOil,
   SpringPart,
   TimedShockPart,

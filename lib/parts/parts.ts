@@ -2,6 +2,7 @@ import type { DayTemperature } from '../decisions/day/day-plan.js';
 import type { Piston } from '../flow/geometry/piston.js';
 import type { OilDefinition } from '../fluid/oil/oil-definition.js';
 import type { DynoSetup } from '../measure/dyno/dyno-readings.js';
+import type { RecordedCourse } from '../measure/dyno/read-course.js';
 import type { DynoRecord } from '../measure/dyno/read-dyno.js';
 import type { Reading } from '../measure/reading/reading.js';
 import type { Corner } from '../motion/corner/corner.js';
@@ -102,6 +103,18 @@ export interface MeasurementPart {
 }
 
 /**
+ * Travel of a shaft against time as somebody recorded it.
+ *
+ * @public
+ */
+export interface RecordedStroke {
+  /** Time of each row [s], from 0 on, rising. */
+  readonly times: readonly number[];
+  /** How far the shaft is in [m]. */
+  readonly travels: readonly number[];
+}
+
+/**
  * How far sizes may be off, plus or minus: lengths [m], and what else has its unit beside it.
  *
  * @public
@@ -191,4 +204,8 @@ export interface Parts {
   readonly measurements?: readonly MeasurementPart[];
   /** How far sizes may be off, where the file says so. */
   readonly tolerances?: PartTolerances;
+  /** A recording of the travel of a shaft, where the file has one. */
+  readonly recordedStroke?: RecordedStroke;
+  /** Height of the ground under a wheel, where the file has it. */
+  readonly recordedGround?: RecordedCourse;
 }

@@ -90,11 +90,19 @@ function checked(value: unknown): { readonly parts: Parts; readonly findings: re
   return { parts, findings: [...(whole.success ? [] : schemaFindings(whole.error.issues)), ...findings] };
 }
 
-function remarksOf({ about = '', day, tolerances }: z.output<typeof fileSchema>): Remarks {
+function remarksOf({
+  about = '',
+  day,
+  tolerances,
+  'recorded-stroke': recordedStroke,
+  'recorded-ground': recordedGround,
+}: z.output<typeof fileSchema>): Remarks {
   return {
     about,
     ...(day === undefined ? {} : { day }),
     ...(tolerances === undefined ? {} : { tolerances }),
+    ...(recordedStroke === undefined ? {} : { recordedStroke }),
+    ...(recordedGround === undefined ? {} : { recordedGround }),
   };
 }
 

@@ -38,6 +38,9 @@ const ownOptions = `  --parts FILE  your own parts file, YAML or JSON; the demo 
   --dyno FILE   a dyno file (columns of time and travel, or speed, and force, each with its unit); goes with
                 --dyno-temperature "22 °C", the oil, and where needed --dyno-build NAME, --dyno-shock NAME and
                 --dyno-zero-at "4 mm", how far the shaft is in where the travel is 0
+  --stroke FILE  a recording of shaft travel (columns of time and travel, each with its unit) for bench-stroke; with
+                --stroke-zero-at "4 mm", how far the shaft is in where the travel is 0
+  --ground FILE  height of the ground under a wheel (columns of time and height, each with its unit) for landing
   --use measured  take builds as their measurements say, on every page, and say so; stated unless given
   --out DIR     folder for the pages; out unless given
   --help        this text`;

@@ -10,7 +10,8 @@ import {
   pageFigures,
   pagePassed,
 } from '../page/index.js';
-import { type DynoEntry, withDyno } from '../parts/dyno-entry.js';
+import { withCourse } from '../parts/course-entry.js';
+import { withDyno } from '../parts/dyno-entry.js';
 import { PartsFileError, readParts } from '../parts/index.js';
 import type { PartsFile } from '../parts/parts-file.js';
 import { fileText } from '../parts/source/file-text.js';
@@ -158,19 +159,29 @@ async function readPartsFile(command: Command, around: Surroundings): Promise<Pa
   const text = await read(name);
   // Faults of the parts are told before a dyno file moves its lines.
   const parts = readParts(text, name);
-  if (command.dyno === undefined && !command.asMeasured)
+  const { dyno, courses, asMeasured } = command;
+  if (dyno === undefined && courses.length === 0 && !asMeasured)
     return { name: visibleText(path.basename(name)), text, parts };
-  const { file, ...entry } = command.dyno ?? { file: '', temperature: '' };
-  const recorded = file === '' ? text : withNamedDyno(text, file, { ...entry, record: await read(file) });
-  const whole = command.asMeasured ? useMeasured(recorded, name) : recorded;
-  const said = file === '' ? name : `${name} with ${file}`;
+  let recorded = text;
+  for (const { file, key, ...entry } of courses) {
+    const record = await read(file);
+    recorded = underItsName(file, () => withCourse(recorded, key, { ...entry, record }));
+  }
+  if (dyno !== undefined) {
+    const { file, ...entry } = dyno;
+    const record = await read(file);
+    recorded = underItsName(file, () => withDyno(recorded, { ...entry, record }));
+  }
+  const whole = asMeasured ? useMeasured(recorded, name) : recorded;
+  const files = [...courses, ...(dyno === undefined ? [] : [dyno])].map(({ file }) => file);
+  const said = files.length === 0 ? name : `${name} with ${files.join(' and ')}`;
   return { name: visibleText(path.basename(name)), text: whole, parts: readParts(whole, said) };
 }
 
-/** The parts with a dyno file in them, which is refused under its own name and rows. */
-function withNamedDyno(text: string, file: string, entry: DynoEntry): string {
+/** A recorded file is refused under its own name and rows. */
+function underItsName(file: string, taken: () => string): string {
   try {
-    return withDyno(text, entry);
+    return taken();
   } catch (error) {
     if (error instanceof InputError) throw new CommandError(`${file}: ${error.message}`);
     throw error;

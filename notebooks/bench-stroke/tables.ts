@@ -1,7 +1,7 @@
 import type { TableBlock } from '../../lib/page/blocks/plain-blocks.js';
 import type { Stroked } from './stroked.js';
 
-const caseNames = { likely: 'likely', bubbles: 'with bubbles', 'early release': 'air let go early' };
+export const caseNames = { likely: 'likely', bubbles: 'with bubbles', 'early release': 'air let go early' };
 
 /** The figures of the last stroke, with what air leaves open. */
 export function figuresTable(all: readonly Stroked[]): TableBlock {

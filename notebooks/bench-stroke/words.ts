@@ -16,7 +16,7 @@ function placeAt(
 }
 
 /** `14.1 to 14.4 N`, or one number where both print alike. */
-function newtonsOf(values: readonly number[]): string {
+export function newtonsOf(values: readonly number[]): string {
   const [low, high] = [Math.min(...values), Math.max(...values)].map((one) => newtons(one));
   return low === high ? (high ?? '') : `${low?.replace(' N', '')} to ${high}`;
 }

@@ -4,10 +4,10 @@ import { oilAtTheShaft } from '../base/oil-at-the-shaft.js';
 import { celsius, newtons, shaftSpeed } from '../base/wording.js';
 
 /** `6.3 g` would be grams: times the weight of the car. */
-const weights = (gravities: number): string => `${gravities.toFixed(1)} times gravity`;
+export const weights = (gravities: number): string => `${gravities.toFixed(1)} times gravity`;
 
 /** A range of two numbers that print alike is one. */
-function between(low: string, high: string, unit: string): string {
+export function between(low: string, high: string, unit: string): string {
   return low === high ? `${low} ${unit}` : `${low} to ${high} ${unit}`;
 }
 

@@ -1,3 +1,4 @@
+import { type CourseEntry, type CourseKey, withCourse } from '../../parts/course-entry.js';
 import { type DynoEntry, withDyno } from '../../parts/dyno-entry.js';
 import { type PartsFile, partsFile } from '../../parts/parts-file.js';
 import { located } from '../../parts/source/field-place.js';
@@ -51,4 +52,13 @@ export function partRemoved({ name, text, parts }: PartsFile, place: PartPlace):
  */
 export function dynoAdded({ name, text }: PartsFile, entry: DynoEntry): PartsFile {
   return partsFile(name, withDyno(text, entry));
+}
+
+/**
+ * A parts file with a recording in it.
+ *
+ * @throws InputError for a recording that cannot be read; PartsFileError for a zero that is not accepted
+ */
+export function courseAdded({ name, text }: PartsFile, key: CourseKey, entry: CourseEntry): PartsFile {
+  return partsFile(name, withCourse(text, key, entry));
 }

@@ -1,8 +1,10 @@
 import { html } from '../../page/html/html.js';
+import type { CourseKey } from '../../parts/course-entry.js';
 import type { PartsFile } from '../../parts/parts-file.js';
 import { elementIn } from '../document/element-in.js';
 import { saveFile } from '../document/leave.js';
 import { domNodes } from '../document/patch.js';
+import { courseForm } from './course-form.js';
 import { dynoForm } from './dyno-form.js';
 import { partForm } from './part-form.js';
 
@@ -23,6 +25,14 @@ export interface PartsListeners {
   readonly back: () => void;
 }
 
+/** Recorded files that a page takes. */
+export interface FilesTaken {
+  /** Whether it asks for measurements, to which a dyno file can be added. */
+  readonly measures: boolean;
+  /** Key of a recording that goes into the parts. */
+  readonly takes?: CourseKey;
+}
+
 /** What is kept on the device. */
 export interface Keeping {
   /** Says what is kept and where, or that nothing can be. */
@@ -36,23 +46,26 @@ export interface Keeping {
  *
  * @param listeners - told of what the reader does
  * @param keeping - what is kept on the device, where something may be
- * @param measures - whether the page asks for measurements, to which a dyno file can be added
+ * @param files - what else the page takes
  */
 export function partsPanel(
   { opened, edited, back }: PartsListeners,
   keeping: Keeping | undefined,
-  measures: boolean,
+  files: FilesTaken,
 ): PartsPanel {
   const element = panelElement(keeping);
   const form = partForm(edited);
-  const dyno = measures ? dynoForm(edited) : undefined;
-  elementIn(element, '.form').replaceWith(form.element, ...(dyno === undefined ? [] : [dyno.element]));
+  const more = [
+    ...(files.measures ? [dynoForm(edited)] : []),
+    ...(files.takes === undefined ? [] : [courseForm(files.takes, edited)]),
+  ];
+  elementIn(element, '.form').replaceWith(form.element, ...more.map((one) => one.element));
   let shown: PartsFile | undefined;
   // The form is made when the panel is opened: it needs the tree of the file.
   const showForm = (): void => {
     if (shown === undefined || !element.hasAttribute('open')) return;
     form.show(shown);
-    dyno?.show(shown);
+    for (const one of more) one.show(shown);
   };
   element.addEventListener('toggle', showForm);
   const file = elementIn(element, 'input#parts-open');

@@ -1,7 +1,6 @@
-import { dsvFormat } from 'd3-dsv';
-import { InputError } from '../../base/input-error.js';
 import { listOf, optional, requireShape, type Shape, someText } from '../../base/shape.js';
-import { type ColumnName, type DynoColumn, dynoColumns } from './dyno-columns.js';
+import { dynoColumns } from './dyno-columns.js';
+import { recordRows, requireRisingTime } from './record-rows.js';
 
 /**
  * What a dyno recorded, in SI: force, with speed, or with time and travel, or with all.
@@ -27,39 +26,8 @@ export const dynoRecordShape: Shape = {
   force: listOf('N'),
 };
 
-const delimiters = ['\t', ';', ','] as const;
 /** Rows that a record needs to say anything. */
 const fewestRows = 4;
-
-/** The delimiter that the header has most of. */
-function delimiterOf(header: string): string {
-  const counts = delimiters.map((delimiter) => header.split(delimiter).length - 1);
-  const most = Math.max(...counts);
-  if (most === 0) {
-    throw new InputError({
-      field: 'header',
-      value: header,
-      accepted: 'two or more columns parted by tab, ; or ,',
-    });
-  }
-  return delimiters[counts.indexOf(most)] ?? ',';
-}
-
-function numberOf(cell: string, name: ColumnName, row: number, delimiter: string): number {
-  const text = cell.trim();
-  const comma = text.includes(',');
-  if (comma && delimiter === ',') throw decimalComma(row, text);
-  const value = text === '' ? Number.NaN : Number(comma ? text.replace(',', '.') : text.replace('−', '-'));
-  if (!Number.isFinite(value)) {
-    throw new InputError({ field: name, value: JSON.stringify(cell), accepted: `a number in row ${row}` });
-  }
-  return value;
-}
-
-function decimalComma(row: number, value: string): InputError {
-  const accepted = 'written with decimal points, or with ; between the columns';
-  return new InputError({ field: `row ${row}`, value, accepted });
-}
 
 /**
  * Reads a dyno file: a header that names each column with its unit, then one row of numbers a sample. Columns are parted by tab, semicolon or comma;
@@ -73,44 +41,13 @@ function decimalComma(row: number, value: string): InputError {
  */
 export function readDynoFile(text: string): DynoRecord {
   requireShape({ text }, { text: someText });
-  const lines = text
-    .replace(/^\uFEFF/u, '')
-    .split(/\r?\n/u)
-    .filter((line) => line.trim() !== '' && !line.startsWith('#'));
-  const [header = ''] = lines;
-  const delimiter = delimiterOf(header);
-  const [names = [], ...rows] = dsvFormat(delimiter).parseRows(lines.join('\n'));
-  const columns = dynoColumns(names);
-  if (rows.length < fewestRows) {
-    throw new InputError({ field: 'rows', value: rows.length, accepted: `${fewestRows} or more` });
-  }
-  rows.forEach((cells, index) => {
-    if (cells.length <= names.length) return;
-    if (delimiter === ',') throw decimalComma(index + 1, cells.join(','));
-    throw new InputError({
-      field: `row ${index + 1}`,
-      value: cells.length,
-      accepted: `${names.length} cells`,
-    });
-  });
-  const values = ({ name, index, toSi }: DynoColumn): readonly number[] =>
-    rows.map((cells, row) => toSi(numberOf(cells[index] ?? '', name, row + 1, delimiter)));
-  const record = Object.fromEntries(columns.map((column) => [column.name, values(column)]));
-  const found: DynoRecord = { force: [], ...record };
+  const { header, rows, requireRows, numberAt } = recordRows(text);
+  const columns = dynoColumns(header);
+  requireRows(fewestRows);
+  const values = columns.map(
+    ({ name, index, toSi }) => [name, rows.map((_, row) => toSi(numberAt(row, index, name)))] as const,
+  );
+  const found: DynoRecord = { force: [], ...Object.fromEntries(values) };
   requireRisingTime(found.time);
   return found;
-}
-
-function requireRisingTime(time: readonly number[] | undefined): void {
-  time?.forEach((value, index) => {
-    const before = time[index - 1];
-    if (before !== undefined && !(value > before)) {
-      throw new InputError({
-        field: 'time',
-        value,
-        unit: 's',
-        accepted: `above ${before} in row ${index + 1}`,
-      });
-    }
-  });
 }

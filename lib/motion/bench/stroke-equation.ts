@@ -2,6 +2,7 @@ import { InputError } from '../../base/input-error.js';
 import type { DifferentialEquation } from '../../numeric/integrator/differential-equation.js';
 import type { Event } from '../../numeric/integrator/events.js';
 import { type Chambers, emptyPressures } from '../shock/chambers.js';
+import { LockedOil } from '../shock/locked-oil.js';
 import type { MovingShock, Passage } from '../shock/moving-shock.js';
 import { type OilCavity, turnCavity } from '../shock/oil-cavity.js';
 import { oilEnthalpy } from '../shock/oil-volume.js';
@@ -87,7 +88,7 @@ export function strokeEquation(
     direction: () => -1,
     happens: (time, state) => {
       piece.evaluate(time, place);
-      throw lockedOil(shock, time, place.travel, state[0] as number);
+      throw new LockedOil(shock, time, place.travel, state[0] as number);
     },
   };
 
@@ -119,20 +120,6 @@ export function strokeEquation(
 
   // Without a room for gas there is nothing to lock.
   return { equation, events: shock.layout === 'mixed' ? [cavity] : [cavity, lock], write };
-}
-
-/** The refusal of a shock whose gas has no room left on the way. */
-export function lockedOil(shock: MovingShock, time: number, travel: number, room: number): InputError {
-  const { gas, shaftArea, stroke } = shock;
-  const missing = shaftArea * Math.max(0, stroke - travel);
-  return new InputError({
-    field: 'gas.capacity',
-    value: gas.capacity,
-    unit: 'm³',
-    accepted:
-      `more: the oil locks at ${time} s and a travel of ${travel} m, where shaft and cavity take ` +
-      `${shaftArea * travel + room}; the rest of the travel needs another ${missing}, in`,
-  });
 }
 
 /** The refusal of a shock whose piston comes to the end of a chamber. */

@@ -1,5 +1,6 @@
 import type { Event } from '../../numeric/integrator/events.js';
-import { emptyChamber, lockedOil } from '../bench/stroke-equation.js';
+import { emptyChamber } from '../bench/stroke-equation.js';
+import { LockedOil } from '../shock/locked-oil.js';
 import { turnCavity } from '../shock/oil-cavity.js';
 import { contactEvents, type Pressing } from './contact.js';
 import { type BoundCorner, unknown } from './corner-equation.js';
@@ -41,7 +42,7 @@ export function cornerEvents(bound: BoundCorner, history: CornerHistory): readon
     value: (_time, state) => chambers.gasRoomLeft(travelOf(state), state[unknown.room] as number),
     direction: () => -1,
     happens: (time, state) => {
-      throw lockedOil(shock, time, travelOf(state), state[unknown.room] as number);
+      throw new LockedOil(shock, time, travelOf(state), state[unknown.room] as number);
     },
   };
   const empty: Event = {

@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { mustBe } from '../source/wording.js';
 import { buildSchema } from './build-schema.js';
+import { groundSchema, strokeSchema } from './course-schema.js';
 import { type FieldHelp, fieldHelp } from './field-help.js';
 import { measurementSchema } from './measurement-schema.js';
 import { oilSchema } from './oil-schema.js';
@@ -45,6 +46,8 @@ export const fileSchema = record(
       description: 'What was measured on shocks, oils and pistons.',
     }),
     tolerances: z.optional(tolerancesSchema),
+    'recorded-stroke': z.optional(strokeSchema),
+    'recorded-ground': z.optional(groundSchema),
   },
   {
     title: 'dashpot parts file',

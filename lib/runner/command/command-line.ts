@@ -1,6 +1,7 @@
 import { parseArgs } from 'node:util';
 import { type Notebook, optionName, type ParameterTexts } from '../../page/index.js';
 import { unknownName } from '../../page/parameters/read-parameters.js';
+import type { CourseKey } from '../../parts/course-entry.js';
 import type { DynoEntry } from '../../parts/dyno-entry.js';
 import { CommandError } from './command-error.js';
 
@@ -19,17 +20,35 @@ export interface Command {
   readonly asMeasured: boolean;
   /** A dyno file that is taken into the parts. */
   readonly dyno?: DynoOption;
+  /** Recordings that are taken into the parts. */
+  readonly courses: readonly CourseOption[];
   readonly parameters: ParameterTexts;
 }
 
 /** A dyno file by its path, with what was said of it. */
 export type DynoOption = Omit<DynoEntry, 'record'> & { readonly file: string };
 
+/** A recording by its path, and the key under which it goes into the parts. */
+export interface CourseOption {
+  readonly key: CourseKey;
+  readonly file: string;
+  readonly zeroAt?: string;
+}
+
+const courseOptions = ['stroke', 'stroke-zero-at', 'ground'] as const;
 const dynoOptions = ['dyno', 'dyno-build', 'dyno-shock', 'dyno-temperature', 'dyno-zero-at'] as const;
-const ownOptions: readonly string[] = ['parts', 'new', 'use', 'out', 'help', ...dynoOptions];
+const ownOptions: readonly string[] = [
+  'parts',
+  'new',
+  'use',
+  'out',
+  'help',
+  ...dynoOptions,
+  ...courseOptions,
+];
 
 /**
- * Reads the command line: `[notebook] [--parts FILE] [--dyno FILE …] [--use measured] [--out DIR] [--help] [--parameter value]…`.
+ * Reads the command line: `[notebook] [--parts FILE] [--dyno FILE …] [--stroke FILE] [--ground FILE] [--use measured] [--out DIR] [--help] [--parameter value]…`.
  *
  * @throws CommandError for an unknown notebook or option (with near ones), an option without a value, or more than
  * one notebook
@@ -60,6 +79,7 @@ export function readCommandLine(args: readonly string[], notebooks: readonly Not
     ...(outFolder === undefined ? {} : { outFolder }),
     asMeasured: asMeasured(once('use', given)),
     ...dynoOption(given),
+    courses: courseOptionsOf(given),
     parameters: Object.fromEntries([...given].filter(([name]) => !ownOptions.includes(name))),
   };
 }
@@ -85,6 +105,19 @@ function dynoOption(given: ReadonlyMap<string, string[]>): Pick<Command, 'dyno'>
   return {
     dyno: { file, temperature, ...said('build', build), ...said('shock', shock), ...said('zeroAt', zeroAt) },
   };
+}
+
+/** The recordings that are named. */
+function courseOptionsOf(given: ReadonlyMap<string, string[]>): readonly CourseOption[] {
+  const [stroke, zeroAt, ground] = courseOptions.map((name) => once(name, given));
+  if (stroke === undefined && zeroAt !== undefined)
+    throw new CommandError('--stroke-zero-at says something of a recording; name it, as in --stroke FILE');
+  return [
+    ...(stroke === undefined
+      ? []
+      : [{ key: 'recorded-stroke', file: stroke, ...(zeroAt === undefined ? {} : { zeroAt }) } as const]),
+    ...(ground === undefined ? [] : [{ key: 'recorded-ground', file: ground } as const]),
+  ];
 }
 
 function optionOf(
