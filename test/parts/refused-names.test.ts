@@ -29,7 +29,7 @@ describe('keys, names and references', () => {
       'key of many letters',
       'about: a',
       `${'k'.repeat(90)}: a`,
-      `2:1 ["${'k'.repeat(90)}"]: unknown key; accepted are "dashpot", "about", "oils", "pistons", "shocks", "springs", "builds", "shop", "day", "timed", "measurements", "tolerances"`,
+      `2:1 ["${'k'.repeat(90)}"]: unknown key; accepted are "dashpot", "about", "oils", "pistons", "shocks", "springs", "builds", "shop", "day", "timed", "measurements", "tolerances", "recorded-stroke", "recorded-ground"`,
     ],
     [
       'missing key',

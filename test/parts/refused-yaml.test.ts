@@ -64,7 +64,7 @@ describe('YAML that is broken, or more than a parts file needs', () => {
       'merge key',
       'about: a file for tests',
       '<<: { about: x }',
-      '2:1 ["<<"]: unknown key; accepted are "dashpot", "about", "oils", "pistons", "shocks", "springs", "builds", "shop", "day", "timed", "measurements", "tolerances"',
+      '2:1 ["<<"]: unknown key; accepted are "dashpot", "about", "oils", "pistons", "shocks", "springs", "builds", "shop", "day", "timed", "measurements", "tolerances", "recorded-stroke", "recorded-ground"',
     ],
     [
       'endless nesting',

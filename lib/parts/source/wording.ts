@@ -17,7 +17,7 @@ export function mustBe(accepted: string, value: unknown): string {
 export function unknownName(fault: string, name: string, known: readonly string[], listed: string): string {
   const near = nearNames(name, known);
   if (near.length > 0) return `${fault}; did you mean ${near.map(literal).join(' or ')}?`;
-  return known.length > 0 && known.length <= 12
+  return known.length > 0 && known.length <= 16
     ? `${fault}; ${listed} ${known.map(literal).join(', ')}`
     : fault;
 }
