@@ -1,15 +1,29 @@
+import { type Html, html } from '../page/html/html.js';
 import { indexTitle } from '../page/html/index-title.js';
+import { pageBody } from '../page/html/page-body.js';
 import type { Notebook } from '../page/notebook.js';
 import { openBench } from './case/bench.js';
+import type { Case } from './case/case.js';
 import { readStart } from './case/start.js';
 import { elementIn } from './document/element-in.js';
 import { patchChildren } from './document/patch.js';
+import { openFirst } from './first/first-page.js';
 import { openKept } from './index/kept.js';
-import { indexHead, pageEnd, pageHead } from './index/way.js';
+import { firstHead, firstLink, firstName, indexHead, pageEnd, pageHead } from './index/way.js';
 import { openIndex } from './index-view.js';
 import { type CompiledSpecs, narrowWindow } from './pictures/picture.js';
 import { registerTransforms } from './pictures/vega-transforms.js';
 import { openView, type View } from './view.js';
+
+/** What a document can show at a time. */
+interface Place {
+  readonly view: Pick<View, 'main' | 'arrive'> & Partial<View>;
+  readonly title: string;
+  readonly head: () => Html;
+  readonly end?: () => Html;
+}
+
+const firstTitle = 'Your first parts file';
 
 /** Makes a document of all notebooks live: its index, and each page when it is first asked for. */
 export function liveFile(notebooks: readonly Notebook[], specs: CompiledSpecs): void {
@@ -54,7 +68,7 @@ export function liveFile(notebooks: readonly Notebook[], specs: CompiledSpecs): 
         document.createElement('main'),
         notebook,
         bench,
-        { specs, keeping },
+        { specs, keeping, body: bodyWithWay },
         {
           rested(fragment) {
             if (forgotten) return;
@@ -67,27 +81,42 @@ export function liveFile(notebooks: readonly Notebook[], specs: CompiledSpecs): 
     return opened;
   };
 
-  let shown: View = index;
-  const places = new Map<View, number>();
+  const first = openFirst(bench, save);
+  const indexPlace: Place = {
+    view: index,
+    title: indexTitle,
+    head: () => indexHead(indexTitle, bench.file.parts.about),
+  };
+  const firstPlace: Place = { view: first, title: firstTitle, head: () => firstHead(firstTitle) };
+  const placeOf = (name: string): Place => {
+    if (name === firstName) return firstPlace;
+    const at = notebooks.findIndex((one) => one.name === name);
+    const [notebook, next] = [notebooks[at], notebooks[(at + 1) % notebooks.length]];
+    if (notebook === undefined || next === undefined) return indexPlace;
+    return {
+      view: pageOf(notebook),
+      title: notebook.title,
+      head: () => pageHead(notebook, next),
+      end: () => pageEnd(next),
+    };
+  };
+
+  let shown: Place = indexPlace;
+  const heights = new Map<Place['view'], number>();
   /** Whether the reader follows a link, and does not go back. */
   let onward = false;
   const go = (): void => {
     const [name = '', address] = location.hash.slice(1).split('?');
-    const at = notebooks.findIndex((one) => one.name === name);
-    const [notebook, next] = [notebooks[at], notebooks[(at + 1) % notebooks.length]];
-    places.set(shown, scrollY);
-    shown = notebook === undefined ? index : pageOf(notebook);
-    if (shown.main !== main) main.replaceWith(shown.main);
-    main = shown.main;
-    const isPage = notebook !== undefined && next !== undefined;
-    patchChildren(
-      header,
-      (isPage ? pageHead(notebook, next) : indexHead(indexTitle, bench.file.parts.about)).nodes,
-    );
-    patchChildren(end, isPage ? pageEnd(next).nodes : []);
-    document.title = isPage ? `${notebook.title} · ${indexTitle}` : indexTitle;
-    shown.arrive(address);
-    scrollTo(0, onward ? 0 : (places.get(shown) ?? 0));
+    heights.set(shown.view, scrollY);
+    shown = placeOf(name);
+    const { view, title } = shown;
+    if (view.main !== main) main.replaceWith(view.main);
+    main = view.main;
+    patchChildren(header, shown.head().nodes);
+    patchChildren(end, shown.end?.().nodes ?? []);
+    document.title = title === indexTitle ? title : `${title} · ${indexTitle}`;
+    view.arrive(address);
+    scrollTo(0, onward ? 0 : (heights.get(view) ?? 0));
     if (onward) elementIn(header, 'h1#title').focus({ preventScroll: true });
     onward = false;
   };
@@ -97,8 +126,13 @@ export function liveFile(notebooks: readonly Notebook[], specs: CompiledSpecs): 
   });
   addEventListener('hashchange', go);
   addEventListener('pagehide', save);
-  narrowWindow.addEventListener('change', () => shown.follow());
+  narrowWindow.addEventListener('change', () => shown.view.follow?.());
   history.scrollRestoration = 'manual';
   document.documentElement.classList.add('live');
   go();
+}
+
+/** The middle of a page, with the way to a first parts file where the parts do not say enough. */
+function bodyWithWay({ answered, body }: Case): Html {
+  return answered ? pageBody(body) : html`${pageBody(body)}${firstLink}`;
 }

@@ -10,7 +10,15 @@ export interface MissingLines {
 }
 
 /** Lists and keys of a parts file that a page may lack. */
-export type Missing = 'spring' | 'shop' | 'timed' | 'measurements' | 'builds' | 'oils' | 'pistons' | 'shocks';
+export type Missing =
+  | 'springs'
+  | 'shop'
+  | 'timed'
+  | 'measurements'
+  | 'builds'
+  | 'oils'
+  | 'pistons'
+  | 'shocks';
 
 const pistonLines = `pistons:
   # with a calliper; holes with drill shanks that just go in
@@ -55,7 +63,7 @@ export function missingLines(missing: Missing, { builds, oils, pistons, shocks }
       const advice = `${atEnd} A build says which piston and oil are in which shock; the piston must fit the bore.`;
       return { advice, lines: `builds:\n  - { name: front, ${namesOf({ oil, piston, shock })} }` };
     }
-    case 'spring':
+    case 'springs':
       return springLines(build);
     case 'timed':
       return {

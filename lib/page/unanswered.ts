@@ -36,12 +36,20 @@ export function unansweredPage(reason: Error, parts: Parts): Page {
   };
 }
 
-const lists: readonly Missing[] = ['builds', 'oils', 'pistons', 'shocks', 'spring'];
+/** Lists of a parts file by the field that a notebook is refused with; a spring is a key of the build first. */
+const byField: ReadonlyMap<string, Missing> = new Map([
+  ['spring', 'springs'],
+  ['shop', 'shop'],
+  ['timed', 'timed'],
+  ['measurements', 'measurements'],
+]);
+
+const inOrder: readonly Missing[] = ['builds', 'oils', 'pistons', 'shocks', 'springs'];
 
 /** What of a parts file the page was refused for, in the order in which it stands in a file. */
 function missingOf(reason: Error): readonly Missing[] {
   if (reason instanceof ParameterError)
-    return lists.filter((list) => new RegExp(`the parts file has no ${list}`, 'u').test(reason.message));
-  if (!(reason instanceof InputError)) return [];
-  return (['spring', 'shop', 'timed', 'measurements'] as const).filter((field) => field === reason.field);
+    return inOrder.filter((list) => reason.emptyLists.some((one) => one === list));
+  const missing = reason instanceof InputError ? byField.get(reason.field) : undefined;
+  return missing === undefined ? [] : [missing];
 }

@@ -1,6 +1,7 @@
 import { access, writeFile } from 'node:fs/promises';
 import path from 'node:path';
-import { type FirstAnswers, firstFault, firstFile, firstQuestions } from '../parts/first-file.js';
+import { firstCaution, firstFault, firstFile } from '../parts/first-file.js';
+import { type FirstAnswers, type FirstQuestion, firstQuestions } from '../parts/first-questions.js';
 import { CommandError } from './command/command-error.js';
 
 /** Where a first file is asked for and written. */
@@ -31,11 +32,14 @@ export async function askFirstFile(name: string, { workingFolder, print, nextLin
   print(
     'A first parts file, one step at a time. Write each value with its unit; Ctrl+C ends without writing anything.',
   );
-  print('Take care: spring off, wear eye protection, oil may be under pressure.');
+  print(firstCaution);
   let answers: FirstAnswers = {};
-  for (const [index, question] of firstQuestions.entries()) {
-    const { key, label, how, example } = question;
-    print(`\n${index + 1} of ${firstQuestions.length}: ${label}, for example ${example}\n${how}`);
+  // What was answered decides what is asked next.
+  for (let question = nextOf(answers); question !== undefined; question = nextOf(answers)) {
+    const { key, label, how } = question;
+    const steps = firstQuestions(answers);
+    const step = steps.findIndex((one) => one.key === key) + 1;
+    print(`\n${step} of ${steps.length}: ${label}, ${suggestion(question)}\n${how}`);
     for (;;) {
       const line = await nextLine();
       if (line === undefined)
@@ -45,7 +49,7 @@ export async function askFirstFile(name: string, { workingFolder, print, nextLin
         answers = { ...answers, [key]: line };
         break;
       }
-      print(`${fault}\nOnce more: ${label}, for example ${example}`);
+      print(`${fault}\nOnce more: ${label}, ${suggestion(question)}`);
     }
   }
   await writeFile(file, firstFile(answers), { flag: 'wx' }).catch((error: NodeJS.ErrnoException) => {
@@ -57,4 +61,12 @@ export async function askFirstFile(name: string, { workingFolder, print, nextLin
   print(
     `\n${file}\nWhat you did not measure is guessed; the notes in the file say how to measure it. Next:\nnpm start -- --parts ${name}`,
   );
+}
+
+function nextOf(answers: FirstAnswers): FirstQuestion | undefined {
+  return firstQuestions(answers).find(({ key }) => answers[key] === undefined);
+}
+
+function suggestion({ example, options }: FirstQuestion): string {
+  return options === undefined ? `for example ${example}` : options.join(' or ');
 }

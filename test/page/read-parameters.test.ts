@@ -181,5 +181,12 @@ describe('a wrong value', () => {
     expect(() => readParameterValues(declaration, {}, none)).toThrow(
       'piston: the parts file has no pistons\noils: the parts file has no oils',
     );
+    expect(() => readParameterValues(declaration, {}, none)).toThrow(
+      expect.objectContaining({ emptyLists: ['pistons', 'oils'] }),
+    );
+    // A list that is there and a name that is not is another fault.
+    expect(() => readParameterValues(declaration, { piston: 'none such' }, parts)).toThrow(
+      expect.objectContaining({ emptyLists: [] }),
+    );
   });
 });

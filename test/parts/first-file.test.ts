@@ -1,11 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import {
-  type FirstAnswers,
-  type FirstKey,
-  firstFault,
-  firstFile,
-  firstQuestions,
-} from '../../lib/parts/first-file.js';
+import { faultyStep, firstFault, firstFile } from '../../lib/parts/first-file.js';
+import { type FirstAnswers, type FirstKey, firstQuestions } from '../../lib/parts/first-questions.js';
 import { readParts } from '../../lib/parts/index.js';
 
 const typed: FirstAnswers = {
@@ -16,11 +11,13 @@ const typed: FirstAnswers = {
   thickness: '3 mm',
   holeDiameter: '1.3 mm',
   holeCount: '8',
-  oil: '30wt',
+  firstLabel: '30wt',
+  firstBase: 'silicone',
+  secondLabel: '',
 };
 
 function faultOf(key: FirstKey, text: string, before: FirstAnswers = {}): string | undefined {
-  const question = firstQuestions.find((one) => one.key === key);
+  const question = firstQuestions({ ...before, [key]: text }).find((one) => one.key === key);
   if (question === undefined) throw new Error(`no question ${key}`);
   return firstFault({ ...before, [key]: text }, question);
 }
@@ -41,22 +38,78 @@ describe('a first file', () => {
   });
 
   it('says of a viscosity without a temperature what is assumed', () => {
-    const { oils } = readParts(firstFile({ ...typed, oil: '450 cSt' }));
+    const { oils } = readParts(firstFile({ ...typed, firstLabel: '450 cSt' }));
     expect(oils[0]?.assumptions).toEqual([
       'The 450 cSt of my oil are taken at 25 °C, as data sheets of silicone oil state them: the parts file gives no temperature.',
     ]);
   });
 
-  it('accepts each example at its step, and each answer of a large shock, in turn', () => {
-    let [examples, answers]: FirstAnswers[] = [{}, {}];
-    for (const { key, example } of firstQuestions) {
-      expect([key, faultOf(key, example, examples)]).toEqual([key, undefined]);
-      expect([key, faultOf(key, typed[key] ?? '', answers)]).toEqual([key, undefined]);
-      [examples, answers] = [
-        { ...examples, [key]: example },
-        { ...answers, [key]: typed[key] },
-      ];
+  it('holds a second bottle, and asks a petroleum oil for what its data sheet says', () => {
+    const answers: FirstAnswers = {
+      ...typed,
+      secondLabel: '35 cSt',
+      secondBase: 'petroleum',
+      secondAt: '40 °C',
+      secondIndex: '95',
+    };
+    expect(firstQuestions(answers).map(({ key }) => key)).toEqual([
+      ...['bore', 'shaft', 'stroke', 'diameter', 'thickness', 'holeDiameter', 'holeCount'],
+      ...['firstLabel', 'firstBase', 'secondLabel', 'secondBase', 'secondAt', 'secondIndex'],
+    ]);
+    const { oils, builds } = readParts(firstFile(answers));
+    expect(oils.map(({ name, definition }) => [name, definition])).toMatchObject([
+      ['my oil', { base: 'silicone', viscosity: { kind: 'trade-weight', weight: 30 } }],
+      [
+        'second oil',
+        {
+          base: 'petroleum',
+          // 1 cSt is 1e-6 m²/s, 40 °C are 313.15 K (SI brochure, 9th edition).
+          viscosity: {
+            kind: 'viscosity-index',
+            point: { temperature: 313.15, kinematicViscosity: 35e-6 },
+            viscosityIndex: 95,
+          },
+        },
+      ],
+    ]);
+    expect(builds[0]?.oil.name).toBe('my oil');
+  });
+
+  it('takes ISO VG for a petroleum oil, and asks no temperature of it: the grade is stated at 40 °C (ISO 3448)', () => {
+    const answers = { ...typed, firstLabel: 'ISO VG 32', firstBase: 'petroleum' };
+    expect(firstQuestions(answers).map(({ key }) => key)).not.toContain('firstAt');
+    expect(readParts(firstFile(answers)).oils[0]?.definition).toMatchObject({
+      base: 'petroleum',
+      viscosity: { kind: 'iso-grade', grade: 32 },
+    });
+  });
+
+  it.each<readonly [what: string, changed: FirstAnswers, key: FirstKey | undefined]>([
+    ['nothing', {}, undefined],
+    ['a bore that was made smaller than the piston', { bore: '15 mm' }, 'diameter'],
+    ['a base that the label does not go with', { firstBase: 'petroleum' }, 'firstLabel'],
+    ['a step that was passed over', { stroke: '' }, 'stroke'],
+  ])('finds the step that is wrong once all are answered: %s', (_what, changed, key) => {
+    expect(faultyStep({ ...typed, ...changed })?.key).toBe(key);
+  });
+
+  it.each([
+    ['the examples', {}],
+    ['a large shock', typed],
+    [
+      'petroleum',
+      { firstLabel: '35 cSt', firstBase: 'petroleum', secondLabel: 'VG 15', secondBase: 'petroleum' },
+    ],
+  ] as const)('accepts each answer in turn: %s', (_what, given: FirstAnswers) => {
+    let answers: FirstAnswers = {};
+    for (;;) {
+      const question = firstQuestions(answers).find(({ key }) => answers[key] === undefined);
+      if (question === undefined) break;
+      answers = { ...answers, [question.key]: given[question.key] ?? question.example };
+      expect([question.key, firstFault(answers, question)]).toEqual([question.key, undefined]);
     }
+    expect(faultyStep(answers)).toBeUndefined();
+    expect(answers).toMatchObject(given);
   });
 
   it.each<readonly [key: FirstKey, text: string, words: RegExp, before: FirstAnswers]>([
@@ -71,9 +124,18 @@ describe('a first file', () => {
     ['holeDiameter', '0.01 mm', /^must be 0.1 mm to/u, {}],
     ['holeCount', 'two', /^must be a whole number from 1 to 50/u, {}],
     ['holeCount', '40', /^do not fit on the piston/u, { holeDiameter: '3 mm' }],
-    ['oil', '1,000 cSt', /can mean 1000 cSt or 1 cSt/u, {}],
-    ['oil', '500 wt', /^must be a number from 10 to 80, got 500/u, {}],
-    ['oil', 'thick', /^"thick" is not a kinematic viscosity/u, {}],
+    ['firstLabel', '1,000 cSt', /can mean 1000 cSt or 1 cSt/u, {}],
+    ['firstLabel', '500 wt', /^must be a number from 10 to 80, got 500/u, {}],
+    ['firstLabel', 'VG 1', /^must be a number from 2 to 3200, got 1/u, {}],
+    ['firstLabel', 'thick', /^"thick" is not a kinematic viscosity/u, {}],
+    ['firstBase', '', /^nothing is written; write silicone or petroleum$/u, {}],
+    ['firstBase', 'oil', /^must be silicone or petroleum/u, {}],
+    ['firstBase', 'petroleum', /^is a label of silicone damper oil/u, { firstLabel: '30 wt' }],
+    ['firstBase', 'silicone', /^is for petroleum/u, { firstLabel: 'VG 32' }],
+    ['firstAt', '40', /^"40" has no unit/u, { firstLabel: '35 cSt', firstBase: 'petroleum' }],
+    ['firstIndex', 'high', /^must be a number/u, { firstLabel: '35 cSt', firstBase: 'petroleum' }],
+    ['secondLabel', '0.1 cSt', /^must be 1 cSt to/u, {}],
+    ['secondBase', 'petroleum', /^is a label of silicone damper oil/u, { secondLabel: '30 wt' }],
   ])('refuses %s "%s" where it is typed', (key, text, words, before) => {
     expect(faultOf(key, text, before)).toMatch(words);
   });

@@ -63,7 +63,7 @@ const rooms: Readonly<Record<string, readonly string[]>> = {
   parts: ['source', 'assembly', 'schema', 'table'],
   plot: ['chart', 'drawing', 'vega', 'figure'],
   page: ['style', 'blocks', 'parameters', 'html'],
-  live: ['document', 'case', 'controls', 'pictures', 'parts', 'index'],
+  live: ['document', 'case', 'controls', 'pictures', 'parts', 'first', 'index'],
   runner: ['command', 'build', 'watch'],
 };
 

@@ -30,7 +30,7 @@ describe('a first parts file that is asked for', () => {
   }
 
   const written = (): string => readFileSync(path.join(folder, 'mine.yaml'), 'utf8');
-  const good = ['12 mm', '3 mm', '25 mm', '11.9 mm', '2.5 mm', '1.6 mm', '2', '30 wt'];
+  const good = ['12 mm', '3 mm', '25 mm', '11.9 mm', '2.5 mm', '1.6 mm', '2', '30 wt', 'silicone', ''];
 
   it('is accepted by the reader, and says what to do next', async () => {
     const { said, refused } = await asked(...good);
@@ -43,9 +43,20 @@ describe('a first parts file that is asked for', () => {
     const { said, refused } = await asked('12 mm', '30 cSt', '3 mm', ...good.slice(2));
     expect(refused).toBe('');
     expect(said).toMatch(
-      /2 of 8.*\n.*\n"30 cSt" is a kinematic viscosity.*\nOnce more: Diameter of the shaft/u,
+      /2 of 10.*\n.*\n"30 cSt" is a kinematic viscosity.*\nOnce more: Diameter of the shaft/u,
     );
     expect(readParts(written()).shocks[0]?.shaftDiameter).toBe(0.003);
+  });
+
+  it('asks on for a second bottle, and writes it', async () => {
+    const { said, refused } = await asked(...good.slice(0, -1), '35 cSt', 'petroleum', '40 °C', '95');
+    expect(refused).toBe('');
+    expect(said).toMatch(/11 of 11: What the second oil is made of, silicone or petroleum\n/u);
+    expect(said).toMatch(/13 of 13: Its viscosity index, for example 100\n/u);
+    expect(readParts(written()).oils.map(({ definition }) => definition.base)).toEqual([
+      'silicone',
+      'petroleum',
+    ]);
   });
 
   it('writes nothing where the input ends early', async () => {

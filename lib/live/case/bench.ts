@@ -2,6 +2,7 @@ import type { Parameters } from '../../page/parameters/parameters.js';
 import type { ParameterTexts } from '../../page/parameters/read-parameters.js';
 import { type PartsFile, partsFile } from '../../parts/parts-file.js';
 import { type Choices, choicesFor } from './choices.js';
+import type { FirstDraft } from './first-draft.js';
 import type { Start } from './start.js';
 
 /** What all pages of a document work on: the parts, and what the reader chose. */
@@ -17,6 +18,8 @@ export interface Bench {
   /** The parts as the reader has changed them. */
   file: PartsFile;
   choices: Choices;
+  /** What was typed into the form of a first file; nothing before it is begun. */
+  first: FirstDraft | undefined;
 }
 
 /** Begins with what the document came with. */
@@ -25,7 +28,7 @@ export function openBench(
   declarations: readonly Parameters[],
 ): Bench {
   const origin = partsFile(partsName, partsText);
-  return { declarations, given, origin, start: origin, file: origin, choices: {} };
+  return { declarations, given, origin, start: origin, file: origin, choices: {}, first: undefined };
 }
 
 /** Goes on with another parts file; with one that the reader opened, others are compared from now on. */

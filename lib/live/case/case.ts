@@ -20,6 +20,8 @@ export interface Case {
   readonly settings: Settings;
   readonly page: Page;
   readonly body: BodyContent;
+  /** Whether the parts file says enough for the notebook. */
+  readonly answered: boolean;
 }
 
 /**
@@ -33,7 +35,7 @@ export interface Case {
  */
 export function caseOf(notebook: Notebook, file: PartsFile, texts: ParameterTexts, build?: string): Case {
   const { page, values, parameters } = runNotebook(notebook, file.parts, texts, build);
-  return caseWith(file, page, settingsOf(notebook.parameters, values), parameters);
+  return caseWith(file, page, settingsOf(notebook.parameters, values), parameters, true);
 }
 
 /** The settings of a notebook where these are given, in words that can be given again. */
@@ -53,7 +55,7 @@ export function startOf(notebook: Notebook, file: PartsFile, given: ParameterTex
     return caseOf(notebook, file, given);
   } catch (error) {
     if (!expectedFailure(error)) throw error;
-    return caseWith(file, unansweredPage(error, file.parts), {}, []);
+    return caseWith(file, unansweredPage(error, file.parts), {}, [], false);
   }
 }
 
@@ -73,7 +75,8 @@ function caseWith(
   page: Page,
   settings: Settings,
   parameters: BodyContent['parameters'],
+  answered: boolean,
 ): Case {
   const pictures = new Map(pageFigures(page).map(({ id }) => [id, { wide: '', narrow: '' }]));
-  return { file, settings, page, body: { page, about: file.parts.about, parameters, pictures } };
+  return { file, settings, page, answered, body: { page, about: file.parts.about, parameters, pictures } };
 }

@@ -1,6 +1,8 @@
+import { firstFile } from '../../parts/first-file.js';
 import { partsFile } from '../../parts/parts-file.js';
 import type { Bench } from '../case/bench.js';
 import type { Choices } from '../case/choices.js';
+import type { FirstDraft } from '../case/first-draft.js';
 
 /** What a document keeps in the browser between two readings. */
 export interface Kept {
@@ -15,6 +17,8 @@ export interface Kept {
 
 interface Written {
   readonly choices: Choices;
+  /** What was typed into the form of a first file. */
+  readonly first?: FirstDraft;
   readonly file?: { readonly name: string; readonly text: string };
   /** The file that others are compared with, where the reader opened one. */
   readonly start?: { readonly name: string; readonly text: string };
@@ -39,21 +43,27 @@ export function openKept(fingerprint: string): Kept {
         }
         if (written.file !== undefined) bench.file = partsFile(written.file.name, written.file.text);
         bench.choices = written.choices ?? {};
+        // What cannot be made a file of is not what the form keeps.
+        firstFile(written.first?.answers ?? {});
+        bench.first = written.first;
       } catch {
         // Another version of this file may have kept what this one cannot read: it begins as it came.
         bench.start = bench.origin;
         bench.file = bench.origin;
         bench.choices = {};
+        bench.first = undefined;
       }
     },
-    save({ origin, start, file, choices }) {
+    save({ origin, start, file, choices, first }) {
       const written: Written = {
         choices,
+        ...(first === undefined ? {} : { first }),
         ...(file === start ? {} : { file: { name: file.name, text: file.text } }),
         ...(start === origin ? {} : { start: { name: start.name, text: start.text } }),
       };
       try {
-        if (start === origin && file === origin && Object.keys(choices).length === 0) store?.removeItem(key);
+        if (start === origin && file === origin && first === undefined && Object.keys(choices).length === 0)
+          store?.removeItem(key);
         else store?.setItem(key, JSON.stringify(written));
       } catch {
         // The room is full: the reader still has the page as it is.

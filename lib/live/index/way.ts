@@ -16,6 +16,7 @@ export function indexHead(title: string, about: string): Html {
   return html`
 <h1 id="title" tabindex="-1">${title}</h1>
 <p class="question">${prose(about)}</p>
+${firstLink}
 `;
 }
 
@@ -23,6 +24,21 @@ export function indexHead(title: string, about: string): Html {
 export function pageEnd(next: Notebook): Html {
   return html`${onward(next)}${back}`;
 }
+
+/** The head of the form for a first parts file. */
+export function firstHead(title: string): Html {
+  return html`
+<nav class="way" aria-label="Pages">${back}</nav>
+<h1 id="title" tabindex="-1">${title}</h1>
+<p class="question">What a calliper and a label tell, one step at a time; then every page answers for this shock. What you type stays on this device.</p>
+`;
+}
+
+/** Where the form for a first parts file stands among the pages. */
+export const firstName = 'first-file';
+
+/** The way to the form, where a reader may want it. */
+export const firstLink = html`<p class="begin"><a href="#${firstName}">Begin with your own shock: write a first parts file, one question at a time</a></p>`;
 
 const back = html`<a href="#questions">All questions</a>`;
 

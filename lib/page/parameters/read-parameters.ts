@@ -48,6 +48,7 @@ export function readParameterValues<P extends Parameters>(
   for (const [name, text] of Object.entries(texts))
     for (const one of Array.isArray(text) ? text : [text]) requireKind(one, 'string', name);
   const problems: string[] = [];
+  const empty = new Set<PartList>();
   const names = new Map(Object.keys(declaration).map((name) => [optionName(name), name]));
   const written = new Map<string, string | readonly string[]>();
   for (const [key, text] of Object.entries(texts)) {
@@ -63,10 +64,11 @@ export function readParameterValues<P extends Parameters>(
       values[name] = readValue(parameter, written.get(name), ofBuild);
     } catch (error) {
       if (!(error instanceof ParameterError || error instanceof QuantityError)) throw error;
+      if (error instanceof ParameterError) for (const list of error.emptyLists) empty.add(list);
       problems.push(...error.message.split('\n').map((line) => `${optionName(name)}: ${line}`));
     }
   }
-  if (problems.length > 0) throw new ParameterError(problems);
+  if (problems.length > 0) throw new ParameterError(problems, [...empty]);
   // Each value was read by the kind of its own parameter, which the mapped type cannot see.
   return values as ParameterValues<P>;
 }
@@ -151,12 +153,16 @@ function readInteger(parameter: Parameter & { readonly kind: 'integer' }, text: 
   throw new ParameterError([`"${text}" is not accepted; write ${acceptedText(parameter)}`]);
 }
 
+function emptyList(list: PartList): ParameterError {
+  return new ParameterError([`the parts file has no ${list}`], [list]);
+}
+
 /** Unless chosen, the part of the first build, so that a page opens on a shock that exists; without builds the first of the list. */
 function defaultPart(list: PartList, { builds, ...lists }: Parts): NamedPart {
   const [build] = builds;
   const ofBuild = { oils: build?.oil, pistons: build?.piston, shocks: build?.shock, springs: build?.spring };
   const part: NamedPart | undefined = list === 'builds' ? build : (ofBuild[list] ?? lists[list][0]);
-  if (part === undefined) throw new ParameterError([`the parts file has no ${list}`]);
+  if (part === undefined) throw emptyList(list);
   return part;
 }
 
@@ -180,6 +186,6 @@ function chosenParts(
     throw new ParameterError([`${names.length} are chosen, at most ${atMost} are accepted`]);
   const repeated = names.find((name, index) => names.indexOf(name) !== index);
   if (repeated !== undefined) throw new ParameterError([`"${repeated}" is chosen twice`]);
-  if (names.length === 0 && known.length === 0) throw new ParameterError([`the parts file has no ${list}`]);
+  if (names.length === 0 && known.length === 0) throw emptyList(list);
   return names.length === 0 ? known.slice(0, atMost) : names.map((name) => partNamed(known, list, name));
 }

@@ -18,7 +18,17 @@ export const indexStyle = `
 .find input{width:100%;font:inherit;color:var(--ink);background:var(--paper);border:1px solid var(--rule);border-radius:3px;padding:.4rem .6rem}
 .find input:focus-visible{outline:3px solid var(--ink);outline-offset:2px}
 .count{color:var(--muted);font-size:.9rem;margin:.4rem 0 0}
-h1:focus{outline:none}
+h1:focus,.first h2:focus{outline:none}
+.live main.first{display:block;max-width:46rem}
+.first label,.first legend{display:block;font-weight:600;padding:.4rem 0}
+.first input[type=text]{width:100%;max-width:20rem;font:inherit;color:var(--ink);background:var(--paper);border:1px solid var(--rule);border-radius:3px;padding:.5rem .6rem}
+.first input[type=radio]{width:1.2rem;height:1.2rem;margin:0 .5rem 0 0;vertical-align:-.2rem}
+.first :focus-visible{outline:3px solid var(--ink);outline-offset:2px}
+.first fieldset{border:0;margin:0;padding:0}
+.first fieldset label{font-weight:400}
+.first .row{display:flex;flex-wrap:wrap;align-items:center;gap:.75rem}
+.first button{min-height:2.75rem;padding:.2rem 1.2rem}
+.step{color:var(--muted);margin:0}
 @media screen and (min-width:62rem){.live .way.end{max-width:64rem}}
 @media screen and (max-width:61.99rem){.live header{padding-bottom:.75rem}}
 @media screen and (max-width:560px){
