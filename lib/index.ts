@@ -2,6 +2,7 @@
 export { DashpotError } from './base/dashpot-error.js';
 export { InputError, type Limits } from './base/input-error.js';
 export type { Warning } from './base/warning.js';
+export { type WarningCode, warningCodes } from './base/warning-codes.js';
 export * from './damper/index.js';
 export * from './flow/index.js';
 export {

@@ -1,3 +1,5 @@
+import type { WarningCode } from './warning-codes.js';
+
 /**
  * Says that a result stands outside the range in which its law was shown to hold, or that a physical limit
  * is passed. A warning never changes the result.
@@ -6,7 +8,7 @@
  */
 export interface Warning {
   /** Stable name for programs, for example `hole-reynolds-number-high`. */
-  readonly code: string;
+  readonly code: WarningCode;
   /** One sentence for a person. */
   readonly message: string;
   /** The value that passed the limit, SI. */

@@ -1,4 +1,5 @@
 import { noWarnings, type Warning } from '../../base/warning.js';
+import type { WarningCode } from '../../base/warning-codes.js';
 
 /** Range over which a hole law was shown to hold. */
 export interface HoleLawRange {
@@ -16,7 +17,13 @@ export const sharpHoleRange: HoleLawRange = {
 
 /** Says where a value is outside the range in which a law was checked. */
 export function outside(
-  code: string,
+  code:
+    | 'hole-edge-angle'
+    | 'hole-edge-depth'
+    | 'hole-length-ratio'
+    | 'hole-reynolds-number'
+    | 'hole-step'
+    | 'hole-taper',
   what: string,
   value: number,
   range: { readonly low: number; readonly high: number },
@@ -26,7 +33,8 @@ export function outside(
   const low = value < range.low;
   const limit = low ? range.low : range.high;
   return {
-    code: `${code}-${low ? 'low' : 'high'}`,
+    // A depth has no lower end, and a taper none below straight, so that not every pair of the two happens.
+    code: `${code}-${low ? 'low' : 'high'}` as WarningCode,
     message: `${what} ${Number(value.toPrecision(3))} is ${low ? 'below' : 'above'} ${limit}, the end of the range of the ${law} law`,
     value,
     limit,

@@ -103,7 +103,7 @@ export function fallingBallViscosity(ball: FallingBall): {
   const dynamicViscosity = driving / (18 * speed * ballWallFactor(ball.ballDiameter / ball.tubeDiameter));
   const kinematicViscosity = dynamicViscosity / ball.oilDensity;
   const reynoldsNumber = (speed * ball.ballDiameter) / kinematicViscosity;
-  const warnings =
+  const warnings: readonly Warning[] =
     reynoldsNumber <= highestReynolds
       ? []
       : [
