@@ -1,4 +1,4 @@
-import { requireFinite, requirePositive, requireRecord, requireWithin } from '../base/checks.js';
+import { refuse, requireFinite, requirePositive, requireRecord, requireWithin } from '../base/checks.js';
 import { standardGravity } from '../base/constants.js';
 import { rootAbove } from '../numeric/root-finding.js';
 import { requireModel, requirePosition } from './damper.js';
@@ -16,7 +16,7 @@ const fastestSearched = 1e3;
  * @param model - from `damperModel`; its gas helps, its seals hold back
  * @param driving - force of spring and hanging weight along the shaft, outward [N], either sign; position [m], 0 to the stroke
  * @returns the speed with its sign, negative; 0 where the shaft is not driven out at all
- * @throws InputError for a force that is not finite or a position outside the stroke
+ * @throws InputError for a force that is not finite, one that drives the shaft faster than 1000 m/s, or a position outside the stroke
  * @public
  */
 export function fastestRebound(
@@ -33,6 +33,8 @@ export function fastestRebound(
   const { gasForce } = damperForce(model, { speed: 0, position });
   const drive = force + gasForce;
   if (drive <= model.damper.seal.kineticForce) return 0;
+  if (excess(fastestSearched) < 0)
+    refuse(force, 'force', 'N', `one that drives the shaft no faster than ${fastestSearched} m/s, in`);
   const start = drive / creepingDamping(model);
   return -rootAbove(excess, start, fastestSearched, 'fastest rebound').root;
 }

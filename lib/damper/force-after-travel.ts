@@ -21,6 +21,9 @@ import type { DamperForce } from './force-point.js';
 const relativeError = 1e-8;
 const sweptError = 1e-10;
 
+/** Part of the stroke below which a way is none. */
+const leastWay = 1e-12;
+
 /**
  * Force after a travel at constant speed, begun from rest with whole oil: what a cavity that opens on the way has made of it. At the start it is the force of
  * the onset; it tends to that of whole oil, with the gas squeezed until it can hold the oil.
@@ -91,8 +94,13 @@ export function forcesAlongTravel(
     places: readonly number[],
   ): readonly (number | undefined)[] {
     const end = places.at(-1) ?? 0;
-    const found = places.map((place) => (place === from ? 0 : undefined)) as (number | undefined)[];
-    if (end <= from) return found;
+    // On a way too short to be followed nothing opens yet.
+    const shortest = leastWay * model.damper.stroke;
+    const found = places.map((place) => (place >= from && place - from <= shortest ? 0 : undefined)) as (
+      | number
+      | undefined
+    )[];
+    if (end - from <= shortest) return found;
     const size = Math.abs(begin.speed);
     const state = new Float64Array(1);
     integrate(
@@ -120,7 +128,7 @@ export function forcesAlongTravel(
         onStep: (step) => {
           const last = step.time + step.covered * step.length;
           for (const [index, place] of places.entries()) {
-            if (place <= step.time || place > last) continue;
+            if (place <= step.time || place > last || place - from <= shortest) continue;
             stateWithin(step, (place - step.time) / step.length, state);
             found[index] = state[0];
           }

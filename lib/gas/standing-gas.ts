@@ -1,4 +1,5 @@
-import { requireFinite, requireRecord } from '../base/checks.js';
+import { refuse, requireFinite, requireRecord } from '../base/checks.js';
+import { ConvergenceError } from '../numeric/root-finding.js';
 import type { Gas } from './gas.js';
 import type { RestingRoom } from './gas-room.js';
 import { type GasState, gasState, rootFromZero } from './gas-state.js';
@@ -12,7 +13,7 @@ import { type GasState, gasState, rootFromZero } from './gas-state.js';
  * @param gas - checked by `requireGas`
  * @param standing - displaced volume where it stood, counted from full extension [m³]; temperature [K] and oil expansion, as closed where left out; polytropic exponent of the
  * movement afterwards, that of the gas where left out
- * @throws InputError for a value outside its range; ConvergenceError where no gas is left at that place
+ * @throws InputError for a value outside its range, and where no gas is left at that place
  * @see Henry's law, in any textbook of physical chemistry; the Ostwald coefficient of ASTM D2779 is the dissolved volume per volume of oil (from memory)
  * @public
  */
@@ -45,10 +46,8 @@ export function standingGas(
   });
   const held = gas.rooms.reduce((sum, { volume, dissolvedAir = 0 }) => sum + volume + dissolvedAir, 0);
   // As a part of all gas, so that no product of two values falls below the smallest number.
-  const logPressure = rootFromZero(
-    (at) => (taken.reduce((sum, room) => sum + room(at), 0) - asked) / held,
-    'pressure of a standing shock',
-  );
+  const excess = (at: number): number => (taken.reduce((sum, room) => sum + room(at), 0) - asked) / held;
+  const logPressure = pressureOrRefusal(excess, standing.displacedVolume);
   const pressure = closing.pressure * Math.exp(logPressure);
   const rooms = gas.rooms.flatMap(({ volume, stiffness, vented }, index): RestingRoom[] => {
     const given = taken[index]?.(logPressure) ?? 0;
@@ -74,4 +73,15 @@ export function standingGas(
     restDisplacement: standing.displacedVolume,
     capacity: standing.displacedVolume + volumes,
   };
+}
+
+/** The pressure at which the rooms give up what is asked, as a logarithm; there is none where they hold less. */
+function pressureOrRefusal(excess: (logPressure: number) => number, displacedVolume: number): number {
+  try {
+    return rootFromZero(excess, 'pressure of a standing shock');
+  } catch (error) {
+    if (error instanceof ConvergenceError)
+      refuse(displacedVolume, 'displacedVolume', 'm³', 'such that some gas is left beside it, in');
+    throw error;
+  }
 }

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { DashpotError, InputError } from '../../lib/index.js';
+import { ConvergenceError, DashpotError, InputError } from '../../lib/index.js';
+import { IntegrationError } from '../../lib/motion/index.js';
 import type { Trial } from './tried-places.js';
 
 /** What is wrong with what a call did; nothing where all is well. */
@@ -33,6 +34,8 @@ export function faultOfResult(name: string, trial: Trial, result: unknown, optio
 
 /** Judges a call that threw. */
 export function faultOfError({ what, value, place }: Trial, error: unknown): Fault {
+  // Of accepted input a search settles, and input that has no answer is bad input.
+  if (error instanceof ConvergenceError || error instanceof IntegrationError) return 'other error';
   if (!(error instanceof InputError)) return error instanceof DashpotError ? undefined : 'other error';
   if (what === 'other number') return undefined;
   // Of an object or a list in a wrong place its insides may be missed.

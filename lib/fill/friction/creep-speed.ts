@@ -1,4 +1,4 @@
-import { requireFinite, requireWithin } from '../../base/checks.js';
+import { refuse, requireFinite, requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
 import { madeWith, requireShape, type Shape } from '../../base/shape.js';
 import { damperForce } from '../../damper/damper-force.js';
@@ -20,7 +20,7 @@ const fastestSearched = 1e3;
  *
  * @param model - from `damperModel`; its seal gives the moving friction
  * @param force - force that drives the shaft out [N], either sign; the result has its sign
- * @throws InputError for a force that is not finite; ConvergenceError for a force that drives the shaft in harder than oil can hold
+ * @throws InputError for a force that is not finite, or that drives the shaft faster than 1000 m/s
  * @public
  */
 export function creepSpeed(model: DamperModel, force: number): number {
@@ -32,8 +32,10 @@ export function creepSpeed(model: DamperModel, force: number): number {
   const outward = force > 0 ? -1 : 1;
   const excess = (speed: number): number =>
     Math.abs(damperForce(model, { speed: outward * speed, position: 0 }).dampingForce) - net;
-  // The slowest it can be. Inward a cavity opens at some force, and no speed makes more at once.
+  // The slowest it can be.
   const start = net / creepingDamping(model);
+  if (excess(fastestSearched) < 0)
+    refuse(force, 'force', 'N', `one that drives the shaft no faster than ${fastestSearched} m/s, in`);
   return -outward * rootAbove(excess, start, fastestSearched, 'creep speed').root;
 }
 

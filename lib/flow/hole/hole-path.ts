@@ -4,7 +4,7 @@ import type { HoleLaw, HoleResistance } from './hole-law.js';
 import { throatArea, throatDiameter } from './hole-shape.js';
 import { creepingMomentum, type Jet, momentumOfJet, straightJet } from './jet-momentum.js';
 import { bindShapedHole, shapedHole } from './shaped-hole.js';
-import { thinningResistance } from './thinning-hole.js';
+import { thinningResistance, viscosityInHole } from './thinning-hole.js';
 
 /**
  * The holes of one group, bound to a fluid.
@@ -23,7 +23,7 @@ export interface HolePath {
   readonly group: HoleGroup;
   /**
    * Flow of momentum that the jets carry off, over density and area [m²/s²], at a mean speed at the narrowest [m/s], positive
-   * towards the shaft side; with the viscosity of the oil at rest. `jetRecoil` makes a force of it.
+   * towards the shaft side; with the apparent viscosity of an oil that thins. `jetRecoil` makes a force of it.
    */
   readonly momentumFlow: (meanSpeed: number) => number;
   /** The same over the speed, as that tends to zero [m/s]. */
@@ -69,6 +69,10 @@ export function holePath(
   const diameter = throatDiameter(group);
   const { bind, jetTowardsShaft, jetTowardsBlind } = holeBefore(group, thickness, law, areaRatio);
   const { shearThinning, kinematicViscosity } = fluid;
+  const viscosityAt = (size: number): number =>
+    shearThinning === undefined
+      ? kinematicViscosity
+      : viscosityInHole(diameter, kinematicViscosity, shearThinning, size);
   return {
     diameter,
     lengthRatio: thickness / diameter,
@@ -81,7 +85,7 @@ export function holePath(
         speed < 0 ? jetTowardsBlind : jetTowardsShaft,
         Math.abs(speed),
         diameter,
-        kinematicViscosity,
+        viscosityAt(Math.abs(speed)),
       ),
     creepingMomentum: creepingMomentum(jetTowardsShaft, diameter, kinematicViscosity),
   };

@@ -35,6 +35,24 @@ export function apparentViscosityRatio(thinning: ShearThinning, newtonianRate: n
 }
 
 /**
+ * Apparent viscosity of an oil that thins in a hole, as the pressure drop and the jets take it [m²/s].
+ *
+ * @param diameter - narrowest diameter [m]
+ * @param kinematicViscosity - at rest [m²/s]
+ * @param thinning - how the oil thins
+ * @param size - mean speed in the hole [m/s], 0 or more
+ */
+export function viscosityInHole(
+  diameter: number,
+  kinematicViscosity: number,
+  thinning: ShearThinning,
+  size: number,
+): number {
+  const developing = Math.sqrt(1 + (size * diameter) / kinematicViscosity / developingReynoldsNumber);
+  return apparentViscosityRatio(thinning, (8 * size * developing) / diameter) * kinematicViscosity;
+}
+
+/**
  * A hole with an oil that thins: the Newtonian law with the apparent viscosity of a tube. Exact for a power-law oil in a long
  * tube; the ends of the hole are taken to thin alike.
  *
@@ -53,10 +71,8 @@ export function thinningResistance(
   const atRest = bind({ density, kinematicViscosity });
   const pressureDrop = (speed: number): number => {
     if (speed === 0) return 0;
-    const size = Math.abs(speed);
-    const developing = Math.sqrt(1 + (size * diameter) / kinematicViscosity / developingReynoldsNumber);
-    const ratio = apparentViscosityRatio(thinning, (8 * size * developing) / diameter);
-    return bind({ density, kinematicViscosity: ratio * kinematicViscosity }).pressureDrop(speed);
+    const viscosity = viscosityInHole(diameter, kinematicViscosity, thinning, Math.abs(speed));
+    return bind({ density, kinematicViscosity: viscosity }).pressureDrop(speed);
   };
   const slope = (speed: number): number => {
     const step = Math.abs(speed) * 1e-5;

@@ -1,4 +1,4 @@
-import { requireWithin } from '../../base/checks.js';
+import { requirePositive, requireWithin } from '../../base/checks.js';
 import { requireShape } from '../../base/shape.js';
 import { bracketedRoot } from '../../numeric/root-finding.js';
 import { viscosityAt } from '../viscosity/viscosity-line.js';
@@ -40,6 +40,7 @@ export function blendViscosity(blend: BlendCase, secondVolumeFraction: number): 
  */
 export function blendFraction(blend: BlendCase, wanted: number): BlendSpread {
   requireShape({ blend }, { blend: blendCaseShape });
+  requirePositive(wanted, 'wanted', 'm²/s');
   const { first, second } = blend.pair;
   const spread = byEachRule(blend, (estimate) =>
     fractionBetween((fraction) => Math.log(estimate(fraction, 'typical') / wanted)),

@@ -21,7 +21,10 @@ export type ShearThinning =
       readonly time: number;
       /** Power-law exponent `n`, above 0 to 1 (does not thin). */
       readonly exponent: number;
-      /** Sharpness of the bend `a`, above 0; 2 is Carreau. */
+      /**
+       * Sharpness of the bend `a`, 0.1 to 10; 2 is Carreau. An oil that thins much may bend less sharply: with `n` 0.05 up to 2.1, with 0.3 up to 7, since the flow
+       * would fall while the pressure rises.
+       */
       readonly bend: number;
       /** Viscosity at the highest shear over that at rest, 0 to below 1. */
       readonly floor: number;
@@ -44,11 +47,35 @@ export function requireShearThinning(thinning: ShearThinning, field: string): vo
   if (thinning.kind === 'carreau-yasuda') {
     requireWithin(thinning.exponent, 0.05, 1, `${field}.exponent`, '');
     requirePositive(thinning.bend, `${field}.bend`, '');
+    requireWithin(thinning.bend, 0.1, sharpestBend(thinning.exponent), `${field}.bend`, '');
   } else {
     requireNotNegative(thinning.exponent, `${field}.exponent`, '');
     requireWithin(thinning.exponent, 0, 0.95, `${field}.exponent`, '');
   }
   requireWithin(thinning.floor, 0, 0.99, `${field}.floor`, '');
+}
+
+/** The sharpest bend of Carreau, below which every exponent is accepted; and the sharpest of all. */
+const plainBend = 2;
+const sharpestOfAll = 10;
+
+/**
+ * The sharpest bend at which the flow through a slit rises with the shear at its wall, whatever the exponent does on the way (in a tube it may be sharper): with `n` the
+ * local exponent and `p = (λγ̇)^a`, that flow goes as `γ̇ · 3n/(2n + 1)`, and rises while `(1 − n₀) a p/(1 + p)² < n (2n + 1)`. No floor is counted on.
+ *
+ * @param exponent - `n₀`, above 0 to 1
+ */
+export function sharpestBend(exponent: number): number {
+  const looks = 200;
+  let sharpest = sharpestOfAll;
+  for (let look = 1; look < looks; look++) {
+    const share = look / looks;
+    const local = 1 - (1 - exponent) * share;
+    const falls = (1 - exponent) * share * (1 - share);
+    sharpest = Math.min(sharpest, (local * (2 * local + 1)) / falls);
+  }
+  // To a tenth, downward, as a person would write it.
+  return Math.max(plainBend, Math.floor(10 * sharpest) / 10);
 }
 
 /**
@@ -71,11 +98,15 @@ export function ratioOfViscosity(thinning: ShearThinning, shearRate: number): nu
   const { time, exponent, floor } = thinning;
   const x = time * shearRate;
   const thinned =
-    thinning.kind === 'cross'
-      ? 1 / (1 + x ** exponent)
-      : (1 + x ** thinning.bend) ** ((exponent - 1) / thinning.bend);
+    thinning.kind === 'cross' ? 1 / (1 + x ** exponent) : carreauYasuda(x, exponent, thinning.bend);
   // Cross with exponent 0 would halve the viscosity; it is read as an oil that does not thin.
   return thinning.kind === 'cross' && exponent === 0 ? 1 : floor + (1 - floor) * thinned;
+}
+
+/** `(1 + x^a)^((n − 1)/a)`, beyond the bend as a power law times what is left, so that no power overflows. */
+function carreauYasuda(x: number, exponent: number, bend: number): number {
+  const power = (exponent - 1) / bend;
+  return x <= 1 ? (1 + x ** bend) ** power : x ** (exponent - 1) * (1 + x ** -bend) ** power;
 }
 
 /**

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import type { MeasuredThinning } from '../../fluid/oil/oil-definition.js';
+import { sharpestBend } from '../../fluid/shear/thinning-viscosity.js';
 import { choiceField, numberField } from './plain-field.js';
 import { quantityField } from './quantity-field.js';
 import { record } from './record.js';
@@ -54,6 +55,14 @@ export const thinningSchema = z.pipe(
       return { temperature, thinning: { kind: 'cross', time, exponent, floor } };
     }
     if (exponent < 0.05) report(payload, ['exponent'], 'must be at least 0.05 with this law');
+    const sharpest = sharpestBend(exponent);
+    if (exponent >= 0.05 && bend !== undefined && bend > sharpest) {
+      report(
+        payload,
+        ['bend'],
+        `must be at most ${sharpest} with the exponent ${exponent}: the flow would fall while the pressure rises`,
+      );
+    }
     return { temperature, thinning: { kind: 'carreau-yasuda', time, exponent, bend: bend ?? 2, floor } };
   }),
 );
