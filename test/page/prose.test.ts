@@ -8,6 +8,12 @@ describe('a sentence', () => {
     );
   });
 
+  it('keeps numbers with units that only results have', () => {
+    expect(prose('takes 0.589 J, 3 W, as a damper of 59.6 N·s/m')).toBe(
+      'takes 0.589\u00a0J, 3\u00a0W, as a damper of 59.6\u00a0N·s/m',
+    );
+  });
+
   it('breaks between other words', () => {
     expect(prose('the 4 Newtons of 350 silicone')).toBe('the 4 Newtons of 350 silicone');
   });

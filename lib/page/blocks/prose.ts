@@ -1,8 +1,13 @@
 import { unitTable } from '../../units/unit-table.js';
 
-const symbols = Object.values(unitTable)
-  .flat()
-  .map(({ symbol }) =>
+/** Units of results, which nobody writes into a parts file. */
+const unitsOfResults = ['J', 'mJ', 'W', 'N·s/m'];
+
+const symbols = [
+  ...Object.values(unitTable).flatMap((units) => units.map(({ symbol }) => symbol)),
+  ...unitsOfResults,
+]
+  .map((symbol) =>
     symbol.replaceAll(/[^\p{L}\p{N}]/gu, (sign) => `\\u{${sign.codePointAt(0)?.toString(16)}}`),
   )
   .filter((symbol) => symbol !== '');
