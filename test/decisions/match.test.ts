@@ -101,6 +101,13 @@ describe('match', () => {
     expect(() => dampingOf(damperModel(damper, fluid(350)), [])).toThrow(
       'sum of the weights must be greater than 0',
     );
+    // Holes of four fifths of the bore, far beyond any law: at 3 m/s nothing is left of their damping.
+    const open = shockWith(22, 1.53e-3);
+    const sieve = { ...open, bore: 0.008, piston: { ...open.piston, diameter: 0.0077, thickness: 0.001 } };
+    const fast = { weights: [{ speed: 3, weight: 1 }], forces: [2] };
+    expect(() => dampingMismatch(damperModel(sieve, fluid(5)), fast)).toThrow(
+      'damping force of the model must be against the motion at 3 m/s',
+    );
     expect(() => speedRange(0.2, 0.1)).toThrow('fastest must be 0.2 or more m/s, got 0.1 m/s');
   });
 });

@@ -84,10 +84,14 @@ describe('a mismatch bound once', () => {
           // Speeds that count unequally.
           const weights = speedRange(0.02, 3, 3).map(({ speed }, index) => ({ speed, weight: 1 + index }));
           const own = scaledDamping(dampingOf(model, weights), 1.3);
+          // Nobody wants holes so wide that their law, far out of its range, gives a force along with the motion.
+          fc.pre(own.forces.every((force, index) => force * (weights[index]?.speed ?? 0) > 0));
           const { kinematicViscosity } = other;
           const filled = damperModel(damper, { kinematicViscosity, density: other.density });
           const expected = logMismatch(filled, own);
           const bound = boundMismatch(damper, own, one);
+          if (expected.rootMeanSquare === Number.POSITIVE_INFINITY)
+            return expect(bound(kinematicViscosity, other.density)).toBe(expected.rootMeanSquare);
           // Each ends within some 1e-12 of its pressure drop, and a logarithm turns that into as much without a unit.
           expect(Math.abs(bound(kinematicViscosity, other.density) - expected.rootMeanSquare)).toBeLessThan(
             1e-10,

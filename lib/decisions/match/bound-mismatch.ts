@@ -3,7 +3,7 @@ import { bindDamper, type DamperModel, damperModel } from '../../damper/damper-m
 import { isStraight, straightSizes } from '../../damper/straight-build.js';
 import { straightForces } from '../../damper/straight-forces.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
-import { logMismatch, type WantedDamping } from './damping-mismatch.js';
+import { logMismatch, logRatio, type WantedDamping } from './damping-mismatch.js';
 
 /** Root mean square of the logarithm of force to wanted force, at a kinematic viscosity [m²/s] and a density [kg/m³]. */
 export type BoundMismatch = (kinematicViscosity: number, density: number) => number;
@@ -34,8 +34,8 @@ function straightMismatch(checked: DamperModel, { weights, forces }: WantedDampi
     let squares = 0;
     let index = 0;
     for (const { weight } of weights) {
-      const logRatio = Math.log((made[index] ?? 0) / (forces[index] ?? Number.NaN));
-      squares += weight * logRatio * logRatio;
+      const off = weight === 0 ? 0 : logRatio(made[index] ?? 0, forces[index] ?? Number.NaN);
+      squares += weight * off * off;
       index++;
     }
     return Math.sqrt(squares / total);

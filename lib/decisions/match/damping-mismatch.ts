@@ -1,3 +1,4 @@
+import { refuse } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
 import { listOf, madeWith, requireShape, type Shape } from '../../base/shape.js';
 import type { DamperModel } from '../../damper/damper-model.js';
@@ -73,6 +74,14 @@ export function requireWantedDamping(wanted: WantedDamping): void {
   });
 }
 
+/**
+ * Logarithm of force to wanted force. A force that does not oppose the motion, as the laws give it for holes far beyond their range, is infinitely too soft: a search
+ * takes any other oil instead.
+ */
+export function logRatio(force: number, wanted: number): number {
+  return Math.log(Math.max(force / wanted, 0));
+}
+
 /** Weighted mean and root mean square of the logarithm of force to wanted force: the inner loop of every search. */
 export function logMismatch(
   model: DamperModel,
@@ -82,10 +91,11 @@ export function logMismatch(
   let mean = 0;
   let squares = 0;
   wanted.weights.forEach(({ speed, weight }, index) => {
-    const logRatio = Math.log(forceOfOil(model, speed) / (wanted.forces[index] ?? Number.NaN));
+    if (weight === 0) return;
+    const off = logRatio(forceOfOil(model, speed), wanted.forces[index] ?? Number.NaN);
     sum += weight;
-    mean += weight * logRatio;
-    squares += weight * logRatio * logRatio;
+    mean += weight * off;
+    squares += weight * off * off;
   });
   return { mean: mean / sum, rootMeanSquare: Math.sqrt(squares / sum) };
 }
@@ -95,18 +105,22 @@ export function logMismatch(
  *
  * @param model - from `damperModel`
  * @param wanted - forces [N] at the weighted speeds
- * @throws InputError where a wanted force does not have the sign of its speed
+ * @throws InputError where a wanted force does not have the sign of its speed, or the damping of the model has not: holes far beyond the range of their law
  * @public
  */
 export function dampingMismatch(model: DamperModel, wanted: WantedDamping): DampingMismatch {
   requireShape({ model, wanted }, { model: madeWith('pistonFlow'), wanted: wantedDampingShape });
   requireWantedDamping(wanted);
+  const forces = wanted.weights.map(({ speed }) => forceOfOil(model, speed));
+  forces.forEach((force, index) => {
+    const speed = wanted.weights[index]?.speed ?? 0;
+    if (!(force * speed > 0))
+      refuse(`${force} N`, 'damping force of the model', '', `against the motion at ${speed} m/s`);
+  });
   const { mean, rootMeanSquare } = logMismatch(model, wanted);
   return {
     typical: Math.expm1(rootMeanSquare),
     meanRatio: Math.exp(mean),
-    ratios: wanted.weights.map(
-      ({ speed }, index) => forceOfOil(model, speed) / (wanted.forces[index] ?? Number.NaN),
-    ),
+    ratios: forces.map((force, index) => force / (wanted.forces[index] ?? Number.NaN)),
   };
 }

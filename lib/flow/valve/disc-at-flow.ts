@@ -2,7 +2,7 @@ import { refuse, requireCount, requirePositive, requireRecord } from '../../base
 import { bracketedRoot } from '../../numeric/root-finding.js';
 import type { DiscState } from '../disc/disc-table.js';
 import { boundDisc } from './disc-film.js';
-import { type CoveredHoles, type FilmDisc, requireDiscSizes } from './disc-units.js';
+import { type CoveredHoles, type FilmDisc, requireCoveredDiameter, requireDiscSizes } from './disc-units.js';
 
 /**
  * A disc afloat on the oil that leaves under it.
@@ -32,6 +32,7 @@ function requireDisc(disc: FilmDisc, holes: CoveredHoles): void {
   requireRecord(holes, 'holes');
   requireCount(holes.count, 'holes.count');
   requirePositive(holes.diameter, 'holes.diameter', 'm');
+  requireCoveredDiameter(holes.diameter, 'holes.diameter');
   const { pitchDiameter, diameter } = holes;
   requirePositive(pitchDiameter, 'holes.pitchDiameter', 'm');
   if (pitchDiameter - diameter <= disc.clampDiameter || pitchDiameter + diameter >= disc.outerDiameter) {
@@ -48,8 +49,8 @@ function requireDisc(disc: FilmDisc, holes: CoveredHoles): void {
  * Pressure, lift and load of an open disc valve at a flow: Reynolds' equation for the film in two dimensions with its ends, coupled to a thin
  * plate that bends round the holes, stretches, and may touch its seat. The film alone, without the inertia that a valve in a piston adds.
  *
- * @param disc - sizes above 0 m, preload 0 m or more, modulus above 0 Pa, Poisson's ratio 0 to 0.49, one disc or a stack of equal ones
- * @param holes - evenly spaced on one circle between clamp and rim
+ * @param disc - outer diameter 0.1 to 100 mm, other sizes above 0 m, preload 0 m or more, modulus above 0 Pa, Poisson's ratio 0 to 0.49, one disc or a stack of equal ones
+ * @param holes - 0.05 to 100 mm wide, evenly spaced on one circle between clamp and rim
  * @param flow - through all of them [m³/s], above 0
  * @param dynamicViscosity - [Pa·s], above 0
  * @throws InputError for a size outside its range

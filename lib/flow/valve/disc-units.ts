@@ -95,10 +95,20 @@ export function pressureUnit(disc: FilmDisc): number {
   return (stackStiffness(disc) * disc.thickness) / (disc.outerDiameter / 2) ** 4;
 }
 
+/** A hole under a disc is at least this wide [m]: the film of a narrower one is finer than the mesh that it is solved on. */
+const narrowestCovered = 5e-5;
+
+/** Throws unless a hole under a disc is so wide that its film can be solved. */
+export function requireCoveredDiameter(diameter: number, field: string): void {
+  requireWithin(diameter, narrowestCovered, 0.1, field, 'm');
+}
+
 /** Throws unless the sizes of a disc are those of a shim, so that its curve can be computed. */
 export function requireDiscSizes(disc: FilmDisc, field: string): void {
   requireRecord(disc, field);
   requirePositive(disc.outerDiameter, `${field}.outerDiameter`, 'm');
+  // No bore is wider, so no disc is.
+  requireWithin(disc.outerDiameter, 1e-4, 0.1, `${field}.outerDiameter`, 'm');
   requirePositive(disc.clampDiameter, `${field}.clampDiameter`, 'm');
   requirePositive(disc.thickness, `${field}.thickness`, 'm');
   requireWithin(disc.thickness, 1e-6, 0.01, `${field}.thickness`, 'm');

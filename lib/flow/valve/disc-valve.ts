@@ -1,8 +1,14 @@
-import { refuse, requireList, requireWithin, requireWord } from '../../base/checks.js';
+import { refuse, requireList, requireWord } from '../../base/checks.js';
 import { openingPressure, preparePlate } from '../disc/plate.js';
 import type { DiscValve } from '../geometry/disc-valve.js';
 import type { Piston } from '../geometry/piston.js';
-import { coveredHoles, pressureUnit, requireDiscSizes, shapeOf } from './disc-units.js';
+import {
+  coveredHoles,
+  pressureUnit,
+  requireCoveredDiameter,
+  requireDiscSizes,
+  shapeOf,
+} from './disc-units.js';
 
 /** Diameter of the circle on which the centres of the covered holes lie [m]. */
 export function coveredPitchDiameter(valve: DiscValve, piston: Piston, field: string): number {
@@ -42,15 +48,12 @@ export function requireDiscValve(valve: DiscValve, piston: Piston, bore: number,
   requireDiscPlace(valve, piston, field);
 }
 
-/** A hole under a disc is at least this wide [m]: the film of a narrower one is finer than the mesh that it is solved on. */
-const narrowestCovered = 5e-5;
-
 /** Throws unless the disc lies over the whole of the holes it covers and is clamped inside them. */
 export function requireDiscPlace(valve: DiscValve, piston: Piston, field: string): void {
   const pitch = coveredPitchDiameter(valve, piston, field);
   for (const index of valve.covers) {
-    const diameter = piston.holes[index]?.diameter ?? narrowestCovered;
-    requireWithin(diameter, narrowestCovered, 0.1, `piston.holes[${index}].diameter`, 'm');
+    const group = piston.holes[index];
+    if (group !== undefined) requireCoveredDiameter(group.diameter, `piston.holes[${index}].diameter`);
   }
   const widest = Math.max(...valve.covers.map((index) => piston.holes[index]?.diameter ?? 0));
   const [near, far] = [pitch - widest, pitch + widest];

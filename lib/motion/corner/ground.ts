@@ -1,4 +1,4 @@
-import { requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
+import { refuse, requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
 import { byKind, listOf, type Shape } from '../../base/shape.js';
 import { risingTable } from '../input/table.js';
 
@@ -11,7 +11,7 @@ import { risingTable } from '../input/table.js';
  * - `washboard`: cosine bumps without end, `height` from valley to crest, `frequency` a second
  * - `table`: heights against time, with a line between that never overshoots
  *
- * Lengths [m], drop height 0 to 3 m, speed [m/s], frequency [Hz], times [s].
+ * Lengths [m], of a bump 1 mm or more, drop height 0 to 3 m, speed up to 100 m/s, frequency [Hz], times [s], 1 µs or more apart.
  *
  * @public
  */
@@ -45,6 +45,10 @@ export interface Ground {
 
 const highestDrop = 3;
 const highestFrequency = 200;
+/** A bump is at least this long [m] and driven at most this fast [m/s], and rows of a table are so far apart [s]: below it no wheel follows, nor does the integrator. */
+const shortestBump = 1e-3;
+const fastestDriven = 100;
+const shortestRow = 1e-6;
 
 /** The ground of an event. */
 export function groundOf(event: CornerEvent): Ground {
@@ -58,8 +62,9 @@ export function groundOf(event: CornerEvent): Ground {
       return constant(event.height);
     case 'bump': {
       requireWithin(event.height, -1, 1, 'event.height', 'm');
-      requirePositive(event.length, 'event.length', 'm');
+      requireWithin(event.length, shortestBump, 1000, 'event.length', 'm');
       requirePositive(event.speed, 'event.speed', 'm/s');
+      requireWithin(event.speed, 0, fastestDriven, 'event.speed', 'm/s');
       const time = event.length / event.speed;
       return waves(event.height, 1 / time, time);
     }
@@ -70,11 +75,17 @@ export function groundOf(event: CornerEvent): Ground {
       return waves(event.height, event.frequency, Number.POSITIVE_INFINITY);
     case 'table': {
       const table = risingTable(event.times, event.heights, 'event.times', 'event.heights');
+      event.times.forEach((time, index) => {
+        const before = event.times[index - 1];
+        if (before !== undefined && time - before < shortestRow)
+          refuse(time, `event.times[${index}]`, 's', `${shortestRow} s or more after ${before}, in`);
+      });
       const ground: Ground = {
         height: 0,
         slope: 0,
         bend: 0,
-        knots: event.times.filter((time) => time > 0),
+        // A bend nearer to the start than that falls together with it.
+        knots: event.times.filter((time) => time >= shortestRow),
         longestStep: Number.POSITIVE_INFINITY,
         evaluate: (time) => {
           table.evaluate(time);
