@@ -5,6 +5,7 @@ import { buildParameter } from '../../page/parameters/read-parameters.js';
 import type { Bench } from './bench.js';
 import { type Case, caseOf, settingsWith, startOf } from './case.js';
 import { type Choices, chosenBuild, otherChoices, ownChoices } from './choices.js';
+import { expectedFailure } from './failure.js';
 
 /** All that changes while a page is read. */
 export interface Session {
@@ -60,8 +61,15 @@ export function caseWanted({ notebook, bench, start, address, without }: Session
   const own = Object.entries(texts).filter(
     ([name]) => !without.has(name) && (name !== buildParameter || buildParameter in notebook.parameters),
   );
-  if (bench.file === start.file && own.length === 0 && build === undefined) return start;
-  return caseOf(notebook, bench.file, { ...bench.given, ...Object.fromEntries(own) }, build);
+  const ofStart = bench.file === start.file;
+  if (ofStart && own.length === 0 && build === undefined) return start;
+  try {
+    return caseOf(notebook, bench.file, { ...bench.given, ...Object.fromEntries(own) }, build);
+  } catch (error) {
+    // Parts that say too little say so whatever is chosen; another build may say more.
+    if (ofStart && !start.answered && expectedFailure(error)) return start;
+    throw error;
+  }
 }
 
 /** Makes the choices of the address those of the reader. */
