@@ -2,9 +2,7 @@ import type { ShockFit } from '../../lib/measure/fit/fit-shock.js';
 import type { Reading } from '../../lib/measure/reading/reading.js';
 import type { TableBlock } from '../../lib/page/blocks/plain-blocks.js';
 import { formatQuantity } from '../../lib/units/index.js';
-import { celsius, newtons, shaftSpeed } from './wording.js';
-
-const seconds = (time: number): string => `${Number(time.toPrecision(3))} s`;
+import { celsius, newtons, seconds, shaftSpeed } from './wording.js';
 
 /** What a reading is, in words of the bench. */
 export function readingWords(reading: Reading): string {

@@ -9,6 +9,9 @@ export const shaftSpeed = (speed: number): string => formatQuantity(speed, 'spee
 /** `12.3 N` */
 export const newtons = (force: number): string => formatQuantity(force, 'force', 'N', 3);
 
+/** `0.35 s` */
+export const seconds = (time: number): string => formatQuantity(time, 'time', 's', 3);
+
 /** `45 %`, rounded to whole percent. */
 export const percent = (ratio: number): string => `${roundedText(Math.round(100 * ratio), 3)} %`;
 

@@ -5,9 +5,9 @@ import { lineChart } from '../../lib/plot/figure/line-chart.js';
 import { millilitres, millimetres } from '../base/bench-wording.js';
 import { recordingDoubts } from '../base/recording-doubts.js';
 import { shockAtWork } from '../base/shock-at-work.js';
-import { celsius, percent, shaftSpeed } from '../base/wording.js';
+import { celsius, percent, seconds, shaftSpeed } from '../base/wording.js';
 import { joules } from './figures.js';
-import { type Ridden, rides, seconds } from './recorded.js';
+import { type Ridden, rides } from './recorded.js';
 import { caseNames } from './tables.js';
 import { newtonsOf } from './words.js';
 

@@ -6,7 +6,7 @@ import type { Build, RecordedStroke } from '../../lib/parts/parts.js';
 import { formatQuantity } from '../../lib/units/index.js';
 import { millilitres, millimetres } from '../base/bench-wording.js';
 import { type AirEnd, type MovingBuild, movingBuild } from '../base/moving-build.js';
-import { shaftSpeed } from '../base/wording.js';
+import { seconds, shaftSpeed } from '../base/wording.js';
 
 /** A build that was moved as somebody recorded it. */
 export interface Ridden {
@@ -20,9 +20,6 @@ export interface Ridden {
 const key = 'recorded-stroke';
 const leastParts = 480;
 const mostParts = 4000;
-
-/** `0.35 s` */
-export const seconds = (time: number): string => formatQuantity(time, 'time', 's', 3);
 
 /** Refuses a recording that leaves the stroke of the build or jumps, by its row. */
 export function requireRides({ shock }: Build, { times, travels }: RecordedStroke): void {

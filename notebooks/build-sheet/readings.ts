@@ -10,6 +10,7 @@ import { formatQuantity, roundedText } from '../../lib/units/index.js';
 import { millimetres } from '../base/bench-wording.js';
 import { plusMinus } from '../base/measured-shocks.js';
 import { readingWords } from '../base/readings-table.js';
+import { seconds } from '../base/wording.js';
 import { type BuiltShock, damperAt } from './built-shock.js';
 import { type HangTime, hangTime, timedStretch } from './hang-test.js';
 import { type Choices, pushAt, type SheetNumbers } from './numbers.js';
@@ -24,7 +25,6 @@ export interface TakenTimes {
   readonly lighterTime: number;
 }
 
-const seconds = (time: number): string => `${roundedText(time, 3)} s`;
 const newtons = (force: number): string => formatQuantity(force, 'force', 'N', 2);
 
 /** Where a number lies against what the plan allows: inside, outside by no more than its own error, or outside. */

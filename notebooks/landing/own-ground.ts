@@ -8,11 +8,10 @@ import { LockedOil } from '../../lib/motion/shock/locked-oil.js';
 import type { Block } from '../../lib/page/blocks/block.js';
 import type { Build } from '../../lib/parts/parts.js';
 import { lineChart } from '../../lib/plot/figure/line-chart.js';
-import { formatQuantity } from '../../lib/units/index.js';
 import { millilitres, millimetres } from '../base/bench-wording.js';
 import { type AirEnd, cornerOf, movingBuild } from '../base/moving-build.js';
 import { recordingDoubts } from '../base/recording-doubts.js';
-import { newtons, shaftSpeed } from '../base/wording.js';
+import { newtons, seconds, shaftSpeed } from '../base/wording.js';
 import { between, weights } from './words.js';
 
 /** How long the corner is followed after the last row [s], and at most. */
@@ -30,8 +29,6 @@ export interface GroundAnswer {
   readonly blocks: readonly Block[];
   readonly doubts: readonly string[];
 }
-
-const seconds = (time: number): string => formatQuantity(time, 'time', 's', 3);
 
 function requireGround({ values }: RecordedCourse): void {
   const [start = 0] = values;

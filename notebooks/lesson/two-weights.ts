@@ -1,4 +1,5 @@
 import { standardGravity } from '../../lib/base/constants.js';
+import { InputError } from '../../lib/base/input-error.js';
 import { frictionFromTwoWeights } from '../../lib/fill/friction/two-weights.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
 import { damperLaw, statedState } from '../../lib/measure/model/damper-law.js';
@@ -7,17 +8,17 @@ import { usualUncertainty } from '../../lib/measure/reading/reading.js';
 import { bracketedRoot } from '../../lib/numeric/root-finding.js';
 import type { RevealBlock } from '../../lib/page/index.js';
 import type { Build } from '../../lib/parts/index.js';
-import { formatQuantity, roundedText } from '../../lib/units/index.js';
+import { formatQuantity } from '../../lib/units/index.js';
 import { plusMinus } from '../base/measured-shocks.js';
-import { percent } from '../base/wording.js';
+import { percent, seconds } from '../base/wording.js';
 import type { Bench } from './bench.js';
 
 /** Weights that a bench has [kg]; the heavier one of two is twice the lighter. */
 const weights = [0.05, 0.1, 0.2, 0.5, 1, 2];
 /** The lighter one pulls so many times as hard as the seals rub. */
 const clearly = 2.5;
-/** Part of what moves the oil that the other shock's seals take. */
-const taken = 0.4;
+/** Parts of what moves the oil that the other shock's seals may take: the largest for which there is an oil thin enough. */
+const takable = [0.4, 0.2, 0.1, 0.05] as const;
 /** Ends of the timed stretch, as parts of the stroke. */
 const stretch = { from: 0.85, to: 0.1 } as const;
 /** Viscosities over that on the bench within which the other oil is looked for. */
@@ -31,8 +32,6 @@ interface Suspect {
   readonly thicker: number;
   readonly times: readonly [number, number];
 }
-
-const seconds = (time: number): string => `${roundedText(time, 3)} s`;
 
 /** The shock on the bench, and one with more friction and thinner oil that the lighter weight pulls out in the same time. */
 function suspects(build: Build, { model }: Bench, temperature: number) {
@@ -61,9 +60,20 @@ function suspects(build: Build, { model }: Bench, temperature: number) {
     times: [timeOf(masses[0], friction, thicker), timeOf(masses[1], friction, thicker)],
   });
   const bench = suspect('on the bench', known.friction, 1);
-  const more = known.friction + taken * (light * standardGravity + gasForce - known.friction);
   const [low, high] = [Math.log(searched.thinnest), Math.log(searched.thickest)];
-  const excess = (logarithm: number): number => timeOf(light, more, Math.exp(logarithm)) / bench.times[0] - 1;
+  const frictionWhere = (taken: number): number =>
+    known.friction + taken * (light * standardGravity + gasForce - known.friction);
+  const excessAt = (friction: number, logarithm: number): number =>
+    timeOf(light, friction, Math.exp(logarithm)) / bench.times[0] - 1;
+  const more = takable.map(frictionWhere).find((friction) => excessAt(friction, low) < 0);
+  if (more === undefined)
+    throw new InputError({
+      field: `the piston of ${build.name}`,
+      value: 'one through which thinner oil goes no quicker',
+      accepted:
+        'one that oil of a twentieth of the viscosity passes clearly quicker: narrower holes, or thicker oil',
+    });
+  const excess = (logarithm: number): number => excessAt(more, logarithm);
   const thicker = Math.exp(bracketedRoot(excess, low, high, 'viscosity of the other shock').root);
   return {
     masses,

@@ -1,11 +1,12 @@
 import { drawnForces } from '../../lib/decisions/spread/force-spread.js';
 import type { TolerancedBuild } from '../../lib/decisions/spread/toleranced-build.js';
+import { capital } from '../../lib/page/blocks/prose.js';
 import type { Figure } from '../../lib/plot/chart/figure.js';
 import { dotChart } from '../../lib/plot/figure/dot-chart.js';
 import { histogram } from '../../lib/plot/figure/histogram.js';
 import { newtons, percent } from '../base/wording.js';
 import { type Cause, drawn, type TwoSpreads } from './two-spreads.js';
-import { answerPlace, capital, motionText, plainName } from './wording.js';
+import { answerPlace, motionText, plainName } from './wording.js';
 
 /** How the force at the middle speed spreads over all builds drawn. */
 export function histogramFigure(build: TolerancedBuild, { together }: TwoSpreads, seed: number): Figure {

@@ -1,9 +1,10 @@
 import type { ToleranceName } from '../../lib/decisions/spread/toleranced-build.js';
 import type { TableBlock } from '../../lib/page/blocks/plain-blocks.js';
+import { capital } from '../../lib/page/blocks/prose.js';
 import { formatQuantity } from '../../lib/units/index.js';
 import { percent } from '../base/wording.js';
 import { type Cause, halfWidth, type TwoSpreads } from './two-spreads.js';
-import { answerPlace, capital, motionText, plainName } from './wording.js';
+import { answerPlace, motionText, plainName } from './wording.js';
 
 /** Left against right and all against the plan, at each speed; `fastForce` says which force the fastest is. */
 export function spreadTable({ pairs, shared, together }: TwoSpreads, fastForce: string): TableBlock {

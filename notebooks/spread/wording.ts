@@ -1,6 +1,7 @@
 import type { ToleranceShare } from '../../lib/decisions/spread/force-spread.js';
 import type { ToleranceName } from '../../lib/decisions/spread/toleranced-build.js';
 import type { Block } from '../../lib/page/blocks/block.js';
+import { capital } from '../../lib/page/blocks/prose.js';
 import { finePercent, percent, shaftSpeed } from '../base/wording.js';
 import { halfWidth, largestCause, type TwoSpreads } from './two-spreads.js';
 
@@ -28,9 +29,6 @@ const howToMeasure: Readonly<Record<ToleranceName, string>> = {
 
 /** `the hole diameter` */
 export const plainName = (name: ToleranceName): string => names[name];
-
-/** First letter large. */
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** `rebound at 300 mm/s` */
 export const motionText = (speed: number): string =>

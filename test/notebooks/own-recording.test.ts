@@ -4,22 +4,8 @@ import { readParts } from '../../lib/parts/index.js';
 import { notebook as benchStroke } from '../../notebooks/bench-stroke.js';
 import { notebook as landing } from '../../notebooks/landing.js';
 import { fileTexts, numbersIn, pageOf, tableOf, wordsOf } from './answers.js';
+import { referenceShock } from './reference-shock.js';
 
-/** The invented shock of two independent programs (C with CVODE, Python with SciPy Radau): 380 mm²/s, 0.9 ml of air with an exponent of 1.4. */
-const reference = `dashpot: 1
-oils: [{ name: oil, base: silicone, viscosity: 380 cSt, at: 20 °C, density: 970 kg/m³ }]
-pistons: [{ name: two 1.7, diameter: 11.94 mm, thickness: 2.5 mm, holes: [{ count: 2, diameter: 1.7 mm }] }]
-shocks:
-  - name: short
-    bore: 12 mm
-    shaft: 3 mm
-    stroke: 24 mm
-    oil-volume: 3.2 ml
-    compensator: { kind: air-pocket, volume: 0.9 ml, exponent: 1.4 }
-    closing: { shaft: 0 mm, free-air: 0 ml, temperature: 20 °C }
-    seal: { moving-friction: 0.18 N, breakaway-friction: 0.27 N }
-builds: [{ name: front, shock: short, piston: two 1.7, oil: oil }]
-`;
 const at20 = { temperature: '20 °C' };
 
 /** A sine about a middle, from all the way out on, 2000 rows a second. */
@@ -31,7 +17,7 @@ const sine = (frequency: number, cycles: number, middle = 12, amplitude = 10) =>
       return `${time},${middle - amplitude * Math.cos(2 * Math.PI * frequency * time)}`;
     }),
   ].join('\n');
-const strokeFile = (record: string, zeroAt?: string, text = reference) =>
+const strokeFile = (record: string, zeroAt?: string, text = referenceShock) =>
   readParts(withCourse(text, 'recorded-stroke', { record, ...(zeroAt === undefined ? {} : { zeroAt }) }));
 const groundFile = (record: string, text = fileTexts.demo) =>
   readParts(withCourse(text, 'recorded-ground', { record }));

@@ -31,7 +31,6 @@ function requireDisc(disc: FilmDisc, holes: CoveredHoles): void {
   requireDiscSizes(disc, 'disc');
   requireRecord(holes, 'holes');
   requireCount(holes.count, 'holes.count');
-  requirePositive(holes.diameter, 'holes.diameter', 'm');
   requireCoveredDiameter(holes.diameter, 'holes.diameter');
   const { pitchDiameter, diameter } = holes;
   requirePositive(pitchDiameter, 'holes.pitchDiameter', 'm');

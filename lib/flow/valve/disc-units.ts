@@ -106,7 +106,6 @@ export function requireCoveredDiameter(diameter: number, field: string): void {
 /** Throws unless the sizes of a disc are those of a shim, so that its curve can be computed. */
 export function requireDiscSizes(disc: FilmDisc, field: string): void {
   requireRecord(disc, field);
-  requirePositive(disc.outerDiameter, `${field}.outerDiameter`, 'm');
   // No bore is wider, so no disc is.
   requireWithin(disc.outerDiameter, 1e-4, 0.1, `${field}.outerDiameter`, 'm');
   requirePositive(disc.clampDiameter, `${field}.clampDiameter`, 'm');

@@ -1,4 +1,4 @@
-import { prose } from '../../page/blocks/prose.js';
+import { capital, prose } from '../../page/blocks/prose.js';
 import type { Html } from '../../page/html/html.js';
 import { html } from '../../page/html/html.js';
 import { acceptedText, optionName } from '../../page/parameters/parameter-text.js';
@@ -53,10 +53,6 @@ function framed(id: string, parameter: Parameter, kind: string, inside: Html): E
 function helpText(parameter: Parameter): string {
   const ranged = parameter.kind === 'quantity' || parameter.kind === 'integer';
   return prose(ranged ? `${parameter.help} ${capital(acceptedText(parameter))}.` : parameter.help);
-}
-
-function capital(text: string): string {
-  return `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
 }
 
 function numberControl(

@@ -1,3 +1,4 @@
+import { capital } from '../../page/blocks/prose.js';
 import { type Html, html } from '../../page/html/html.js';
 import { firstCaution, firstGuesses } from '../../parts/first-file.js';
 import type { FirstQuestion } from '../../parts/first-questions.js';
@@ -32,7 +33,7 @@ export function endNodes(
   state: { readonly written: boolean; readonly aside: string },
 ): Html {
   const assumed = made.parts.oils.flatMap(({ assumptions = [] }) => assumptions);
-  const guesses = firstGuesses.map(({ what, how }) => `${upper(what)}: ${how}.`);
+  const guesses = firstGuesses.map(({ what, how }) => `${capital(what)}: ${how}.`);
   const done = state.written
     ? html`<p class="told" id="first-told" role="status">${made.name} is written, and all pages work with it. Save it to keep it: its notes say how to measure the rest.</p>
 <p class="row" id="first-go"><button type="button" id="first-back">Back</button><button type="button" id="first-save">Save ${made.name}</button><a href="#questions">To the questions</a></p>`
@@ -45,8 +46,4 @@ ${done}
 <h2 id="first-guessed">Guessed until you measure it</h2>
 <ul id="first-guesses">${[...assumed, ...guesses].map((text) => html`<li>${text}</li>`)}</ul>
 <details id="first-file-text"><summary>The file</summary><pre class="lines" role="region" aria-label="The parts file" tabindex="0">${made.text}</pre></details>`;
-}
-
-function upper(text: string): string {
-  return text.slice(0, 1).toUpperCase() + text.slice(1);
 }

@@ -4,6 +4,7 @@ import type { PartsFile } from '../../parts/parts-file.js';
 import { fileText } from '../../parts/source/file-text.js';
 import { elementIn } from '../document/element-in.js';
 import { domNodes } from '../document/patch.js';
+import { chosenFile } from './chosen-file.js';
 import { courseAdded } from './file-edits.js';
 
 /** The form for a recording of travel or of the ground. */
@@ -31,16 +32,13 @@ export function courseForm(key: CourseKey, edited: (change: () => PartsFile) => 
   let shown: PartsFile | undefined;
   let made: { readonly file: PartsFile; readonly said: string } | undefined;
   file.addEventListener('change', async () => {
-    const [chosen] = file.files ?? [];
     const before = shown;
+    const chosen = await chosenFile(file);
     if (chosen === undefined || before === undefined) return;
-    const bytes = new Uint8Array(await chosen.arrayBuffer());
-    // The same file can be chosen again after it was changed on disk.
-    file.value = '';
     const zeroAt = zero?.value.trim() ?? '';
     told.textContent = '';
     edited(() => {
-      const record = fileText(bytes, chosen.name);
+      const record = fileText(chosen.bytes, chosen.name);
       const next = courseAdded(before, key, { record, ...(zeroAt === '' ? {} : { zeroAt }) });
       made = {
         file: next,

@@ -3,6 +3,7 @@ import type { PartsFile } from '../../parts/parts-file.js';
 import { fileText } from '../../parts/source/file-text.js';
 import { elementIn } from '../document/element-in.js';
 import { domNodes } from '../document/patch.js';
+import { chosenFile } from './chosen-file.js';
 import { dynoAdded } from './file-edits.js';
 
 /** The form for a dyno file. */
@@ -26,12 +27,9 @@ export function dynoForm(edited: (change: () => PartsFile) => void): DynoForm {
   const written = (id: 'shock' | 'temperature' | 'zero'): string =>
     elementIn(element, `input#dyno-${id}`).value.trim();
   file.addEventListener('change', async () => {
-    const [chosen] = file.files ?? [];
     const before = shown;
+    const chosen = await chosenFile(file);
     if (chosen === undefined || before === undefined) return;
-    const bytes = new Uint8Array(await chosen.arrayBuffer());
-    // The same file can be chosen again after it was changed on disk.
-    file.value = '';
     const [shock, zeroAt] = [written('shock'), written('zero')];
     const entry = {
       build: build.value,
@@ -41,7 +39,7 @@ export function dynoForm(edited: (change: () => PartsFile) => void): DynoForm {
     };
     told.textContent = '';
     edited(() => {
-      const next = dynoAdded(before, { ...entry, record: fileText(bytes, chosen.name) });
+      const next = dynoAdded(before, { ...entry, record: fileText(chosen.bytes, chosen.name) });
       const said = `${chosen.name} is the last of the measurements; choose its shock in the settings, and save the parts file to keep it.`;
       made = { file: next, said };
       return next;

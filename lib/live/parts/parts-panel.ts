@@ -4,6 +4,7 @@ import type { PartsFile } from '../../parts/parts-file.js';
 import { elementIn } from '../document/element-in.js';
 import { saveFile } from '../document/leave.js';
 import { domNodes } from '../document/patch.js';
+import { chosenFile } from './chosen-file.js';
 import { courseForm } from './course-form.js';
 import { dynoForm } from './dyno-form.js';
 import { partForm } from './part-form.js';
@@ -70,10 +71,8 @@ export function partsPanel(
   element.addEventListener('toggle', showForm);
   const file = elementIn(element, 'input#parts-open');
   file.addEventListener('change', async () => {
-    const [chosen] = file.files ?? [];
-    // The same file can be chosen again after it was changed on disk.
-    if (chosen !== undefined) opened(chosen.name, new Uint8Array(await chosen.arrayBuffer()));
-    file.value = '';
+    const chosen = await chosenFile(file);
+    if (chosen !== undefined) opened(chosen.name, chosen.bytes);
   });
   const [save, original, forget] = element.querySelectorAll('.file button');
   save?.addEventListener('click', () => {

@@ -1,3 +1,4 @@
+import { median } from './median.js';
 import type { RecordedCourse } from './read-course.js';
 
 /** A step so many times the usual one is a gap. */
@@ -10,9 +11,6 @@ export interface Gap {
   /** [s] */
   readonly length: number;
 }
-
-const median = (values: readonly number[]): number =>
-  values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0;
 
 /** The longest stretch that is much longer than the usual step, while the length changes; undefined where there is none. */
 export function longestGap({ times, values }: RecordedCourse): Gap | undefined {

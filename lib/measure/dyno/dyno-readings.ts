@@ -3,6 +3,7 @@ import { InputError } from '../../base/input-error.js';
 import { madeWith, requireShape, type Shape } from '../../base/shape.js';
 import type { SteadyShock } from '../model/shock-law.js';
 import type { ForceReading } from '../reading/reading.js';
+import { median } from './median.js';
 import type { DynoRecord } from './read-dyno.js';
 import { dynoRecordShape } from './read-dyno.js';
 import { smoothStroke } from './smooth-stroke.js';
@@ -41,10 +42,6 @@ const farFromParts = 30;
 const oneSpeed = 1.2;
 /** Samples each side of the middle of a window: short against a stroke, long against the noise of travel. */
 const halfWidth = 3;
-
-function median(values: readonly number[]): number {
-  return [...values].sort((first, second) => first - second)[Math.floor(values.length / 2)] ?? Number.NaN;
-}
 
 interface Sample {
   readonly time: number;

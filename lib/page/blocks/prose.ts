@@ -17,6 +17,9 @@ const numberBeforeUnit = new RegExp(
   'gu',
 );
 
+/** The same text with its first letter large. */
+export const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
+
 /** A sentence whose numbers stay on one line with their units. */
 export function prose(text: string): string {
   return text.replaceAll(numberBeforeUnit, '$1\u00a0');
