@@ -73,6 +73,16 @@ function outcomes(build: Build, temperature: number, ground: RecordedCourse): re
   });
 }
 
+/** Less than this [m] nobody sees. */
+const seen = 1e-4;
+
+/** Whether a ride holds the shaft further in than it stands at rest. */
+function packing({ meanTravel, restTravel }: CornerOutcome): string {
+  const deeper = meanTravel - restTravel;
+  if (Math.abs(deeper) < seen) return 'it neither packs down nor rides up';
+  return `it ${deeper > 0 ? 'packs down' : 'rides up'} by ${millimetres(Math.abs(deeper))}`;
+}
+
 /** A build that is driven over the ground that somebody measured. */
 export function groundAnswer(build: Build, temperature: number, ground: RecordedCourse): GroundAnswer {
   requireGround(ground);
@@ -127,7 +137,7 @@ export function groundAnswer(build: Build, temperature: number, ground: Recorded
         kind: 'list',
         items: [
           `The tyre presses on the ground with ${newtons(own.meanTyreForce)} on the mean and ${newtons(own.largestTyreForce.value)} at most; it swings about the mean by ${newtons(own.tyreForceSpread)} (root of the mean square): the less, the more grip.`,
-          `The shaft goes in with up to ${shaftSpeed(own.fastestCompression.value)} and comes out with up to ${shaftSpeed(-own.fastestRebound.value)}. On the mean it is ${millimetres(own.meanTravel)} in, at rest ${millimetres(own.restTravel)}: ${own.meanTravel > own.restTravel ? 'it packs down' : 'it rides up'} by ${millimetres(Math.abs(own.meanTravel - own.restTravel))}.`,
+          `The shaft goes in with up to ${shaftSpeed(own.fastestCompression.value)} and comes out with up to ${shaftSpeed(-own.fastestRebound.value)}. On the mean it is ${millimetres(own.meanTravel)} in, at rest ${millimetres(own.restTravel)}: ${packing(own)}.`,
         ],
       },
     ],

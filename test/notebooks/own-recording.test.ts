@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { pageFigures } from '../../lib/page/index.js';
 import { withCourse } from '../../lib/parts/course-entry.js';
 import { readParts } from '../../lib/parts/index.js';
 import { notebook as benchStroke } from '../../notebooks/bench-stroke.js';
@@ -125,6 +126,25 @@ describe('own ground on landing', () => {
     expect(hard).toBeGreaterThan(2 * softly);
     expect(bump(25).answer).toMatch(/the wheel leaves the ground/u);
     expect(bump(2).answer).toContain('the wheel stays on the ground');
+  });
+
+  test('packs down or rides up as the drawn travel says', () => {
+    const said = (...rows: readonly (readonly [number, number])[]) => {
+      const page = pageOf(landing, groundFile(ground(...rows)));
+      const { chart } = pageFigures(page).find(({ id }) => id === 'ground-travel') ?? {};
+      const series = chart?.kind === 'line' ? chart.shows.series : [];
+      const travel = (series.find(({ name }) => name === 'shaft')?.points ?? []).map(({ y }) => y);
+      return { text: wordsOf(page), mean: travel.reduce((sum, one) => sum + one, 0) / travel.length };
+    };
+    const atRest = said([0, 0], [0.5, 0], [1, 0]).mean;
+    expect(said([0, 0], [0.5, 0], [1, 0]).text).toContain('it neither packs down nor rides up');
+    // A step up throws the body up; down one the body falls and sinks in.
+    const up = said([0, 0], [0.5, 0], [0.52, 60], [0.8, 60]);
+    expect(up.mean).toBeLessThan(atRest - 1e-3);
+    expect(up.text).toContain('it rides up by');
+    const down = said([0, 8], [0.1, 8], [0.12, 0], [0.2, 0]);
+    expect(down.mean).toBeGreaterThan(atRest + 1e-4);
+    expect(down.text).toContain('it packs down by');
   });
 
   test('ground beyond reason is refused by its row, and without ground the page says nothing of it', () => {

@@ -1,9 +1,13 @@
 import { expect, test } from 'vitest';
 import type { Block } from '../../lib/page/blocks/block.js';
 import { type Notebook, readParameterValues } from '../../lib/page/index.js';
+import { withCourse } from '../../lib/parts/course-entry.js';
+import { readParts } from '../../lib/parts/index.js';
 import { listNotebooks } from '../../lib/runner/build/notebook-list.js';
+import { notebook as benchStroke } from '../../notebooks/bench-stroke.js';
+import { notebook as landing } from '../../notebooks/landing.js';
 import { realNotebooks } from '../live/notebook-folders.js';
-import { files } from './answers.js';
+import { files, fileTexts } from './answers.js';
 
 // What each page says with the demo parts, as somebody read it and let it stand: a word in a file of `words/` that is not true is a fault, and so is
 // one that changes unread. Numbers stand as #: they are worked out apart from the pages in the tests beside this one. `npm run quick -- -u` writes
@@ -28,10 +32,10 @@ function masked(text: string): string {
     .trim();
 }
 
-function saidBy({ title, question, parameters, run }: Notebook): string {
+function saidBy({ title, question, parameters, run }: Notebook, parts = files.demo): string {
   const settings = Object.values(parameters).flatMap(({ label, help }) => [label, help]);
-  const values = readParameterValues(parameters, {}, files.demo);
-  const page = run(files.demo, values);
+  const values = readParameterValues(parameters, {}, parts);
+  const page = run(parts, values);
   const blocks = page.blocks.flatMap((block: Block) => ['', ...textsOf(block)]);
   const lines = [title, question, '', page.answer, '', ...settings, ...blocks, '', ...page.sources].map(
     masked,
@@ -42,4 +46,27 @@ function saidBy({ title, question, parameters, run }: Notebook): string {
 
 test.each(await listNotebooks(realNotebooks))('$name says what was read', async (notebook) => {
   await expect(saidBy(notebook)).toMatchFileSnapshot(`words/${notebook.name}.txt`);
+});
+
+/** Three seconds of an invented shake, from rest to rest, 100 rows a second. */
+const shaken = (name: string, middle: number, amplitude: number) =>
+  [
+    `time (s),${name} (mm)`,
+    ...Array.from({ length: 301 }, (_, row) => {
+      const swing = Math.sin((row / 300) * Math.PI) ** 2 * Math.sin((row / 300) * 18 * Math.PI);
+      return `${row / 100},${(middle + amplitude * swing).toFixed(4)}`;
+    }),
+  ].join('\n');
+
+test.each([
+  {
+    file: 'bench-stroke-recorded',
+    notebook: benchStroke,
+    key: 'recorded-stroke',
+    record: shaken('travel', 12, 11),
+  },
+  { file: 'landing-recorded', notebook: landing, key: 'recorded-ground', record: shaken('height', 0, 12) },
+] as const)('$file says what was read', async ({ file, notebook, key, record }) => {
+  const parts = readParts(withCourse(fileTexts.demo, key, { record }));
+  await expect(saidBy(notebook, parts)).toMatchFileSnapshot(`words/${file}.txt`);
 });
