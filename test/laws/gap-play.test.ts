@@ -124,3 +124,20 @@ describe('pressure drop of a piston with play', () => {
     expect(() => playOfPiston(sampleModel(), 0)).toThrow('speed must be other than 0 m/s');
   });
 });
+
+test('moves a piston by what docs/piston.md says', () => {
+  const { damper } = sampleModel();
+  const moved = (height: number, speed: number): readonly number[] => {
+    const holes = [{ count: 2, diameter: 0.0017 }];
+    const piston = { diameter: 0.012 - 2 * height, thickness: 0.0025, holes, eccentricity: 0 };
+    const model = damperModel(
+      { ...damper, bore: 0.012, piston },
+      { kinematicViscosity: 380e-6, density: 970 },
+    );
+    const { more, less } = playOfPiston(model, speed);
+    return [more, less].map((part) => Number((100 * part).toFixed(1)));
+  };
+  expect(moved(0.03e-3, -0.3)).toEqual([0, -0.1]);
+  expect(moved(0.1e-3, -0.03)).toEqual([0.7, -1.6]);
+  expect(moved(0.1e-3, -0.3)).toEqual([1.2, -2.8]);
+});

@@ -71,7 +71,7 @@ describe('how often the interval holds the truth', () => {
       if ((off[1] ?? 9) < scatter) held['friction by scatter']++;
     }
     requireCoverage(held);
-  }, 60_000);
+  });
 
   test('B: eight unknowns drawn from their priors, shared errors among them, and the force at three speeds', () => {
     const { observations } = checkRow<{ observations: RowObservation[] }, unknown>('shock-B-fit').inputs;
@@ -113,5 +113,5 @@ describe('how often the interval holds the truth', () => {
       });
     }
     requireCoverage(held);
-  }, 60_000);
+  });
 });

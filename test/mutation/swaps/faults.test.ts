@@ -22,5 +22,6 @@ test('a comparison, a sign and a bound are turned, in code and in a place of a t
 
 test('a name, a path, a comment and a sign in a text stay as they are', () => {
   expect(made("import { more } from './more.js'; // more or less")).toEqual([]);
+  expect(made("import * as less from './less.js';")).toEqual([]);
   expect(made("/** more */ const more = 'a + b';")).toEqual([]);
 });

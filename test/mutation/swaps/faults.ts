@@ -62,7 +62,7 @@ const codeSwaps = new Map([
 ]);
 
 const token =
-  /\/\/.*|\/\*[\s\S]*?\*\/|'(?:[^'\\\n]|\\.)*'|`|\$\{|[{}]| (?:<=?|>=?|===|!==|[+\-*/]|&&|\|\|) |Math\.(?:max|min)\(/gu;
+  /\/\/.*|\/\*[\s\S]*?\*\/| \* as |'(?:[^'\\\n]|\\.)*'|`|\$\{|[{}]| (?:<=?|>=?|===|!==|[+\-*/]|&&|\|\|) |Math\.(?:max|min)\(/gu;
 
 /** All faults that one slip makes of a source text: a word for its opposite, a comparison, a sign. Imports and comments have none. */
 export function faultsOf(file: string, source: string): readonly Fault[] {
