@@ -41,6 +41,8 @@ describe('piston', () => {
     fc.assert(
       fc.property(pistonInBore, anyFluid, anyDrop, ([bore, piston], fluid, drop) => {
         const areaRatio = totalHoleArea(piston) / ((Math.PI / 4) * bore * bore);
+        // What a single hole is accepted with.
+        fc.pre(areaRatio <= 0.99);
         const alone = piston.holes.map(
           ({ count, diameter }) =>
             count * holeFlow({ diameter, length: piston.thickness, areaRatio }, fluid, drop),

@@ -37,6 +37,8 @@ describe('oil and gas', () => {
         if (chambers.gasRoomLeft(travel, room) < 1e-8 || chambers.oilLeft(travel, 0) < 2 * room) return;
         const pressures = emptyPressures();
         chambers.evaluate(travel, room, false, pressures);
+        // Nor oil pulled below vacuum: a cavity has opened before.
+        if (pressures.far <= 0) return;
         const far = (shock.farVolume + chambers.farArea * travel) / oilExpansion(shock.oil, pressures.far);
         // What the gas has given up at that pressure, by its own law.
         const given = 9e-7 * (1 - (101_325 / pressures.near) ** (1 / 1.4));

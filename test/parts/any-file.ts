@@ -17,7 +17,10 @@ function size(minMillimetres: number, maxMillimetres: number): fc.Arbitrary<stri
 
 const name = fc
   .string({ unit: 'grapheme', minLength: 1, maxLength: 40 })
-  .filter((candidate) => candidate.trim() === candidate && candidate.length <= 80);
+  .filter(
+    (candidate) =>
+      candidate.trim() === candidate && candidate.length <= 80 && !/[\u2028\u2029]/u.test(candidate),
+  );
 
 const viscosity = fc.oneof(text(50, 20_000, 'cSt'), text(0.5, 200, 'St'), text(50e-6, 0.02, 'm²/s'));
 const temperature = fc.oneof(text(0, 60, '°C'), text(32, 140, '°F'), text(273.15, 333.15, 'K'));
