@@ -76,7 +76,12 @@ export const notebook = defineNotebook({
         ...(recorded === undefined
           ? [
               { kind: 'figure', figure: forceTravelFigure(all) } as const,
-              shockAtWork(own.moving, own.result.trace, { id: 'at-work', title: 'The shock at work' }),
+              shockAtWork(own.moving, own.result.trace, {
+                id: 'at-work',
+                title: 'The shock at work',
+                largestTravel: build.shock.stroke / 2 + amplitude,
+                largestForce: own.result.largestForce.value,
+              }),
               {
                 kind: 'figure',
                 figure: wave === 'sine' ? forceVelocityFigure(all, asked) : forceTimeFigure(all),

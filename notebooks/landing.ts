@@ -121,7 +121,8 @@ export const notebook = defineNotebook({
 });
 
 /** The first part of the landing, drawn: until the shaft has gone in and come out again. */
-function atWork({ moving, outcome: { trace } }: Landed, bumpStop: number): MotionBlock {
+function atWork({ moving, outcome }: Landed, bumpStop: number): MotionBlock {
+  const { trace, largestTravel, largestShockForce } = outcome;
   const shown = Math.ceil((drawnTime / (trace.times.at(-1) ?? 1)) * (trace.times.length - 1)) + 1;
   const first = (values: Float64Array) => values.slice(0, shown);
   return shockAtWork(
@@ -135,7 +136,12 @@ function atWork({ moving, outcome: { trace } }: Landed, bumpStop: number): Motio
       shaftPressures: first(trace.shaftPressures),
       cavities: first(trace.cavities),
     },
-    { id: 'at-work', title: 'The shock at work, from the touch on' },
+    {
+      id: 'at-work',
+      title: 'The shock at work, from the touch on',
+      largestTravel: largestTravel.value,
+      largestForce: largestShockForce.value,
+    },
     bumpStop,
   );
 }

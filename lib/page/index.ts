@@ -20,6 +20,7 @@ export type { RevealBlock, RevealedBlock } from './blocks/reveal.js';
 export type { Pictures } from './html/block-html.js';
 export { pageJson, pageTables, tableCsv } from './html/export.js';
 export type { EmbeddedFont } from './html/html-document.js';
+export { motionPicture } from './html/motion-picture.js';
 export type { Notice, Provenance } from './html/page-footer.js';
 export type { Program } from './html/program.js';
 export { type PageContent, renderHtml } from './html/render-html.js';

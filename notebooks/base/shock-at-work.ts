@@ -17,42 +17,44 @@ interface Course {
 /** Frames of a drawing at most. */
 const mostFrames = 200;
 
-/** The computed motion of a build as a drawing to scale. */
+/** The computed motion of a build as a drawing to scale; its words take the largest travel and force of the whole motion, not of a frame. */
 export function shockAtWork(
   { shock, assembled, build }: MovingBuild,
   course: Course,
-  words: { readonly id: string; readonly title: string },
+  words: {
+    readonly id: string;
+    readonly title: string;
+    readonly largestTravel: number;
+    readonly largestForce: number;
+  },
   bumpStop?: number,
 ): MotionBlock {
-  const stride = Math.ceil(course.times.length / mostFrames);
+  const { id, title, largestTravel, largestForce } = words;
   const at = (values: Float64Array, index: number): number => values[index] ?? 0;
-  const frames = Array.from(
-    { length: Math.floor((course.times.length - 1) / stride) + 1 },
-    (_, place): MotionFrame => {
-      const index = place * stride;
-      return {
-        time: at(course.times, index),
-        travel: at(course.travels, index),
-        speed: at(course.speeds, index),
-        force: at(course.forces, index),
-        blindPressure: at(course.blindPressures, index),
-        shaftPressure: at(course.shaftPressures, index),
-        cavity: at(course.cavities, index),
-      };
-    },
+  const moments = Array.from(
+    course.times,
+    (time, index): MotionFrame => ({
+      time,
+      travel: at(course.travels, index),
+      speed: at(course.speeds, index),
+      force: at(course.forces, index),
+      blindPressure: at(course.blindPressures, index),
+      shaftPressure: at(course.shaftPressures, index),
+      cavity: at(course.cavities, index),
+    }),
   );
-  const extreme = (of: (frame: MotionFrame) => number): number =>
-    frames.reduce((best, frame, index) => (of(frame) > of(frames[best] ?? frame) ? index : best), 0);
-  const hardest = extreme(({ force }) => force);
-  const torn = extreme(({ cavity }) => cavity);
-  const deepest = extreme(({ travel }) => travel);
-  const fastestOut = extreme(({ speed }) => -speed);
-  const frame = (index: number) => frames[index] ?? frames[0];
+  const stride = Math.ceil(moments.length / mostFrames);
+  const extreme = (of: (moment: MotionFrame) => number): MotionFrame[] =>
+    moments
+      .slice(0, 1)
+      .map((first) => moments.reduce((best, one) => (of(one) > of(best) ? one : best), first));
+  const still = (label: string, of: (moment: MotionFrame) => number) =>
+    extreme(of).map((frame) => ({ frame, label }));
   const chosen: MotionBlock['stills'] = [
-    { frame: hardest, label: 'Where it pushes hardest' },
-    ...((frame(torn)?.cavity ?? 0) > 0 ? [{ frame: torn, label: 'The largest cavity' }] : []),
-    { frame: deepest, label: 'All the way in' },
-    { frame: fastestOut, label: 'As it comes out fastest' },
+    ...still('About where it pushes hardest', ({ force }) => force),
+    ...still('The largest cavity', ({ cavity }) => cavity).filter(({ frame }) => frame.cavity > 0),
+    ...still('All the way in', ({ travel }) => travel),
+    ...still('As it comes out fastest', ({ speed }) => -speed),
   ];
   const mixed = shock.layout === 'mixed';
   const { bore, shaftDiameter, piston, stroke } = assembled.damper;
@@ -64,8 +66,9 @@ export function shockAtWork(
       : Math.max(0, shock.oil.volume - onBlindSide + shock.gas.capacity) / annulus;
   return {
     kind: 'motion',
-    ...words,
-    alt: `A cut along ${build.name}, to scale, its walls and ends only sketched: at most ${millimetres(frame(deepest)?.travel ?? 0)} in, pushing with ${newtons(frame(hardest)?.force ?? 0)} at the hardest. The darker the oil, the higher its pressure.`,
+    id,
+    title,
+    alt: `A cut along ${build.name}, to scale, its walls and ends only sketched: at most ${millimetres(largestTravel)} in, pushing with ${newtons(largestForce)} at the hardest. The darker the oil, the higher its pressure.`,
     shock: {
       bore,
       shaftDiameter,
@@ -80,7 +83,7 @@ export function shockAtWork(
       clearance,
       ...(bumpStop === undefined ? {} : { bumpStop }),
     },
-    frames,
+    frames: moments.filter((_, index) => index % stride === 0),
     stills: joined(chosen),
   };
 }

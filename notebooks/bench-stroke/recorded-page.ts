@@ -54,7 +54,12 @@ export function recordedAnswer(build: Build, temperature: number, stroke: Record
     blocks: [
       { kind: 'figure', figure: forceFigure(all) },
       { kind: 'figure', figure: travelFigure(own) },
-      shockAtWork(own.moving, trace, { id: 'recorded-at-work', title: 'The shock at work, as recorded' }),
+      shockAtWork(own.moving, trace, {
+        id: 'recorded-at-work',
+        title: 'The shock at work, as recorded',
+        largestTravel: deepest,
+        largestForce: own.ride.largestForce.value,
+      }),
       { kind: 'list', items: [cavitySentence(own)] },
       {
         kind: 'table',

@@ -15,7 +15,7 @@ export function drivenAtWork(build: Build, temperature: number, speed: number): 
   const amplitude = (driven * stroke) / 2;
   try {
     const moving = movingBuild(build, temperature);
-    const { trace } = benchStroke(
+    const { trace, largestForce } = benchStroke(
       moving.shock,
       { kind: 'triangle', middle: stroke / 2, amplitude, frequency: speed / (4 * amplitude), cycles: 1 },
       { parts: 160, tolerance: 1e-4 },
@@ -24,6 +24,8 @@ export function drivenAtWork(build: Build, temperature: number, speed: number): 
       shockAtWork(moving, trace, {
         id: 'at-work',
         title: `Driven in and out once at ${shaftSpeed(speed)}, as a bench would`,
+        largestTravel: stroke / 2 + amplitude,
+        largestForce: largestForce.value,
       }),
     ];
   } catch (error) {

@@ -81,6 +81,14 @@ describe('landing', () => {
     expect(Math.abs(1000 * deepest - travelIn(page.answer))).toBeLessThan(0.5);
     expect(block.stills.map(({ label }) => label).join('; ')).toMatch(/the largest cavity/iu);
     expect(new Set(block.stills.map(({ frame }) => frame)).size).toBe(block.stills.length);
+    // The caption has the number of the figure; the still is the nearest of the moments.
+    const figures = page.blocks.flatMap((one) => (one.kind === 'figure' ? [one.figure] : []));
+    const [, peak] =
+      /at most ([\d.]+) N out/u.exec(figures.find(({ id }) => id === 'force')?.alt ?? '') ?? [];
+    expect(block.alt).toContain(`pushing with ${peak} N at the hardest`);
+    const hardest = Math.max(...block.stills.map(({ frame }) => frame.force));
+    expect(Math.abs(hardest / Number(peak) - 1)).toBeLessThan(0.01);
+    expect(hardest).toBeGreaterThanOrEqual(Math.max(...block.frames.map(({ force }) => force)));
   });
 
   test('warmer oil goes further in', () => {

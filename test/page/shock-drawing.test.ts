@@ -3,6 +3,7 @@ import type { DrawnShock, MotionFrame } from '../../lib/page/blocks/motion.js';
 import type { HtmlElement } from '../../lib/page/html/html.js';
 import { htmlText } from '../../lib/page/html/html-text.js';
 import { motionHtml } from '../../lib/page/html/motion-html.js';
+import { motionPicture } from '../../lib/page/html/motion-picture.js';
 import { direction, force, sectionsOf, shockDrawing } from '../../lib/page/html/shock-drawing.js';
 
 // Bore 12 mm and shaft 4 mm: areas 36 π and 4 π mm², so that volumes below are easy by hand.
@@ -100,6 +101,33 @@ describe('a shock drawn to scale', () => {
     expect(force(3)).toBe('pushes out with 3.0 N');
   });
 
+  test('stills as one picture: each below the other within its height, its words escaped, seen by who sees nothing', () => {
+    const squeezed = { ...rest, time: 0.016, travel: 0.009, force: 48 };
+    const picture = motionPicture({
+      kind: 'motion',
+      id: 'at-work',
+      title: 'Tight & quick',
+      alt: 'It moves in 9 mm.',
+      shock,
+      frames: [rest, squeezed],
+      stills: [
+        { frame: rest, label: 'At the start' },
+        { frame: squeezed, label: 'Deepest' },
+      ],
+    });
+    expect(picture).toContain('aria-labelledby="at-work-title" aria-describedby="at-work-desc"');
+    expect(picture).toContain('<title id="at-work-title">Tight &amp; quick</title>');
+    expect(picture).toContain('<desc id="at-work-desc">It moves in 9 mm.</desc>');
+    const headings = [...picture.matchAll(/font-weight="600">([^<]*)</gu)].map(([, words]) => words);
+    expect(headings).toEqual(['Tight &amp; quick', 'At the start, 0\u00a0ms', 'Deepest, 16\u00a0ms']);
+    const tops = [...picture.matchAll(/translate\(0,([\d.]+)\)/gu)].map(([, top]) => Number(top));
+    // By hand: 33 mm inside, walls of 1.2 mm, 20 mm of stroke, stop and shaft of 9 mm, in 676 px; the body of 12 mm has two walls.
+    const one = 20 + (2 * 1.2 + 12) * (676 / (33 + 2.4 + 20 + 9)) + 40;
+    expect((tops[1] ?? 0) - (tops[0] ?? 0)).toBeCloseTo(one + 26, 1);
+    expect(Number(/ height="(\d+)"/u.exec(picture)?.[1])).toBe(Math.ceil((tops[1] ?? 0) + one));
+    expect(picture.match(/mm in, /gu)).toHaveLength(2);
+  });
+
   test('a page without scripts has the stills', () => {
     const markup = htmlText(
       motionHtml({
@@ -109,7 +137,7 @@ describe('a shock drawn to scale', () => {
         alt: 'It moves.',
         shock,
         frames: [rest, { ...rest, time: 0.1, travel: 0.01 }],
-        stills: [{ frame: 1, label: 'Half in' }],
+        stills: [{ frame: { ...rest, time: 0.1, travel: 0.01 }, label: 'Half in' }],
       }),
     );
     expect(markup.match(/<svg /gu)).toHaveLength(2);

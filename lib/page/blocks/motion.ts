@@ -83,8 +83,8 @@ export interface MotionBlock {
   readonly shock: DrawnShock;
   /** At equal times, 2 or more. */
   readonly frames: readonly MotionFrame[];
-  /** The frames that stand for the whole, by their places, each with what it shows. */
-  readonly stills: readonly { readonly frame: number; readonly label: string }[];
+  /** The moments that stand for the whole, each with what it shows; they may lie between the frames. */
+  readonly stills: readonly { readonly frame: MotionFrame; readonly label: string }[];
 }
 
 /** Form of {@link MotionBlock}. */
@@ -95,5 +95,5 @@ export const motionBlockShape: Shape = {
   alt: someText,
   shock: drawnShockShape,
   frames: listOf(motionFrameShape),
-  stills: listOf({ frame: '', label: someText }),
+  stills: listOf({ frame: motionFrameShape, label: someText }),
 };

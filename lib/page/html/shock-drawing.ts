@@ -13,6 +13,9 @@ const shaftBeyond = 6e-3;
 const wall = 1.2e-3;
 const stopLength = 3e-3;
 
+/** Room above the body, for words [px]. */
+const top = 20;
+
 /** Pressure that is drawn in full colour [Pa]. */
 const darkest = 6e5;
 
@@ -26,7 +29,10 @@ export interface Sections {
 }
 
 /** Where everything is: volumes are those of the frame, so that nothing drawn is lost or won. */
-export function sectionsOf(shock: DrawnShock, { travel, cavity }: MotionFrame): Sections {
+export function sectionsOf(
+  shock: DrawnShock,
+  { travel, cavity }: Pick<MotionFrame, 'travel' | 'cavity'>,
+): Sections {
   const { bore, shaftDiameter, pistonThickness, gasAt, gasVolume, oilVolume, clearance } = shock;
   const boreArea = (Math.PI / 4) * bore ** 2;
   const shaftArea = (Math.PI / 4) * shaftDiameter ** 2;
@@ -53,19 +59,29 @@ export function sectionsOf(shock: DrawnShock, { travel, cavity }: MotionFrame): 
   };
 }
 
+/** Width and height of a drawing [px], and pixels for a metre. */
+export function drawingSize(
+  shock: DrawnShock,
+  layout: keyof typeof widths,
+): { readonly width: number; readonly height: number; readonly scale: number } {
+  const width = widths[layout];
+  // Only gas and cavity change on the way.
+  const { inside } = sectionsOf(shock, { travel: 0, cavity: 0 });
+  const scale = (width - 4) / (inside + 2 * wall + shock.stroke + stopLength + shaftBeyond);
+  const lines = layout === 'narrow' ? 56 : 40;
+  return { width, height: rounded(top + (2 * wall + shock.bore) * scale + lines), scale };
+}
+
 /** The drawing of a frame at one width: a cut along the axis, to scale, with pressures by shade and number. */
 export function shockDrawing(
   shock: DrawnShock,
   frame: MotionFrame,
   layout: keyof typeof widths,
 ): HtmlElement {
-  const width = widths[layout];
+  const { width, height, scale } = drawingSize(shock, layout);
   const sections = sectionsOf(shock, frame);
   const { inside, gas, piston, cavity } = sections;
-  const whole = inside + 2 * wall + shock.stroke + stopLength + shaftBeyond;
-  const scale = (width - 4) / whole;
   const bodyHeight = shock.bore * scale;
-  const top = 20;
   const middle = top + wall * scale + bodyHeight / 2;
   const x = (place: number): number => 2 + (wall + place) * scale;
   const box = (from: number, to: number, height: number, attributes: Attributes): HtmlElement =>
@@ -123,7 +139,7 @@ export function shockDrawing(
   return {
     tag: 'svg',
     attributes: {
-      viewBox: `0 0 ${width} ${rounded(below + (layout === 'narrow' ? 40 : 24))}`,
+      viewBox: `0 0 ${width} ${height}`,
       width: `${width}`,
       'aria-hidden': 'true',
       'font-family': 'Inter, Helvetica, Arial, sans-serif',

@@ -1,6 +1,8 @@
 import {
+  allBlocks,
   contentHash,
   type EmbeddedFont,
+  motionPicture,
   type Notebook,
   type Notice,
   type Page,
@@ -119,7 +121,10 @@ async function filesOf(
   files.set(`${name}.html`, await renderHtml({ ...content, fonts }));
   files.set(`${name}.json`, pageJson(content));
   for (const [id, table] of pageTables(content.page)) files.set(`${id}.csv`, tableCsv(table));
-  for (const [id, { wide }] of content.pictures) {
+  const stills = allBlocks(content.page).flatMap((block) =>
+    block.kind === 'motion' ? [[block.id, { wide: motionPicture(block) }] as const] : [],
+  );
+  for (const [id, { wide }] of [...content.pictures, ...stills]) {
     files.set(`${id}.svg`, wide);
     files.set(`${id}.png`, svgToPng(wide));
   }
