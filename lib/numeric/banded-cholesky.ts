@@ -15,10 +15,8 @@ export function factorBand(matrix: Float64Array, size: number, width: number): v
       const columnStart = column * width + width - 1 - column;
       const from = Math.max(first, column - width + 1);
       const rest =
-        (matrix[rowStart + column] ?? 0) -
-        dot(matrix, rowStart + from, matrix, columnStart + from, column - from);
-      matrix[rowStart + column] =
-        column === row ? Math.sqrt(rest) : rest / (matrix[columnStart + column] ?? 1);
+        matrix[rowStart + column]! - dot(matrix, rowStart + from, matrix, columnStart + from, column - from);
+      matrix[rowStart + column] = column === row ? Math.sqrt(rest) : rest / matrix[columnStart + column]!;
     }
   }
 }
@@ -35,7 +33,7 @@ export function solveLower(
     const first = Math.max(0, row - width + 1);
     const rowStart = row * width + width - 1 - row;
     const known = dot(factor, rowStart + first, x, from + first, row - first);
-    x[from + row] = ((x[from + row] ?? 0) - known) / (factor[rowStart + row] ?? 1);
+    x[from + row] = (x[from + row]! - known) / factor[rowStart + row]!;
   }
 }
 
@@ -50,10 +48,10 @@ export function solveBand(
   solveLower(factor, size, width, x, from);
   for (let row = size - 1; row >= 0; row--) {
     const rowStart = row * width + width - 1 - row;
-    const value = (x[from + row] ?? 0) / (factor[rowStart + row] ?? 1);
+    const value = x[from + row]! / factor[rowStart + row]!;
     x[from + row] = value;
     for (let column = Math.max(0, row - width + 1); column < row; column++) {
-      x[from + column] = (x[from + column] ?? 0) - value * (factor[rowStart + column] ?? 0);
+      x[from + column] = x[from + column]! - value * factor[rowStart + column]!;
     }
   }
 }

@@ -8,7 +8,7 @@ export function inverseMatrix(matrix: Float64Array, size: number): Float64Array 
   for (let column = 0; column < size; column++) {
     let pivot = column;
     for (let row = column + 1; row < size; row++) {
-      const larger = Math.abs(left[row * size + column] ?? 0) > Math.abs(left[pivot * size + column] ?? 0);
+      const larger = Math.abs(left[row * size + column]!) > Math.abs(left[pivot * size + column]!);
       if (larger) pivot = row;
     }
     for (const half of [left, right]) {
@@ -17,13 +17,13 @@ export function inverseMatrix(matrix: Float64Array, size: number): Float64Array 
       half.copyWithin(column * size, pivot * size, (pivot + 1) * size);
       half.set(kept, pivot * size);
     }
-    const scale = 1 / (left[column * size + column] ?? 0);
+    const scale = 1 / left[column * size + column]!;
     for (let index = column * size; index < (column + 1) * size; index++) {
-      left[index] = (left[index] ?? 0) * scale;
-      right[index] = (right[index] ?? 0) * scale;
+      left[index] = left[index]! * scale;
+      right[index] = right[index]! * scale;
     }
     for (let row = 0; row < size; row++) {
-      const factor = left[row * size + column] ?? 0;
+      const factor = left[row * size + column]!;
       if (row === column || factor === 0) continue;
       addScaled(left, row * size, left, column * size, size, -factor);
       addScaled(right, row * size, right, column * size, size, -factor);

@@ -19,7 +19,7 @@ export function paretoFront<Member>(
   const front: { readonly member: Member; readonly cost: readonly number[] }[] = [];
   // In lexical order nothing later can beat something earlier, so one look back is enough.
   for (const candidate of ranked) {
-    if (!front.some(({ cost }) => cost.every((value, respect) => value <= (candidate.cost[respect] ?? 0))))
+    if (!front.some(({ cost }) => cost.every((value, respect) => value <= candidate.cost[respect]!)))
       front.push(candidate);
   }
   return front.map(({ member }) => member);
@@ -27,7 +27,7 @@ export function paretoFront<Member>(
 
 function compared(a: readonly number[], b: readonly number[]): number {
   for (const [respect, value] of a.entries()) {
-    const difference = value - (b[respect] ?? 0);
+    const difference = value - b[respect]!;
     if (difference !== 0) return difference;
   }
   return 0;

@@ -32,13 +32,13 @@ function directionIntegers(dimension: number): Uint32Array {
   const degree = row.initial.length;
   for (let bit = 0; bit < bits; bit++) {
     if (bit < degree) {
-      integers[bit] = (row.initial[bit] ?? 0) * 2 ** (bits - 1 - bit);
+      integers[bit] = row.initial[bit]! * 2 ** (bits - 1 - bit);
       continue;
     }
-    const earlier = integers[bit - degree] ?? 0;
+    const earlier = integers[bit - degree]!;
     let value = earlier ^ (earlier >>> degree);
     for (let step = 1; step < degree; step++) {
-      if ((row.polynomial >>> (degree - step)) & 1) value ^= integers[bit - step] ?? 0;
+      if ((row.polynomial >>> (degree - step)) & 1) value ^= integers[bit - step]!;
     }
     integers[bit] = value;
   }
@@ -97,9 +97,9 @@ export function sobolSequence(dimensions: number, seed?: number): SobolSequence 
     for (const [dimension, integers] of directions.entries()) {
       let value = 0;
       for (let bit = 0, rest = gray; rest !== 0; bit++, rest >>>= 1) {
-        if (rest & 1) value ^= integers[bit] ?? 0;
+        if (rest & 1) value ^= integers[bit]!;
       }
-      const digits = seed === undefined ? value >>> 0 : owenScrambled(value >>> 0, seeds[dimension] ?? 0);
+      const digits = seed === undefined ? value >>> 0 : owenScrambled(value >>> 0, seeds[dimension]!);
       coordinates[dimension] = (digits + 0.5) * scale;
     }
   };

@@ -1,7 +1,7 @@
 /** Sum of products of two stretches of numbers. */
 export function dot(a: Float64Array, from: number, b: Float64Array, bFrom: number, count: number): number {
   let sum = 0;
-  for (let i = 0; i < count; i++) sum += (a[from + i] ?? 0) * (b[bFrom + i] ?? 0);
+  for (let i = 0; i < count; i++) sum += a[from + i]! * b[bFrom + i]!;
   return sum;
 }
 
@@ -15,6 +15,6 @@ export function addScaled(
   factor: number,
 ): void {
   for (let i = 0; i < count; i++) {
-    target[from + i] = (target[from + i] ?? 0) + factor * (source[sourceFrom + i] ?? 0);
+    target[from + i] = target[from + i]! + factor * source[sourceFrom + i]!;
   }
 }

@@ -33,7 +33,7 @@ export function bendingStiffness(shape: DiscShape, modes: DeflectionModes): Floa
     const angle = sectorAngle(shape) * (wave === 0 ? 1 : 0.5);
     points.forEach((x, point) => {
       const radius = clampRadius + width * x;
-      const weight = (weights[point] ?? 0) * width * radius * angle;
+      const weight = weights[point]! * width * radius * angle;
       const bent = Array.from({ length: radialModes }, (_, order) =>
         curvatures(radius, width, order, wave, x),
       );
@@ -45,7 +45,7 @@ export function bendingStiffness(shape: DiscShape, modes: DeflectionModes): Floa
             round * otherRound +
             poissonRatio * (radial * otherRound + round * otherRadial) +
             2 * (1 - poissonRatio) * twist * otherTwist;
-          stiffness[at + j] = (stiffness[at + j] ?? 0) + weight * energy;
+          stiffness[at + j] = stiffness[at + j]! + weight * energy;
         });
       });
     });

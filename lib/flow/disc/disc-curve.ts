@@ -28,9 +28,9 @@ export interface DiscCurve {
 
 /** Slopes at even steps that keep a cubic from overshooting: harmonic means, none at a turn. */
 function evenSlopes(values: readonly number[], step: number): readonly number[] {
-  const between = values.slice(1).map((value, index) => (value - (values[index] ?? 0)) / step);
+  const between = values.slice(1).map((value, index) => (value - values[index]!) / step);
   return values.map((_, index) => {
-    const before = between[index - 1] ?? between[index] ?? 0;
+    const before = between[index - 1] ?? between[index]!;
     const after = between[index] ?? before;
     return before * after > 0 ? (2 * before * after) / (before + after) : 0;
   });
@@ -41,8 +41,8 @@ function cubics(values: readonly number[], step: number): Float64Array {
   const slopes = evenSlopes(values, step);
   const coefficients = new Float64Array(4 * Math.max(values.length - 1, 1));
   for (let index = 0; index < coefficients.length / 4; index++) {
-    const [a, b] = [values[index] ?? 0, values[index + 1] ?? values[index] ?? 0];
-    const [c, d] = [step * (slopes[index] ?? 0), step * (slopes[index + 1] ?? 0)];
+    const [a, b] = [values[index]!, values[index + 1] ?? values[index]!];
+    const [c, d] = [step * slopes[index]!, step * slopes[index + 1]!];
     coefficients.set([a, c, 3 * (b - a) - 2 * c - d, 2 * (a - b) + c + d], 4 * index);
   }
   return coefficients;
@@ -51,16 +51,13 @@ function cubics(values: readonly number[], step: number): Float64Array {
 /** A cubic of a table at a part of a step. */
 function cubicValue(cubic: Float64Array, index: number, part: number): number {
   const at = 4 * index;
-  return (
-    (cubic[at] ?? 0) +
-    part * ((cubic[at + 1] ?? 0) + part * ((cubic[at + 2] ?? 0) + part * (cubic[at + 3] ?? 0)))
-  );
+  return cubic[at]! + part * (cubic[at + 1]! + part * (cubic[at + 2]! + part * cubic[at + 3]!));
 }
 
 /** Its slope over the part. */
 function cubicSlope(cubic: Float64Array, index: number, part: number): number {
   const at = 4 * index;
-  return (cubic[at + 1] ?? 0) + part * (2 * (cubic[at + 2] ?? 0) + 3 * part * (cubic[at + 3] ?? 0));
+  return cubic[at + 1]! + part * (2 * cubic[at + 2]! + 3 * part * cubic[at + 3]!);
 }
 
 /**
@@ -83,8 +80,8 @@ export function discCurve(table: DiscTable, largestLift: number): DiscCurve {
   const [pressureCubics, flowCubics] = [cubics(pressures, step), cubics(flows, step)];
   // Without a second balance: a film's third power of the lift, and pressure by bending.
   const end = Math.max(count - 2, 0);
-  const pressureEnd = count > 1 ? ((pressures[end + 1] ?? 0) - (pressures[end] ?? 0)) / step : 1;
-  const flowEnd = count > 1 ? ((flows[end + 1] ?? 0) - (flows[end] ?? 0)) / step : 4;
+  const pressureEnd = count > 1 ? (pressures[end + 1]! - pressures[end]!) / step : 1;
+  const flowEnd = count > 1 ? (flows[end + 1]! - flows[end]!) / step : 4;
   const held = Math.max(largestLift, last.lift);
   const write = (lift: number, out: CurvePoint) => {
     if (lift < first.lift) {

@@ -63,7 +63,7 @@ function stateOf(disc: Disc, seat: Float64Array, lift: number, floating: Floatin
     contact: halves * contact,
     ...rimLifts(
       disc,
-      deflection.map((value, i) => value - (seat[i] ?? 0)),
+      deflection.map((value, i) => value - seat[i]!),
     ),
   };
 }
@@ -72,8 +72,8 @@ function stateOf(disc: Disc, seat: Float64Array, lift: number, floating: Floatin
 function guess(seat: Float64Array, lift: number, last: Balance, before: Balance | undefined): BentDisc {
   const part = before === undefined ? 0 : Math.log(lift / last.lift) / Math.log(last.lift / before.lift);
   const deflection = seat.map((rest, i) => {
-    const now = ((last.floating.deflection[i] ?? 0) - rest) / last.lift;
-    const then = before === undefined ? now : ((before.floating.deflection[i] ?? 0) - rest) / before.lift;
+    const now = (last.floating.deflection[i]! - rest) / last.lift;
+    const then = before === undefined ? now : (before.floating.deflection[i]! - rest) / before.lift;
     return rest + lift * (now + part * (now - then));
   });
   const rise = before === undefined ? 1 : last.floating.pressure / before.floating.pressure;

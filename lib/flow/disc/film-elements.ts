@@ -53,16 +53,16 @@ export function filmElements(mesh: FilmMesh, modes: DeflectionModes): FilmElemen
     shapes: new Float64Array(points * modes.count),
   };
   const functions = Array.from({ length: nodesPerElement }, (_, point) => {
-    const across = threeNodes(places[Math.floor(point / 3)] ?? 0);
-    const outwards = threeNodes(places[point % 3] ?? 0);
+    const across = threeNodes(places[Math.floor(point / 3)]!);
+    const outwards = threeNodes(places[point % 3]!);
     return Array.from({ length: nodesPerElement }, (_, node) => {
       const [i, j] = [Math.floor(node / 3), node % 3];
-      const value = (across.values[i] ?? 0) * (outwards.values[j] ?? 0);
+      const value = across.values[i]! * outwards.values[j]!;
       made.values[point * nodesPerElement + node] = value;
       return {
         value,
-        byAcross: (across.slopes[i] ?? 0) * (outwards.values[j] ?? 0),
-        byOutwards: (across.values[i] ?? 0) * (outwards.slopes[j] ?? 0),
+        byAcross: across.slopes[i]! * outwards.values[j]!,
+        byOutwards: across.values[i]! * outwards.slopes[j]!,
       };
     });
   });
@@ -72,7 +72,7 @@ export function filmElements(mesh: FilmMesh, modes: DeflectionModes): FilmElemen
     functions.forEach((at, local) => {
       const point = element * nodesPerElement + local;
       const sum = (of: Float64Array, by: 'value' | 'byAcross' | 'byOutwards') =>
-        at.reduce((total, one, node) => total + one[by] * (of[nodes[node] ?? 0] ?? 0), 0);
+        at.reduce((total, one, node) => total + one[by] * of[nodes[node]!]!, 0);
       const [xu, xv, yu, yv] = [
         sum(x, 'byAcross'),
         sum(x, 'byOutwards'),
@@ -80,7 +80,7 @@ export function filmElements(mesh: FilmMesh, modes: DeflectionModes): FilmElemen
         sum(y, 'byOutwards'),
       ];
       const determinant = xu * yv - xv * yu;
-      const area = Math.abs(determinant) * (weights[Math.floor(local / 3)] ?? 0) * (weights[local % 3] ?? 0);
+      const area = Math.abs(determinant) * weights[Math.floor(local / 3)]! * weights[local % 3]!;
       const slopes = at.map(({ byAcross, byOutwards }) => [
         (byAcross * yv - byOutwards * yu) / determinant,
         (byOutwards * xu - byAcross * xv) / determinant,
@@ -118,7 +118,7 @@ export function filmEdges(shape: DiscShape, mesh: FilmMesh, modes: DeflectionMod
     points.forEach((u, point) => {
       const { values, slopes } = threeNodes(u);
       const sum = (by: readonly number[]) =>
-        by.reduce((total, one, index) => total + one * (places[index] ?? 0), 0);
+        by.reduce((total, one, index) => total + one * places[index]!, 0);
       const place = sum(values);
       const shapes = new Float64Array(modes.count);
       const [real, imaginary] = atHole
@@ -129,7 +129,7 @@ export function filmEdges(shape: DiscShape, mesh: FilmMesh, modes: DeflectionMod
         atHole,
         nodes: [line * perLine + node, (line + 1) * perLine + node, (line + 2) * perLine + node],
         values,
-        length: (weights[point] ?? 0) * sum(slopes) * radius,
+        length: weights[point]! * sum(slopes) * radius,
         shapes,
       });
     });
@@ -141,7 +141,7 @@ export function filmEdges(shape: DiscShape, mesh: FilmMesh, modes: DeflectionMod
         false,
         line,
         1,
-        [0, 1, 2].map((next) => y[(line + next) * perLine + perLine - 1] ?? 0),
+        [0, 1, 2].map((next) => y[(line + next) * perLine + perLine - 1]!),
       );
     }
   }

@@ -60,7 +60,7 @@ export function filmMesh(shape: DiscShape): FilmMesh {
   const y = new Float64Array(points.length * perLine);
   const holeAngles = points.map(([outlineX, outlineY]) => Math.atan2(outlineY, outlineX - centre));
   points.forEach(([outlineX, outlineY], line) => {
-    const angle = holeAngles[line] ?? 0;
+    const angle = holeAngles[line]!;
     const real = pitchRadius + holeRadius * Math.cos(angle);
     const imaginary = holeRadius * Math.sin(angle);
     const edgeX = Math.log(Math.hypot(real, imaginary));

@@ -44,13 +44,13 @@ export function discFilm(shape: DiscShape, modes: DeflectionModes): Film {
   for (let point = 0; point < elements.areas.length; point++) {
     const element = Math.floor(point / nodesPerElement);
     for (let local = 0; local < nodesPerElement; local++) {
-      const node = elements.nodes[element * nodesPerElement + local] ?? 0;
-      const value = elements.values[(point % nodesPerElement) * nodesPerElement + local] ?? 0;
-      const area = (elements.areas[point] ?? 0) * value;
-      nodeAreas[node] = (nodeAreas[node] ?? 0) + area;
+      const node = elements.nodes[element * nodesPerElement + local]!;
+      const value = elements.values[(point % nodesPerElement) * nodesPerElement + local]!;
+      const area = elements.areas[point]! * value;
+      nodeAreas[node] = nodeAreas[node]! + area;
       for (let i = 0; i < count; i++) {
         const at = i * size + node;
-        nodeLoads[at] = (nodeLoads[at] ?? 0) + area * (elements.shapes[point * count + i] ?? 0);
+        nodeLoads[at] = nodeLoads[at]! + area * elements.shapes[point * count + i]!;
       }
     }
   }
@@ -94,14 +94,14 @@ function addConductances(
     const first = element * nodesPerElement;
     own.fill(0);
     for (let point = first; point < first + nodesPerElement; point++) {
-      addScaled(own, 0, products, point * square, square, (heights[point] ?? 0) ** 3 + least);
+      addScaled(own, 0, products, point * square, square, heights[point]! ** 3 + least);
     }
     for (let i = 0; i < nodesPerElement; i++) {
-      const row = nodes[first + i] ?? 0;
+      const row = nodes[first + i]!;
       const start = row * band + band - 1 - row;
       for (let j = 0; j <= i; j++) {
-        const at = start + (nodes[first + j] ?? 0);
-        matrix[at] = (matrix[at] ?? 0) + (own[i * nodesPerElement + j] ?? 0);
+        const at = start + nodes[first + j]!;
+        matrix[at] = matrix[at]! + own[i * nodesPerElement + j]!;
       }
     }
   }
@@ -116,12 +116,12 @@ function addEdge(
   flow: Float64Array,
 ) {
   for (let i = 0; i < 3; i++) {
-    const row = edge.nodes[i] ?? 0;
-    const part = conductance * (edge.values[i] ?? 0);
-    if (edge.atHole) flow[row] = (flow[row] ?? 0) + part;
+    const row = edge.nodes[i]!;
+    const part = conductance * edge.values[i]!;
+    if (edge.atHole) flow[row] = flow[row]! + part;
     for (let j = 0; j <= i; j++) {
-      const at = row * band + band - 1 - row + (edge.nodes[j] ?? 0);
-      matrix[at] = (matrix[at] ?? 0) + part * (edge.values[j] ?? 0);
+      const at = row * band + band - 1 - row + edge.nodes[j]!;
+      matrix[at] = matrix[at]! + part * edge.values[j]!;
     }
   }
 }
@@ -142,8 +142,8 @@ export function solveFilm(film: Film, lifted: Float64Array, softness: number, li
   const conductances = new Float64Array(edges.length);
   edges.forEach((edge, index) => {
     writeGap(edgeGaps, index, dot(lifted, 0, edge.shapes, 0, count), softness);
-    const { value, slope } = edgeConductance(shape, edge.atHole, edgeGaps.heights[index] ?? 0);
-    edgeSlopes[index] = slope * (edgeGaps.slopes[index] ?? 0) * edge.length;
+    const { value, slope } = edgeConductance(shape, edge.atHole, edgeGaps.heights[index]!);
+    edgeSlopes[index] = slope * edgeGaps.slopes[index]! * edge.length;
     conductances[index] = value * edge.length;
     addEdge(edge, value * edge.length, band, matrix, pressure);
   });
@@ -151,7 +151,7 @@ export function solveFilm(film: Film, lifted: Float64Array, softness: number, li
   solveBand(matrix, size, band, pressure);
   let flow = 0;
   edges.forEach((edge, index) => {
-    if (edge.atHole) flow += (conductances[index] ?? 0) * (1 - edgePressure(edge, pressure));
+    if (edge.atHole) flow += conductances[index]! * (1 - edgePressure(edge, pressure));
   });
   const load = new Float64Array(count);
   for (let i = 0; i < count; i++) load[i] = dot(film.nodeLoads, i * size, pressure, 0, size);
@@ -160,5 +160,5 @@ export function solveFilm(film: Film, lifted: Float64Array, softness: number, li
 
 /** Pressure of the film at an edge. */
 export function edgePressure(edge: FilmEdge, pressure: Float64Array): number {
-  return edge.nodes.reduce((sum, node, i) => sum + (pressure[node] ?? 0) * (edge.values[i] ?? 0), 0);
+  return edge.nodes.reduce((sum, node, i) => sum + pressure[node]! * edge.values[i]!, 0);
 }

@@ -77,7 +77,7 @@ function balance(
     const push = addContact(disc.film, solved, stiffness, missed, tangent);
     missed[count] = dot(disc.atHole, 0, lifted, 0, count) - lift;
     if (tangent !== undefined) {
-      for (let i = 0; i < count; i++) tangent[i * size + count] = -(load[i] ?? 0);
+      for (let i = 0; i < count; i++) tangent[i * size + count] = -load[i]!;
       addFilmResponse(disc.film, solved, pressure, tangent);
       inverse = inverseMatrix(tangent, size);
     } else if (inverse !== undefined && before !== undefined) {
@@ -88,7 +88,7 @@ function balance(
     let change = 0;
     for (let i = 0; i < size; i++) {
       move[i] = -dot(inverse, i * size, missed, 0, size);
-      if (i < count) change = Math.max(change, Math.abs(move[i] ?? 0));
+      if (i < count) change = Math.max(change, Math.abs(move[i]!));
     }
     if (!Number.isFinite(change)) return undefined;
     if (change < settled * scale) return { deflection, pressure, solved, contact: push };
@@ -96,9 +96,9 @@ function balance(
     const part = Math.min(change > last ? 0.5 : 1, (0.5 * scale) / change);
     if (!learning || change > last) inverse = undefined;
     last = change;
-    for (let i = 0; i < size; i++) move[i] = part * (move[i] ?? 0);
+    for (let i = 0; i < size; i++) move[i] = part * move[i]!;
     addScaled(deflection, 0, move, 0, count, 1);
-    pressure += move[count] ?? 0;
+    pressure += move[count]!;
     before = { move, missed };
   }
   return undefined;
@@ -121,15 +121,15 @@ function learn(
   for (let i = 0; i < size; i++) {
     let sum = 0;
     for (let j = 0; j < size; j++) {
-      sum += (inverse[i * size + j] ?? 0) * ((missed[j] ?? 0) - (before.missed[j] ?? 0));
+      sum += inverse[i * size + j]! * (missed[j]! - before.missed[j]!);
     }
     foreseen[i] = sum;
-    addScaled(backwards, 0, inverse, i * size, size, move[i] ?? 0);
+    addScaled(backwards, 0, inverse, i * size, size, move[i]!);
   }
   const along = dot(move, 0, foreseen, 0, size);
   if (along === 0) return;
   for (let i = 0; i < size; i++) {
-    addScaled(inverse, i * size, backwards, 0, size, ((move[i] ?? 0) - (foreseen[i] ?? 0)) / along);
+    addScaled(inverse, i * size, backwards, 0, size, (move[i]! - foreseen[i]!) / along);
   }
 }
 
@@ -145,15 +145,15 @@ function addContact(
   const { slopes, overlaps } = solved.gaps;
   let force = 0;
   for (let point = 0; point < slopes.length; point++) {
-    const shut = 1 - (slopes[point] ?? 1);
+    const shut = 1 - slopes[point]!;
     if (shut < 1e-9) continue;
-    const area = stiffness * (elements.areas[point] ?? 0);
-    const push = area * (overlaps[point] ?? 0);
+    const area = stiffness * elements.areas[point]!;
+    const push = area * overlaps[point]!;
     force += push;
     addScaled(missed, 0, elements.shapes, point * count, count, -push);
     if (tangent === undefined) continue;
     for (let i = 0; i < count; i++) {
-      const factor = area * shut * (elements.shapes[point * count + i] ?? 0);
+      const factor = area * shut * elements.shapes[point * count + i]!;
       addScaled(tangent, i * (count + 1), elements.shapes, point * count, count, factor);
     }
   }
@@ -170,25 +170,25 @@ function addFilmResponse(film: Film, solved: SolvedFilm, pressure: number, tange
   const upset = new Float64Array(count * size);
   for (let point = 0; point < heights.length; point++) {
     const first = Math.floor(point / nodesPerElement) * nodesPerElement;
-    for (let i = 0; i < nodesPerElement; i++) local[i] = solved.pressure[nodes[first + i] ?? 0] ?? 0;
-    const weight = -3 * (heights[point] ?? 0) ** 2 * (slopes[point] ?? 0);
+    for (let i = 0; i < nodesPerElement; i++) local[i] = solved.pressure[nodes[first + i]!]!;
+    const weight = -3 * heights[point]! ** 2 * slopes[point]!;
     for (let i = 0; i < nodesPerElement; i++) {
       const at = (point * nodesPerElement + i) * nodesPerElement;
       const flux = weight * dot(products, at, local, 0, nodesPerElement);
-      const node = nodes[first + i] ?? 0;
+      const node = nodes[first + i]!;
       for (let j = 0; j < count; j++) {
         const slot = j * size + node;
-        upset[slot] = (upset[slot] ?? 0) + flux * (shapes[point * count + j] ?? 0);
+        upset[slot] = upset[slot]! + flux * shapes[point * count + j]!;
       }
     }
   }
   edges.forEach((edge, index) => {
     const drop = (edge.atHole ? 1 : 0) - edgePressure(edge, solved.pressure);
-    const flux = (solved.edgeSlopes[index] ?? 0) * drop;
+    const flux = solved.edgeSlopes[index]! * drop;
     edge.nodes.forEach((node, i) => {
-      const part = flux * (edge.values[i] ?? 0);
+      const part = flux * edge.values[i]!;
       for (let j = 0; j < count; j++) {
-        upset[j * size + node] = (upset[j * size + node] ?? 0) + part * (edge.shapes[j] ?? 0);
+        upset[j * size + node] = upset[j * size + node]! + part * edge.shapes[j]!;
       }
     });
   });
@@ -196,7 +196,7 @@ function addFilmResponse(film: Film, solved: SolvedFilm, pressure: number, tange
     solveBand(solved.factor, size, band, upset, j * size);
     for (let i = 0; i < count; i++) {
       const at = i * (count + 1) + j;
-      tangent[at] = (tangent[at] ?? 0) - pressure * dot(film.nodeLoads, i * size, upset, j * size, size);
+      tangent[at] = tangent[at]! - pressure * dot(film.nodeLoads, i * size, upset, j * size, size);
     }
   }
 }

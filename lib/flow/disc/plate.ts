@@ -31,7 +31,7 @@ function holeLoad({ pitchRadius, holeRadius }: DiscShape, modes: DeflectionModes
       const [radius, angle] = [part * holeRadius, turn * Math.PI];
       const [real, imaginary] = [pitchRadius + radius * Math.cos(angle), radius * Math.sin(angle)];
       modes.write(Math.hypot(real, imaginary), Math.atan2(imaginary, real), shapes, 0);
-      const area = (outwards.weights[i] ?? 0) * (round.weights[j] ?? 0) * holeRadius * radius * Math.PI;
+      const area = outwards.weights[i]! * round.weights[j]! * holeRadius * radius * Math.PI;
       addScaled(load, 0, shapes, 0, modes.count, area);
     });
   });
@@ -79,7 +79,7 @@ export function elasticForce(plate: Plate, deflection: Float64Array, tangent?: F
   addStretching(deflection, force, stiffness);
   for (let i = 0; i < count; i++) {
     addScaled(tangent, i * (count + 1), stiffness, i * count, count, 1);
-    tangent[count * (count + 1) + i] = atHole[i] ?? 0;
+    tangent[count * (count + 1) + i] = atHole[i]!;
   }
   return force;
 }
@@ -97,7 +97,7 @@ export function bendByLoad(plate: Plate, load: Float64Array, deflectionAtHole: n
     for (let iteration = 0; iteration < 12; iteration++) {
       const tangent = new Float64Array(size * size);
       const missed = elasticForce(plate, deflection, tangent);
-      for (let i = 0; i < count; i++) tangent[i * size + count] = -(load[i] ?? 0);
+      for (let i = 0; i < count; i++) tangent[i * size + count] = -load[i]!;
       addScaled(missed, 0, load, 0, count, -pressure);
       missed[count] = dot(plate.atHole, 0, deflection, 0, count) - target;
       const inverse = inverseMatrix(tangent, size);
@@ -105,7 +105,7 @@ export function bendByLoad(plate: Plate, load: Float64Array, deflectionAtHole: n
       for (let i = 0; i < size; i++) {
         const move = -dot(inverse, i * size, missed, 0, size);
         if (i < count) {
-          deflection[i] = (deflection[i] ?? 0) + move;
+          deflection[i] = deflection[i]! + move;
           change = Math.max(change, Math.abs(move));
         } else pressure += move;
       }

@@ -44,10 +44,10 @@ function strainPoints(shape: DiscShape, { count, waves }: DeflectionModes): Stra
   };
   const step = sectorAngle(shape) / roundPoints;
   for (let point = 0; point < pointCount; point++) {
-    const x = points[Math.floor(point / roundPoints)] ?? 0;
+    const x = points[Math.floor(point / roundPoints)]!;
     const radius = clampRadius + width * x;
     const angle = ((point % roundPoints) + 0.5) * step;
-    made.weights[point] = (weights[Math.floor(point / roundPoints)] ?? 0) * width * radius * step;
+    made.weights[point] = weights[Math.floor(point / roundPoints)]! * width * radius * step;
     for (let order = 0; order < radialModes; order++) {
       const [value, slopeByX] = clampedPolynomial(2, order, x);
       waves.forEach((wave, index) => {
@@ -83,7 +83,7 @@ function strainPoints(shape: DiscShape, { count, waves }: DeflectionModes): Stra
 function stresses(points: StrainPoints, poissonRatio: number, strains: Float64Array, columns: number) {
   const out = new Float64Array(strains.length);
   for (let point = 0; point < points.count; point++) {
-    const weight = points.weights[point] ?? 0;
+    const weight = points.weights[point]!;
     const [radial, round, shear] = [3 * point, 3 * point + 1, 3 * point + 2].map((row) => row * columns) as [
       number,
       number,
@@ -109,7 +109,7 @@ function relief(points: StrainPoints, poissonRatio: number): Float64Array {
   const band = new Float64Array(inPlane * inPlane);
   for (let row = 0; row < rows; row++) {
     for (let i = 0; i < inPlane; i++) {
-      const factor = stressed[row * inPlane + i] ?? 0;
+      const factor = stressed[row * inPlane + i]!;
       // Row `i` of the band ends with the diagonal.
       if (factor !== 0) addScaled(band, i * inPlane + inPlane - 1 - i, strains, row * inPlane, i + 1, factor);
     }
@@ -143,7 +143,7 @@ export function stretching(shape: DiscShape, modes: DeflectionModes): AddStretch
       strain[3 * point + 1] = sideways ** 2 / 2;
       strain[3 * point + 2] = outwards * sideways;
       for (let i = 0; i < count; i++) {
-        const [byRadius, byAngle] = [radial[at + i] ?? 0, round[at + i] ?? 0];
+        const [byRadius, byAngle] = [radial[at + i]!, round[at + i]!];
         linear[3 * at + i] = outwards * byRadius;
         linear[3 * at + count + i] = sideways * byAngle;
         linear[3 * at + 2 * count + i] = outwards * byAngle + sideways * byRadius;
@@ -151,20 +151,19 @@ export function stretching(shape: DiscShape, modes: DeflectionModes): AddStretch
     }
     const stress = stresses(points, poissonRatio, strain, 1);
     const relieved = new Float64Array(inPlane);
-    for (let row = 0; row < rows; row++)
-      addScaled(relieved, 0, free, row * inPlane, inPlane, strain[row] ?? 0);
+    for (let row = 0; row < rows; row++) addScaled(relieved, 0, free, row * inPlane, inPlane, strain[row]!);
     for (let row = 0; row < rows; row++) {
-      stress[row] = (stress[row] ?? 0) - dot(free, row * inPlane, relieved, 0, inPlane);
-      addScaled(force, 0, linear, row * count, count, membrane * (stress[row] ?? 0));
+      stress[row] = stress[row]! - dot(free, row * inPlane, relieved, 0, inPlane);
+      addScaled(force, 0, linear, row * count, count, membrane * stress[row]!);
     }
     if (stiffness === undefined) return;
     addMaterialStiffness(stresses(points, poissonRatio, linear, count), linear, rows, count, stiffness);
     addRelief(free, linear, rows, count, inPlane, stiffness);
     for (let point = 0; point < points.count; point++) {
       const at = point * count;
-      const [s, t, shear] = [stress[3 * point] ?? 0, stress[3 * point + 1] ?? 0, stress[3 * point + 2] ?? 0];
+      const [s, t, shear] = [stress[3 * point]!, stress[3 * point + 1]!, stress[3 * point + 2]!];
       for (let i = 0; i < count; i++) {
-        const [byRadius, byAngle] = [radial[at + i] ?? 0, round[at + i] ?? 0];
+        const [byRadius, byAngle] = [radial[at + i]!, round[at + i]!];
         addScaled(stiffness, i * count, radial, at, count, membrane * (s * byRadius + shear * byAngle));
         addScaled(stiffness, i * count, round, at, count, membrane * (t * byAngle + shear * byRadius));
       }
@@ -181,7 +180,7 @@ function addMaterialStiffness(
 ): void {
   for (let row = 0; row < rows; row++) {
     for (let i = 0; i < count; i++) {
-      const factor = membrane * (stressed[row * count + i] ?? 0);
+      const factor = membrane * stressed[row * count + i]!;
       if (factor !== 0) addScaled(stiffness, i * count, linear, row * count, count, factor);
     }
   }
@@ -198,13 +197,13 @@ function addRelief(
   const relieved = new Float64Array(inPlane * count);
   for (let row = 0; row < rows; row++) {
     for (let k = 0; k < inPlane; k++) {
-      const factor = free[row * inPlane + k] ?? 0;
+      const factor = free[row * inPlane + k]!;
       if (factor !== 0) addScaled(relieved, k * count, linear, row * count, count, factor);
     }
   }
   for (let k = 0; k < inPlane; k++) {
     for (let i = 0; i < count; i++) {
-      addScaled(stiffness, i * count, relieved, k * count, count, -membrane * (relieved[k * count + i] ?? 0));
+      addScaled(stiffness, i * count, relieved, k * count, count, -membrane * relieved[k * count + i]!);
     }
   }
 }

@@ -18,8 +18,8 @@ export function holesUnderDisc(
   if (only !== undefined && others.length === 0) {
     return (flow, out) => {
       evaluateHole(only.resistance, (opens * flow) / only.area, dropAndSlope);
-      out[0] = opens * (dropAndSlope[0] ?? 0);
-      out[1] = (dropAndSlope[1] ?? 0) / only.area;
+      out[0] = opens * dropAndSlope[0]!;
+      out[1] = dropAndSlope[1]! / only.area;
     };
   }
   const conductance = holes.reduce((sum, { area, resistance }) => sum + area / resistance.creepingSlope, 0);

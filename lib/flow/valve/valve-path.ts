@@ -75,7 +75,7 @@ function openingByDrop(evaluate: (opening: number) => ValvePoint, first: number,
   const stride = Math.log(factor);
   return (drop: number): number => {
     let index = 1;
-    while (index < startLooks && (drops[index] ?? 0) < drop) index++;
+    while (index < startLooks && drops[index]! < drop) index++;
     const [low = drop, high = drop] = [drops[index - 1], drops[index]];
     // Beyond the looks as between the last of them.
     const part = high > low ? Math.log(drop / low) / Math.log(high / low) : 0;
@@ -104,8 +104,8 @@ export function valvePath(
     return {
       opening,
       lift: Math.min(opening, largest),
-      drop: pressure + (dropAndSlope[0] ?? 0),
-      dropSlope: pressureSlope + (dropAndSlope[1] ?? 0) * flowSlope,
+      drop: pressure + dropAndSlope[0]!,
+      dropSlope: pressureSlope + dropAndSlope[1]! * flowSlope,
       pressureUnderDisc: pressure,
       flow,
       flowSlope,

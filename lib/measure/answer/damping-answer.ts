@@ -62,7 +62,7 @@ export function forceSlopes(
     const warm = law(state).at(temperature + state.thermometerError);
     return Float64Array.from(speeds, (speed) => Math.log(Math.abs(warm.dampingForce(speed, position))));
   };
-  const sizes = unknowns.map((unknown, index) => sizeOf(unknown, parameters[index] ?? 0));
+  const sizes = unknowns.map((unknown, index) => sizeOf(unknown, parameters[index]!));
   return differenceJacobian(logForces, parameters, sizes, logForces(parameters));
 }
 
@@ -107,7 +107,7 @@ export function dampingAnswers(
   const range = measuredSpeeds(problem.readings);
   const widening = wideningOf(fit);
   return speeds.map((speed, index) => {
-    const gradient = slopes.map((column) => column[index] ?? 0);
+    const gradient = slopes.map((column) => column[index]!);
     const readingDeviation = widening * Math.sqrt(linearVariance(covariance, gradient));
     const ofLaw = lawDeviation(lawError, speed, range);
     const dampingForce = warm.dampingForce(speed, place.position);

@@ -32,7 +32,7 @@ function signsBySpeed({ problem, residuals }: ShockFit): readonly number[] {
       const of = problem.readings[reading];
       if (of?.kind === 'force') return [{ speed: of.speed, standardised }];
       if (of?.kind === 'drop') {
-        return [{ speed: Math.abs(of.to - of.from) / (of.times[repeat] ?? 1), standardised }];
+        return [{ speed: Math.abs(of.to - of.from) / of.times[repeat]!, standardised }];
       }
       return [];
     })

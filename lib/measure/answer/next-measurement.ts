@@ -114,9 +114,9 @@ function placeAt(
 ): Place {
   const information = informationOf(problem, readingSlopes(problem, parameters));
   const slopes = forceSlopes(problem, parameters, question.speeds, question);
-  const sizes = problem.unknowns.map((unknown, index) => sizeOf(unknown, parameters[index] ?? 0));
+  const sizes = problem.unknowns.map((unknown, index) => sizeOf(unknown, parameters[index]!));
   const gradients = new Matrix(
-    question.speeds.map((_, row) => slopes.map((column, index) => (column[row] ?? 0) * (sizes[index] ?? 1))),
+    question.speeds.map((_, row) => slopes.map((column, index) => column[row]! * sizes[index]!)),
   );
   const known = stateAt(problem.known, problem.unknowns, parameters);
   return {
@@ -169,7 +169,7 @@ export function nextMeasurement(
     let sum = 0;
     for (const place of places) {
       const information = place.information.clone();
-      for (const index of chosen) information.add(place.candidates[index] ?? 0);
+      for (const index of chosen) information.add(place.candidates[index]!);
       sum += forceVariance(information, place.gradients);
     }
     return Math.sqrt(sum / places.length);

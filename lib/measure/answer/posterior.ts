@@ -41,10 +41,10 @@ export function posteriorOf(fit: ShockFit, count = 8192, seed = 1): Posterior {
   requireCount(count, 'count');
   const { residuals, least, sizes } = bindProblem(fit.problem);
   const logDensity = (parameters: readonly number[]): number => {
-    if (parameters.some((value, index) => value < (least[index] ?? 0))) return Number.NEGATIVE_INFINITY;
+    if (parameters.some((value, index) => value < least[index]!)) return Number.NEGATIVE_INFINITY;
     const values = residuals(parameters);
     let square = 0;
-    for (let row = 0; row < values.length; row++) square += (values[row] ?? 0) ** 2;
+    for (let row = 0; row < values.length; row++) square += values[row]! ** 2;
     return Number.isNaN(square) ? Number.NEGATIVE_INFINITY : -square / 2;
   };
   const covariance = new Matrix(fit.covariance.map((row) => [...row]));

@@ -53,14 +53,14 @@ export function profileInterval(fit: ShockFit, quantity: Quantity, share = 0.95)
   }
   const bound = bindProblem(problem);
   const others = parameters.map((_, other) => other).filter((other) => other !== index);
-  const [best, deviation] = [parameters[index] ?? 0, standardDeviations[index] ?? 0];
+  const [best, deviation] = [parameters[index]!, standardDeviations[index]!];
   const rise = chiSquareQuantile(share, 1);
   const excess = (value: number): number => {
     const full = (free: readonly number[]): readonly number[] => {
       const all = [...parameters];
       all[index] = value;
       others.forEach((other, place) => {
-        all[other] = free[place] ?? 0;
+        all[other] = free[place]!;
       });
       return all;
     };

@@ -29,7 +29,7 @@ export function readingSlopes(problem: MeasuredShockProblem, parameters: readonl
   const columns = differenceJacobian(predicted, parameters, sizes, predicted(parameters));
   return new Matrix(
     data.map(({ reading, uncertainty }) =>
-      columns.map((column, index) => ((column[reading] ?? 0) * (sizes[index] ?? 1)) / uncertainty),
+      columns.map((column, index) => (column[reading]! * sizes[index]!) / uncertainty),
     ),
   );
 }
@@ -62,7 +62,7 @@ export function tellingOf(fit: Pick<ShockFit, 'problem' | 'parameters' | 'standa
     combinations: singularValues.filter((value) => value > 1).length,
     shrinkage: problem.unknowns.map(({ quantity, prior }, index) => ({
       quantity,
-      ratio: prior === undefined ? 0 : (standardDeviations[index] ?? 0) / prior.standardDeviation,
+      ratio: prior === undefined ? 0 : standardDeviations[index]! / prior.standardDeviation,
     })),
   };
 }

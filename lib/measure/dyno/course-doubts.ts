@@ -14,7 +14,7 @@ export interface Gap {
 
 /** The longest stretch that is much longer than the usual step, while the length changes; undefined where there is none. */
 export function longestGap({ times, values }: RecordedCourse): Gap | undefined {
-  const steps = times.slice(1).map((time, index) => time - (times[index] ?? 0));
+  const steps = times.slice(1).map((time, index) => time - times[index]!);
   const usual = median(steps);
   return steps
     .map((length, index): Gap => ({ rows: [index + 1, index + 2], length }))
@@ -27,10 +27,10 @@ export function longestGap({ times, values }: RecordedCourse): Gap | undefined {
  * shows.
  */
 export function speedOfLastDigit({ times, values }: RecordedCourse): number | undefined {
-  const changes = values.slice(1).map((value, index) => Math.abs(value - (values[index] ?? 0)));
+  const changes = values.slice(1).map((value, index) => Math.abs(value - values[index]!));
   const still = changes.filter((change) => change === 0).length;
   if (values.length < 20 || still < changes.length / 5) return undefined;
   const smallest = Math.min(...changes.filter((change) => change > 0));
   if (!Number.isFinite(smallest)) return undefined;
-  return smallest / median(times.slice(1).map((time, index) => time - (times[index] ?? 0)));
+  return smallest / median(times.slice(1).map((time, index) => time - times[index]!));
 }

@@ -57,7 +57,7 @@ function samplesOf(record: DynoRecord, setup: DynoSetup): readonly Sample[] {
       time: record.time?.[index] ?? 0,
       position: setup.position + (record.travel?.[index] ?? 0),
       speed,
-      force: record.force[index] ?? Number.NaN,
+      force: record.force[index]!,
     }));
   }
   const stroke = smoothStroke(record, halfWidth);
@@ -67,9 +67,9 @@ function samplesOf(record: DynoRecord, setup: DynoSetup): readonly Sample[] {
       ? []
       : [
           {
-            time: stroke.time[index] ?? 0,
-            position: setup.position + (stroke.travel[index] ?? 0),
-            speed: stroke.speed[index] ?? 0,
+            time: stroke.time[index]!,
+            position: setup.position + stroke.travel[index]!,
+            speed: stroke.speed[index]!,
             force,
           },
         ],
@@ -80,7 +80,7 @@ function samplesOf(record: DynoRecord, setup: DynoSetup): readonly Sample[] {
 function requireLikely(samples: readonly Sample[], stated: SteadyShock, temperature: number): void {
   const warm = stated.at(temperature);
   const net = samples.map(({ force, position }) => force - warm.gasForce(position));
-  const backward = samples.filter(({ speed }, index) => speed * (net[index] ?? 0) < 0).length;
+  const backward = samples.filter(({ speed }, index) => speed * net[index]! < 0).length;
   if (backward > mostBackward * samples.length) {
     throw new InputError({
       field: 'force',
@@ -90,7 +90,7 @@ function requireLikely(samples: readonly Sample[], stated: SteadyShock, temperat
   }
   const ratios = samples.map(({ speed, position }, index) => {
     const predicted = Math.abs(warm.dampingForce(speed, position)) + stated.friction;
-    return Math.abs(net[index] ?? 0) / predicted;
+    return Math.abs(net[index]!) / predicted;
   });
   const ratio = median(ratios);
   if (ratio > farFromParts || ratio < 1 / farFromParts) {

@@ -67,8 +67,8 @@ export function linearDyno(stroke: DynoStroke, middle: number): LinearDyno {
     });
   }
   const rows = force.map((_, index) => {
-    const v = speed[index] ?? 0;
-    return [v, Math.sign(v), 1, (travel[index] ?? 0) - middle, time[index] ?? 0];
+    const v = speed[index]!;
+    return [v, Math.sign(v), 1, travel[index]! - middle, time[index]!];
   });
   const { coefficients, standardDeviations } = linearLeastSquares(rows, force);
   const [dampingCoefficient = 0, friction = 0, offset = 0, stiffness = 0, drift = 0] = coefficients;

@@ -9,8 +9,8 @@ const longestStep = 1.5;
 const degree = 2;
 
 function requireEvenTime(time: readonly number[]): number {
-  const steps = time.slice(1).map((value, index) => value - (time[index] ?? 0));
-  const usual = [...steps].sort((first, second) => first - second)[Math.floor(steps.length / 2)] ?? 0;
+  const steps = time.slice(1).map((value, index) => value - time[index]!);
+  const usual = [...steps].sort((first, second) => first - second)[Math.floor(steps.length / 2)]!;
   const gap = steps.findIndex((step) => step > longestStep * usual || step < usual / longestStep);
   if (gap >= 0) {
     throw new InputError({
@@ -43,9 +43,9 @@ export function smoothStroke(record: DynoRecord, halfWidth: number): DynoStroke 
   const weights = localPolynomial(halfWidth, degree);
   const middles = force.slice(2 * halfWidth).map((_, index) => index + halfWidth);
   const over = (values: readonly number[], kernel: readonly number[], middle: number): number =>
-    kernel.reduce((sum, weight, index) => sum + weight * (values[middle - halfWidth + index] ?? 0), 0);
+    kernel.reduce((sum, weight, index) => sum + weight * values[middle - halfWidth + index]!, 0);
   return {
-    time: middles.map((middle) => time[middle] ?? 0),
+    time: middles.map((middle) => time[middle]!),
     travel: middles.map((middle) => over(travel, weights.value, middle)),
     speed: middles.map((middle) => over(travel, weights.slope, middle) / step),
     force: middles.map((middle) => over(force, weights.value, middle)),

@@ -80,10 +80,10 @@ export function bindProblem({ law, known, unknowns, readings }: MeasuredShockPro
     const values = predicted(parameters);
     const result = new Float64Array(data.length + priors.length);
     data.forEach(({ reading, value, uncertainty }, index) => {
-      result[index] = ((values[reading] ?? Number.NaN) - value) / uncertainty;
+      result[index] = (values[reading]! - value) / uncertainty;
     });
     priors.forEach(({ index, mean, standardDeviation }, row) => {
-      result[data.length + row] = ((parameters[index] ?? Number.NaN) - mean) / standardDeviation;
+      result[data.length + row] = (parameters[index]! - mean) / standardDeviation;
     });
     return result;
   };
@@ -91,7 +91,7 @@ export function bindProblem({ law, known, unknowns, readings }: MeasuredShockPro
   return {
     data,
     start,
-    sizes: unknowns.map((unknown, index) => sizeOf(unknown, start[index] ?? 0)),
+    sizes: unknowns.map((unknown, index) => sizeOf(unknown, start[index]!)),
     least: unknowns.map((unknown) =>
       unknown.least === undefined ? Number.NEGATIVE_INFINITY : parameterOf(unknown, unknown.least),
     ),

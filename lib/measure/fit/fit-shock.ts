@@ -97,7 +97,7 @@ function assembled(
   const standardised = bound.data.map(({ reading, repeat }, index) => ({
     reading,
     repeat,
-    standardised: residuals[index] ?? Number.NaN,
+    standardised: residuals[index]!,
   }));
   return {
     problem,
@@ -119,7 +119,7 @@ export function linearVariance(
 ): number {
   return covariance.reduce(
     (sum, row, index) =>
-      sum + (slopes[index] ?? 0) * row.reduce((part, value, other) => part + value * (slopes[other] ?? 0), 0),
+      sum + slopes[index]! * row.reduce((part, value, other) => part + value * slopes[other]!, 0),
     0,
   );
 }

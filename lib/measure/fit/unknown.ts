@@ -71,7 +71,7 @@ export function stateAt(
 ): MeasuredState {
   const state: Record<Quantity, number> = { ...known };
   unknowns.forEach((unknown, index) => {
-    state[unknown.quantity] = quantityOf(unknown, parameters[index] ?? Number.NaN);
+    state[unknown.quantity] = quantityOf(unknown, parameters[index]!);
   });
   return state;
 }

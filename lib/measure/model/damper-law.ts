@@ -114,7 +114,7 @@ function straightForce(
     dampingForce: (speed) => {
       const force = new Float64Array(1);
       forcesOfStraight(build, Float64Array.of(speed), force);
-      return force[0] ?? 0;
+      return force[0]!;
     },
     speedsAt: (forces) => {
       const speeds = new Float64Array(forces.length);

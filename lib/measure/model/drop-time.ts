@@ -111,14 +111,13 @@ export function timeOfDrop(shock: SteadyShock, drop: Drop, rule: Quadrature = st
   const warm = shock.at(drop.temperature);
   const forces = new Float64Array(rule.places.length);
   for (let index = 0; index < forces.length; index++) {
-    const force = netForceOf(shock, warm, drop, from + (to - from) * (rule.places[index] ?? 0));
+    const force = netForceOf(shock, warm, drop, from + (to - from) * rule.places[index]!);
     if (!(force > 0)) return Number.POSITIVE_INFINITY;
     forces[index] = force;
   }
   const speeds = warm.speedsAt?.(forces) ?? speedsBySecants(warm, forces, drop, rule);
   let time = 0;
-  for (let index = 0; index < speeds.length; index++)
-    time += (rule.weights[index] ?? 0) / (speeds[index] ?? 0);
+  for (let index = 0; index < speeds.length; index++) time += rule.weights[index]! / speeds[index]!;
   return Math.abs(to - from) * time;
 }
 
@@ -134,7 +133,7 @@ function speedsBySecants(
   const startForce = Math.abs(warm.dampingForce(sign * startSpeed, from));
   let point: CurvePoint = { logSpeed: Math.log(startSpeed), logForce: Math.log(startForce), slope: 1 };
   return forces.map((force, index) => {
-    point = pointAtForce(warm, force, from + (to - from) * (places[index] ?? 0), sign, point);
+    point = pointAtForce(warm, force, from + (to - from) * places[index]!, sign, point);
     return Math.exp(point.logSpeed);
   });
 }

@@ -108,11 +108,11 @@ export function predictionOf(law: ShockLaw, readings: readonly Reading[]): Predi
     const values = new Float64Array(readings.length);
     readings.forEach((reading, index) => {
       const twin = first[index] ?? index;
-      values[index] = twin < index ? (values[twin] ?? 0) : shown(shock, state, reading);
+      values[index] = twin < index ? values[twin]! : shown(shock, state, reading);
     });
     // Last, since twins share the first part but not always the instrument.
     readings.forEach((reading, index) => {
-      values[index] = (values[index] ?? 0) + instrumentError(state, reading);
+      values[index] = values[index]! + instrumentError(state, reading);
     });
     return values;
   };

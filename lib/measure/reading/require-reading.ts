@@ -19,7 +19,7 @@ function requireTimes({ times, timing }: DropReading, path: string): void {
     requirePositive(time, `${path}times[${index}]`, 's');
   });
   const sorted = [...times].sort((first, second) => first - second);
-  const usual = sorted[Math.floor((sorted.length - 1) / 2)] ?? 0;
+  const usual = sorted[Math.floor((sorted.length - 1) / 2)]!;
   times.forEach((time, index) => {
     if (time > slip * usual || time < usual / slip) {
       throw new InputError({

@@ -55,5 +55,5 @@ export function oddValue(values: readonly number[]): OddValue | undefined {
   const distance = Math.max(...distances);
   const index = distances.indexOf(distance);
   const critical = grubbsCritical(count);
-  return distance > critical ? { index, value: values[index] ?? Number.NaN, distance, critical } : undefined;
+  return distance > critical ? { index, value: values[index]!, distance, critical } : undefined;
 }

@@ -48,7 +48,7 @@ export function propagate(
   });
   const sizes = inputs.map((_, index) => Math.sqrt(matrix.get(index, index)));
   const columns = differenceJacobian(calculation, inputs, sizes, values);
-  const slopes = new Matrix(values.map((_, row) => columns.map((column) => column[row] ?? 0)));
+  const slopes = new Matrix(values.map((_, row) => columns.map((column) => column[row]!)));
   const result = slopes.mmul(matrix).mmul(slopes.transpose());
   return { values, uncertainties: result.diagonal().map(Math.sqrt), covariance: result.to2DArray() };
 }

@@ -42,7 +42,7 @@ export function repeatabilityOf(groups: readonly (readonly number[])[]): Repeata
   const meanSquareBetween =
     (repeats * means.reduce((sum, value) => sum + (value - mean) ** 2, 0)) / (groups.length - 1);
   const within = groups.reduce(
-    (sum, group, index) => sum + group.reduce((part, value) => part + (value - (means[index] ?? 0)) ** 2, 0),
+    (sum, group, index) => sum + group.reduce((part, value) => part + (value - means[index]!) ** 2, 0),
     0,
   );
   const meanSquareWithin = within / (groups.length * (repeats - 1));

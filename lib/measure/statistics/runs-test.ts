@@ -12,7 +12,7 @@ export function runsProbability(signs: readonly number[]): number {
   const minus = signs.length - plus;
   if (plus === 0 || minus === 0) return 1;
   const runs = signs.reduce(
-    (count, sign, index) => (index > 0 && sign > 0 !== (signs[index - 1] ?? 0) > 0 ? count + 1 : count),
+    (count, sign, index) => (index > 0 && sign > 0 !== signs[index - 1]! > 0 ? count + 1 : count),
     1,
   );
   const all = logChoose(plus + minus, plus);

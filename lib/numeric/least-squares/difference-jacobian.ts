@@ -22,7 +22,7 @@ export function differenceJacobian(
 ): readonly Float64Array[] {
   const moved = [...parameters];
   return parameters.map((value, index) => {
-    const step = relativeStep * (Math.max(Math.abs(value), sizes[index] ?? 0) || 1);
+    const step = relativeStep * (Math.max(Math.abs(value), sizes[index]!) || 1);
     const [above, below] = [value + step, value - step];
     moved[index] = above;
     const right = residuals(moved);
@@ -31,7 +31,7 @@ export function differenceJacobian(
     moved[index] = value;
     const column = new Float64Array(atCentre.length);
     for (let row = 0; row < column.length; row++) {
-      const [a, b, c] = [left[row] ?? Number.NaN, atCentre[row] ?? Number.NaN, right[row] ?? Number.NaN];
+      const [a, b, c] = [left[row]!, atCentre[row]!, right[row]!];
       const both = (c - a) / (above - below);
       if (Number.isFinite(both)) column[row] = both;
       else column[row] = Number.isFinite(c) ? (c - b) / (above - value) : (b - a) / (value - below);

@@ -55,7 +55,7 @@ type LossOf = (index: number) => RobustLoss;
 function costOf(residuals: ArrayLike<number>, lossOf: LossOf): number {
   let cost = 0;
   for (let index = 0; index < residuals.length; index++) {
-    cost += lossOf(index).cost((residuals[index] ?? 0) ** 2);
+    cost += lossOf(index).cost(residuals[index]! ** 2);
   }
   return cost;
 }
@@ -70,11 +70,11 @@ function slopesAt(
   const jacobian = Matrix.zeros(place.residuals.length, columns.length);
   const residuals = new Float64Array(place.residuals.length);
   for (let row = 0; row < residuals.length; row++) {
-    const residual = place.residuals[row] ?? 0;
+    const residual = place.residuals[row]!;
     const weight = Math.sqrt(lossOf(row).weight(residual * residual));
     residuals[row] = weight * residual;
     for (let column = 0; column < columns.length; column++) {
-      const slope = weight * (columns[column]?.[row] ?? 0);
+      const slope = weight * columns[column]![row]!;
       if (!Number.isFinite(slope)) {
         throw new FitError('not-finite', 'the model has no slope where the fit ended', place.parameters);
       }
@@ -96,9 +96,9 @@ function stepOf(
   const augmented = Matrix.zeros(rows + extra, free.length);
   const target = Matrix.zeros(rows + extra, 1);
   for (let row = 0; row < rows; row++) {
-    target.set(row, 0, -(slopes.residuals[row] ?? 0));
+    target.set(row, 0, -slopes.residuals[row]!);
     free.forEach((column, index) => {
-      augmented.set(row, index, slopes.jacobian.get(row, column) / (scales[column] ?? 1));
+      augmented.set(row, index, slopes.jacobian.get(row, column) / scales[column]!);
     });
   }
   for (let index = 0; index < extra; index++) augmented.set(rows + index, index, Math.sqrt(damping));
@@ -107,7 +107,7 @@ function stepOf(
   const solved = decomposition.solve(target);
   const step = new Float64Array(columns);
   free.forEach((column, index) => {
-    step[column] = solved.get(index, 0) / (scales[column] ?? 1);
+    step[column] = solved.get(index, 0) / scales[column]!;
   });
   return step;
 }
@@ -117,9 +117,8 @@ function predictedFall({ jacobian, residuals }: Slopes, step: Float64Array): num
   let fall = 0;
   for (let row = 0; row < residuals.length; row++) {
     let change = 0;
-    for (let column = 0; column < step.length; column++)
-      change += jacobian.get(row, column) * (step[column] ?? 0);
-    fall -= change * (2 * (residuals[row] ?? 0) + change);
+    for (let column = 0; column < step.length; column++) change += jacobian.get(row, column) * step[column]!;
+    fall -= change * (2 * residuals[row]! + change);
   }
   return fall;
 }
@@ -134,7 +133,7 @@ function freeOf(
     if (least === undefined || value > (least[column] ?? Number.NEGATIVE_INFINITY)) return [column];
     let slope = 0;
     for (let row = 0; row < slopes.residuals.length; row++) {
-      slope += slopes.jacobian.get(row, column) * (slopes.residuals[row] ?? 0);
+      slope += slopes.jacobian.get(row, column) * slopes.residuals[row]!;
     }
     return slope < 0 ? [column] : [];
   });
@@ -171,13 +170,13 @@ export function leastSquares(problem: LeastSquaresProblem): LeastSquaresFit {
     const step = stepOf(slopes, scales, damping, free) ?? new Float64Array(scales.length);
     const here = place.parameters;
     const tried = here.map((value, index) =>
-      Math.max(value + (step[index] ?? 0), least?.[index] ?? Number.NEGATIVE_INFINITY),
+      Math.max(value + step[index]!, least?.[index] ?? Number.NEGATIVE_INFINITY),
     );
-    const taken = Float64Array.from(tried, (value, index) => value - (here[index] ?? 0));
+    const taken = Float64Array.from(tried, (value, index) => value - here[index]!);
     if (
       taken.every(
         (change, index) =>
-          Math.abs(change) <= smallestStep * Math.max(Math.abs(here[index] ?? 0), (sizes[index] ?? 0) * 1e-3),
+          Math.abs(change) <= smallestStep * Math.max(Math.abs(here[index]!), sizes[index]! * 1e-3),
       )
     )
       break;
@@ -196,7 +195,7 @@ export function leastSquares(problem: LeastSquaresProblem): LeastSquaresFit {
   const last = lastStep(slopes, place, sizes, scales, freeOf(slopes, place, least));
   if (last !== undefined) {
     // The undamped step brings the digits that the damped ones left; rounding decides whether the cost falls any further.
-    const polished = evaluate(place.parameters.map((value, index) => value + (last[index] ?? 0)));
+    const polished = evaluate(place.parameters.map((value, index) => value + last[index]!));
     if (polished.cost <= place.cost * (1 + 1e-9)) {
       place = polished;
       slopes = slopesAt(problem, place, sizes, lossOf);
@@ -223,8 +222,7 @@ function lastStep(
   const freedom = Math.max(slopes.residuals.length - free.length, 1);
   const offset = Math.sqrt(fall / free.length / (Math.max(sum - fall, 0) / freedom || Number.MIN_VALUE));
   const small = parameters.every(
-    (value, index) =>
-      Math.abs(step[index] ?? 0) <= stepTolerance * Math.max(Math.abs(value), sizes[index] ?? 0),
+    (value, index) => Math.abs(step[index]!) <= stepTolerance * Math.max(Math.abs(value), sizes[index]!),
   );
   if (offset > offsetTolerance && !small) {
     throw new FitError('stalled', 'the fit ended away from a minimum', parameters);

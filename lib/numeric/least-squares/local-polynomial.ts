@@ -27,7 +27,7 @@ export function localPolynomial(halfWidth: number, degree: number): LocalPolynom
       ).coefficients,
   );
   return {
-    value: responses.map((coefficients) => coefficients[0] ?? 0),
-    slope: responses.map((coefficients) => (coefficients[1] ?? 0) / halfWidth),
+    value: responses.map((coefficients) => coefficients[0]!),
+    slope: responses.map((coefficients) => coefficients[1]! / halfWidth),
   };
 }

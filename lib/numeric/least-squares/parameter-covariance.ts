@@ -24,7 +24,7 @@ export function parameterCovariance(jacobian: Matrix, parameters: readonly numbe
   const scaled = Matrix.zeros(jacobian.rows, count);
   for (let row = 0; row < jacobian.rows; row++) {
     for (let column = 0; column < count; column++) {
-      scaled.set(row, column, jacobian.get(row, column) / (lengths[column] ?? 1));
+      scaled.set(row, column, jacobian.get(row, column) / lengths[column]!);
     }
   }
   const decomposition = new SingularValueDecomposition(scaled, { autoTranspose: true });
@@ -44,9 +44,9 @@ export function parameterCovariance(jacobian: Matrix, parameters: readonly numbe
     for (let second = 0; second < count; second++) {
       let sum = 0;
       for (let index = 0; index < count; index++) {
-        sum += (directions.get(first, index) * directions.get(second, index)) / (values[index] ?? 1) ** 2;
+        sum += (directions.get(first, index) * directions.get(second, index)) / values[index]! ** 2;
       }
-      covariance.set(first, second, sum / ((lengths[first] ?? 1) * (lengths[second] ?? 1)));
+      covariance.set(first, second, sum / (lengths[first]! * lengths[second]!));
     }
   }
   return covariance;

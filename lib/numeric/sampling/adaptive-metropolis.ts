@@ -18,14 +18,14 @@ interface Running {
 
 function include(running: Running, place: readonly number[]): void {
   running.count++;
-  const before = place.map((value, index) => value - (running.mean[index] ?? 0));
+  const before = place.map((value, index) => value - running.mean[index]!);
   for (let index = 0; index < before.length; index++) {
-    running.mean[index] = (running.mean[index] ?? 0) + (before[index] ?? 0) / running.count;
+    running.mean[index] = running.mean[index]! + before[index]! / running.count;
   }
   for (let row = 0; row < before.length; row++) {
-    const after = (place[row] ?? 0) - (running.mean[row] ?? 0);
+    const after = place[row]! - running.mean[row]!;
     for (let column = 0; column < before.length; column++) {
-      running.products.set(row, column, running.products.get(row, column) + after * (before[column] ?? 0));
+      running.products.set(row, column, running.products.get(row, column) + after * before[column]!);
     }
   }
 }
@@ -69,12 +69,12 @@ export function adaptiveMetropolis(target: Target, steps: number, seed: number):
     const tried = place.map((value, row) => {
       let sum = value;
       for (let column = 0; column <= row; column++) {
-        sum += root.get(row, column) * normalQuantile(uniform[column] ?? 0.5);
+        sum += root.get(row, column) * normalQuantile(uniform[column]!);
       }
       return sum;
     });
     const triedDensity = target.logDensity(tried);
-    if (Math.log(uniform[dimensions] ?? 1) < triedDensity - density) [place, density] = [tried, triedDensity];
+    if (Math.log(uniform[dimensions]!) < triedDensity - density) [place, density] = [tried, triedDensity];
     include(running, place);
     if (step >= first) values.set(place, (step - first) * dimensions);
     if (running.count >= 10 * dimensions && step % updateEvery === updateEvery - 1) {
@@ -99,11 +99,11 @@ function correlationLength(values: Float64Array, dimensions: number): number {
   for (let index = 0; index < dimensions; index++) {
     const series = new Float64Array(count);
     let mean = 0;
-    for (let step = 0; step < count; step++) mean += (values[step * dimensions + index] ?? 0) / count;
-    for (let step = 0; step < count; step++) series[step] = (values[step * dimensions + index] ?? 0) - mean;
+    for (let step = 0; step < count; step++) mean += values[step * dimensions + index]! / count;
+    for (let step = 0; step < count; step++) series[step] = values[step * dimensions + index]! - mean;
     const correlation = (lag: number): number => {
       let sum = 0;
-      for (let step = 0; step + lag < count; step++) sum += (series[step] ?? 0) * (series[step + lag] ?? 0);
+      for (let step = 0; step + lag < count; step++) sum += series[step]! * series[step + lag]!;
       return sum;
     };
     const variance = correlation(0);

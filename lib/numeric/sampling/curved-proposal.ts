@@ -28,25 +28,25 @@ export function curvedProposal(
   const centre = residuals(mode);
   const columns = differenceJacobian(residuals, mode, sizes, centre);
   const jacobian = new Matrix(
-    Array.from(centre, (_, row) => columns.map((column, index) => (column[row] ?? 0) * (sizes[index] ?? 1))),
+    Array.from(centre, (_, row) => columns.map((column, index) => column[row]! * sizes[index]!)),
   );
   const decomposition = new SingularValueDecomposition(jacobian, { autoTranspose: true });
   const { diagonal, leftSingularVectors, rightSingularVectors } = decomposition;
   // From the least known direction to the best known.
   const order = diagonal
     .map((_, index) => index)
-    .sort((first, second) => (diagonal[first] ?? 0) - (diagonal[second] ?? 0));
+    .sort((first, second) => diagonal[first]! - diagonal[second]!);
   const axes = order.map((index) =>
-    mode.map((_, row) => ((sizes[row] ?? 1) * rightSingularVectors.get(row, index)) / (diagonal[index] ?? 1)),
+    mode.map((_, row) => (sizes[row]! * rightSingularVectors.get(row, index)) / diagonal[index]!),
   );
   const moved = (steps: readonly (readonly [number, number])[]): ArrayLike<number> =>
     residuals(
-      mode.map((value, row) => steps.reduce((sum, [axis, by]) => sum + by * (axes[axis]?.[row] ?? 0), value)),
+      mode.map((value, row) => steps.reduce((sum, [axis, by]) => sum + by * axes[axis]![row]!, value)),
     );
   const seen = (direction: number, values: ArrayLike<number>): number => {
     let sum = 0;
     for (let row = 0; row < values.length; row++) {
-      sum += leftSingularVectors.get(row, order[direction] ?? 0) * (values[row] ?? 0);
+      sum += leftSingularVectors.get(row, order[direction]!) * values[row]!;
     }
     return sum;
   };
@@ -95,12 +95,12 @@ export function curvedProposal(
     const places = Float64Array.from(normal);
     for (const { direction, along, bend } of bends) {
       let product = bend;
-      for (const axis of along) product *= places[axis] ?? 0;
-      places[direction] = (places[direction] ?? 0) - product;
+      for (const axis of along) product *= places[axis]!;
+      places[direction] = places[direction]! - product;
     }
     return mode.map((value, row) => {
       let sum = value;
-      for (let axis = 0; axis < count; axis++) sum += (places[axis] ?? 0) * (axes[axis]?.[row] ?? 0);
+      for (let axis = 0; axis < count; axis++) sum += places[axis]! * axes[axis]![row]!;
       return sum;
     });
   };

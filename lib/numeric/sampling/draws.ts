@@ -50,13 +50,13 @@ interface Ranked {
 
 function ranked(values: Float64Array, weights: Float64Array): Ranked {
   const order = Uint32Array.from(values, (_, index) => index).sort(
-    (first, second) => (values[first] ?? 0) - (values[second] ?? 0),
+    (first, second) => values[first]! - values[second]!,
   );
-  const sorted = Float64Array.from(order, (index) => values[index] ?? 0);
+  const sorted = Float64Array.from(order, (index) => values[index]!);
   const middles = new Float64Array(values.length);
   let below = 0;
   order.forEach((index, place) => {
-    const weight = weights[index] ?? 0;
+    const weight = weights[index]!;
     middles[place] = below + weight / 2;
     below += weight;
   });
@@ -66,16 +66,16 @@ function ranked(values: Float64Array, weights: Float64Array): Ranked {
 /** Value below which a share of the weight lies, on a line between the draws. */
 function rankedQuantile({ values, middles }: Ranked, probability: number): number {
   let [low, high] = [0, middles.length - 1];
-  if (probability <= (middles[low] ?? 0)) return values[low] ?? 0;
-  if (probability >= (middles[high] ?? 0)) return values[high] ?? 0;
+  if (probability <= middles[low]!) return values[low]!;
+  if (probability >= middles[high]!) return values[high]!;
   while (high - low > 1) {
     const middle = (low + high) >> 1;
-    if ((middles[middle] ?? 0) <= probability) low = middle;
+    if (middles[middle]! <= probability) low = middle;
     else high = middle;
   }
-  const [left, right] = [middles[low] ?? 0, middles[high] ?? 0];
+  const [left, right] = [middles[low]!, middles[high]!];
   const share = right > left ? (probability - left) / (right - left) : 0;
-  return (values[low] ?? 0) + share * ((values[high] ?? 0) - (values[low] ?? 0));
+  return values[low]! + share * (values[high]! - values[low]!);
 }
 
 /**
@@ -96,10 +96,10 @@ export function spreadOf(
     { values: listOf(''), weights: listOf(''), probabilities: listOf('') },
   );
   let mean = 0;
-  for (let index = 0; index < values.length; index++) mean += (weights[index] ?? 0) * (values[index] ?? 0);
+  for (let index = 0; index < values.length; index++) mean += weights[index]! * values[index]!;
   let variance = 0;
   for (let index = 0; index < values.length; index++) {
-    variance += (weights[index] ?? 0) * ((values[index] ?? 0) - mean) ** 2;
+    variance += weights[index]! * (values[index]! - mean) ** 2;
   }
   const order = ranked(values, weights);
   const quantiles = probabilities.map((probability) => rankedQuantile(order, probability));

@@ -25,7 +25,7 @@ export function normalProposal({ mode, covariance }: Target): Proposal {
   return (normal) =>
     mode.map((value, row) => {
       let sum = value;
-      for (let column = 0; column <= row; column++) sum += root.get(row, column) * (normal[column] ?? 0);
+      for (let column = 0; column <= row; column++) sum += root.get(row, column) * normal[column]!;
       return sum;
     });
 }
@@ -64,7 +64,7 @@ export function importanceSample(
     points.point(draw, uniform);
     let square = 0;
     for (let index = 0; index < dimensions; index++) {
-      const z = normalQuantile(uniform[index] ?? 0.5);
+      const z = normalQuantile(uniform[index]!);
       normal[index] = widening * z;
       square += z * z;
     }
@@ -72,16 +72,16 @@ export function importanceSample(
     values.set(parameters, draw * dimensions);
     const logWeight = target.logDensity(parameters) + square / 2;
     weights[draw] = Number.isNaN(logWeight) ? Number.NEGATIVE_INFINITY : logWeight;
-    highest = Math.max(highest, weights[draw] ?? 0);
+    highest = Math.max(highest, weights[draw]!);
   }
   let sum = 0;
   for (let draw = 0; draw < count; draw++) {
-    weights[draw] = Math.exp((weights[draw] ?? 0) - highest);
-    sum += weights[draw] ?? 0;
+    weights[draw] = Math.exp(weights[draw]! - highest);
+    sum += weights[draw]!;
   }
   let [squares, largestWeight] = [0, 0];
   for (let draw = 0; draw < count; draw++) {
-    const weight = (weights[draw] ?? 0) / sum;
+    const weight = weights[draw]! / sum;
     weights[draw] = weight;
     squares += weight * weight;
     largestWeight = Math.max(largestWeight, weight);
