@@ -73,6 +73,34 @@ const index = {
   fonts: [{ weight: 400, woff2: 'd09GMg==' }],
   provenance: content.provenance,
 };
+const frame = {
+  time: 0,
+  travel: 0,
+  speed: 0.1,
+  force: 2,
+  blindPressure: 1e5,
+  shaftPressure: 1.1e5,
+  cavity: 0,
+};
+const motion: page.MotionBlock = {
+  kind: 'motion',
+  id: 'at-work',
+  title: 'At work',
+  alt: 'It moves.',
+  shock: {
+    bore: 0.012,
+    shaftDiameter: 0.003,
+    stroke: 0.02,
+    pistonThickness: 0.0025,
+    holes: [0.0012],
+    gasAt: 'blind-side',
+    gasVolume: 3e-7,
+    oilVolume: 3e-6,
+    clearance: 0.002,
+  },
+  frames: [frame, { ...frame, time: 0.01, travel: 0.001 }],
+  stills: [{ frame, label: 'At the start' }],
+};
 const program = { script: 'let a;', packed: ['a'], start: free({}) };
 const values = whole(page.readParameterValues(notebook.parameters, {}, parts));
 
@@ -85,6 +113,7 @@ export const pageCalls: GoodCalls = {
   defaultText: [[page.quantity(quantity as never)]],
   defineNotebook: [[{ ...notebook, parameters: whole(notebook.parameters) }]],
   integer: [[{ label: 'Shocks', help: 'How many.', default: 4, min: 1, max: 8 }]],
+  motionPicture: [[motion]],
   onePart: [[declared]],
   optionName: [['holeDiameter']],
   pageFigures: [[sample]],

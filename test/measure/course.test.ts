@@ -51,6 +51,8 @@ describe('a recording of travel or height against time', () => {
     const times = [0, 0.01, 0.02, 0.03, 0.13, 0.14, 0.34, 0.35];
     expect(longestGap({ times, values: [0, 1, 2, 3, 4, 5, 5, 6] })?.rows).toEqual([4, 5]);
     expect(longestGap({ times, values: [0, 1, 2, 3, 4, 5, 6, 7] })?.rows).toEqual([6, 7]);
+    const longerFirst = [0, 0.01, 0.02, 0.03, 0.23, 0.24, 0.34, 0.35];
+    expect(longestGap({ times: longerFirst, values: [0, 1, 2, 3, 4, 5, 6, 7] })?.rows).toEqual([4, 5]);
     expect(longestGap({ times: [0, 0.01, 0.02, 0.06], values: [0, 1, 2, 3] })).toBeUndefined();
   });
 
@@ -59,5 +61,6 @@ describe('a recording of travel or height against time', () => {
     const rounded = (step: number) => times.map((time) => Math.round((0.05 * time) / step) * step);
     expect(speedOfLastDigit({ times, values: rounded(1e-4) })).toBeCloseTo(0.1, 6);
     expect(speedOfLastDigit({ times, values: rounded(1e-6) })).toBeUndefined();
+    expect(speedOfLastDigit({ times, values: times.map(() => 0.01) })).toBeUndefined();
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { InputError } from '../../lib/base/input-error.js';
 import type { Damper } from '../../lib/damper/damper.js';
+import { damperForce } from '../../lib/damper/damper-force.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import { creepSpeed } from '../../lib/fill/friction/creep-speed.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
@@ -32,6 +33,7 @@ const damper: Damper = {
   gas: sealedGas({ volume: 1e-6, pressure: 122_000, temperature: 295.15 }),
   seal: { kineticForce: 0.3, breakawayForce: 0.3 },
 };
+const thinning = { kind: 'carreau-yasuda', time: 1e-4, exponent: 0.6, bend: 2, floor: 0.1 } as const;
 const law = damperLaw(damper, oil);
 const stated = statedState(damper, oil);
 
@@ -101,6 +103,19 @@ describe("the library's damper as a law to fit", () => {
     const drop = { mass: 0.08, temperature: 295.15, from: 0.025, to: 0.003 };
     expect(shock.at(295.15).speedsAt).toBeUndefined();
     expect(dropTime(shock, drop) / dropTime(law(stated), drop)).toBeCloseTo(1, 8);
+  });
+
+  test.each([
+    ['an oil that thins', damper, { ...oil, shearThinning: { temperature: 298.15, thinning } }],
+    ['an emulsion', { ...damper, gas: { ...damper.gas, layout: 'emulsion' as const } }, oil],
+  ])('%s damps as in the damper model, place by place', (_, shock, filled) => {
+    const warm = damperLaw(shock, filled)(statedState(shock, filled)).at(308.15);
+    const model = damperModel(shock, fluidAt(filled, 308.15));
+    for (const speed of [0.05, 0.5, -0.5])
+      for (const position of [0.002, 0.025]) {
+        const { dampingForce } = damperForce(model, { speed, position });
+        expect(warm.dampingForce(speed, position) / dampingForce).toBeCloseTo(1, 9);
+      }
   });
 
   test('each quantity of the state does what its name says', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { InputError } from '../../lib/base/input-error.js';
 import { dynoReadings } from '../../lib/measure/dyno/dyno-readings.js';
+import { linearDyno } from '../../lib/measure/dyno/linear-dyno.js';
 import { readDynoFile } from '../../lib/measure/dyno/read-dyno.js';
 import type { MeasuredShockProblem } from '../../lib/measure/fit/fit-problem.js';
 import { fitShock } from '../../lib/measure/fit/fit-shock.js';
@@ -137,6 +138,29 @@ describe('what a refusal says', () => {
 
   test('an unquoted decimal comma between commas is told by its row too', () => {
     expect(file('velocity_mm_s,force_N', ['10,1', '20,5,2', '30,3', '40,4']).field).toBe('row 2');
+  });
+
+  test('a row that is too long between semicolons or too short, and a file without a word in it', () => {
+    const long = file('velocity_mm_s;force_N', ['10;1', '20;2;7', '30;3', '40;4']);
+    expect([long.field, long.accepted]).toEqual(['row 2', '2 cells']);
+    expect(file('velocity_mm_s;force_N', ['10;1', '20', '30;3', '40;4']).accepted).toBe('a number in row 2');
+    expect(file('# nothing', ['', ' ']).accepted).toBe('two or more columns parted by tab, ; or ,');
+  });
+
+  test('forces a thousand times too small, by how much', () => {
+    const small = forces.map((force) => force / 1000);
+    const still = { ...stated, at: (t: number) => ({ ...stated.at(t), gasForce: () => 0 }) };
+    expect(refusal(() => dynoReadings({ speed: speeds, force: small }, setup, still)).message).toContain(
+      'a damping 1/990 that of the parts',
+    );
+  });
+
+  test('a record shorter than the window that smooths it, and columns of different lengths', () => {
+    const [time, travel, force] = [steps.slice(0, 6), steps.slice(0, 6), steps.slice(0, 6).map(() => 1)];
+    const error = refusal(() => dynoReadings({ time, travel, force }, setup, stated));
+    expect([error.field, error.accepted]).toEqual(['rows', 'more than 6']);
+    const uneven = refusal(() => linearDyno({ time, travel, speed: travel, force: [1, 2] }, 0));
+    expect([uneven.field, uneven.accepted]).toEqual(['force', 'as many as 6, 6, 6']);
   });
 
   test('a heavier weight that is clearly slower', () => {

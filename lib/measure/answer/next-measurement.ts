@@ -176,9 +176,9 @@ export function nextMeasurement(
   };
   const now = left([]);
   const plan = (chosen: readonly number[]): Plan & { readonly chosen: readonly number[] } => {
-    const minutes = chosen.reduce((total, index) => total + (candidates[index]?.minutes ?? 0), 0);
+    const minutes = chosen.reduce((total, index) => total + candidates[index]!.minutes, 0);
     const after = left(chosen);
-    const names = chosen.map((index) => candidates[index]?.name ?? '');
+    const names = chosen.map((index) => candidates[index]!.name);
     return { names, minutes, after, gainPerMinute: Math.log(now / after) / minutes, chosen };
   };
   const byDoubt = (first: Plan, second: Plan): number => first.after - second.after;
@@ -188,8 +188,7 @@ export function nextMeasurement(
     .sort(byDoubt);
   const next = firstOf(singles, pairs);
   const withLaw = (deviation: number): number => Math.hypot(deviation, question.lawDeviation);
-  const best = singles[0];
-  const enough = best === undefined || withLaw(best.after) > worthwhile * withLaw(now);
+  const enough = withLaw(singles[0]!.after) > worthwhile * withLaw(now);
   const shown = ({ chosen, ...rest }: Plan & { readonly chosen: readonly number[] }): Plan => rest;
   return { now, singles: singles.map(shown), pairs: pairs.map(shown), next: shown(next), enough };
 }
@@ -198,12 +197,10 @@ type Chosen = Plan & { readonly chosen: readonly number[] };
 
 /** The best single candidate where it leads to a pair as good as any, else the better half of the best pair. */
 function firstOf(singles: readonly Chosen[], pairs: readonly Chosen[]): Chosen {
-  const [best] = singles;
+  const best = singles[0]!;
   const [pair] = pairs;
-  if (best === undefined) throw new InputError({ field: 'candidates', value: 0, accepted: '1 or more' });
   if (pair === undefined) return best;
-  const [index = -1] = best.chosen;
-  const greedy = pairs.find(({ chosen }) => chosen.includes(index));
-  if (greedy !== undefined && greedy.after <= pairSlack * pair.after) return best;
-  return singles.find(({ chosen }) => pair.chosen.includes(chosen[0] ?? -1)) ?? best;
+  const greedy = pairs.filter(({ chosen }) => chosen.includes(best.chosen[0]!))[0]!;
+  if (greedy.after <= pairSlack * pair.after) return best;
+  return singles.filter(({ chosen }) => pair.chosen.includes(chosen[0]!))[0]!;
 }

@@ -79,7 +79,7 @@ export function profileInterval(fit: ShockFit, quantity: Quantity, share = 0.95)
     return inner.cost - fit.cost - rise;
   };
   const end = (sign: number): number => {
-    const least = bound.least[index] ?? Number.NEGATIVE_INFINITY;
+    const least = bound.least[index]!;
     let inner = best;
     for (let step = 1; step <= farthest; step *= 1.5) {
       const outer = Math.max(best + sign * step * deviation, least);

@@ -94,7 +94,8 @@ function requireLikely(samples: readonly Sample[], stated: SteadyShock, temperat
   });
   const ratio = median(ratios);
   if (ratio > farFromParts || ratio < 1 / farFromParts) {
-    const times = ratio > 1 ? `${ratio.toPrecision(2)} times` : `1/${(1 / ratio).toPrecision(2)}`;
+    const size = Number((ratio > 1 ? ratio : 1 / ratio).toPrecision(2));
+    const times = ratio > 1 ? `${size} times` : `1/${size}`;
     throw new InputError({
       field: 'columns',
       value: `a damping ${times} that of the parts as stated`,

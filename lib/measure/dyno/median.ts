@@ -1,4 +1,4 @@
-/** The middle of some values, the upper one of two; NaN of none. */
+/** The middle of 1 or more values, the upper one of two. */
 export function median(values: readonly number[]): number {
-  return [...values].sort((first, second) => first - second)[Math.floor(values.length / 2)] ?? Number.NaN;
+  return [...values].sort((first, second) => first - second)[Math.floor(values.length / 2)]!;
 }

@@ -59,7 +59,7 @@ export function readCourse(text: string, kind: CourseKind): RecordedCourse {
   const values = read(valueColumn);
   requireRisingTime(time);
   const [start = 0] = time;
-  const length = (time.at(-1) ?? 0) - start;
+  const length = time[time.length - 1]! - start;
   if (length > longest) {
     throw new InputError({
       field: 'time',

@@ -24,7 +24,7 @@ function delimiterOf(header: string): string {
       accepted: 'two or more columns parted by tab, ; or ,',
     });
   }
-  return delimiters[counts.indexOf(most)] ?? ',';
+  return delimiters[counts.indexOf(most)]!;
 }
 
 function numberOf(cell: string, name: string, row: number, delimiter: string): number {

@@ -52,7 +52,7 @@ export interface ShockFit {
 
 /** Says a fault in the names of the quantities. */
 function named(error: FitError, unknowns: readonly Unknown[]): FitError {
-  const names = error.untold.map((index) => unknowns[index]?.quantity ?? '');
+  const names = error.untold.map((index) => unknowns[index]!.quantity);
   if (names.length === 0) return error;
   const message =
     names.length === 1

@@ -71,7 +71,7 @@ function requireEnough({ unknowns, readings }: MeasuredShockProblem): void {
     ),
   ).size;
   if (different >= open.length) return;
-  const last = open[open.length - 1]?.quantity ?? '';
+  const last = open[open.length - 1]!.quantity;
   const onlyDrops = readings.length > 0 && readings.every(({ kind }) => kind === 'drop');
   throw new InputError({
     field: onlyDrops ? `readings[${readings.length - 1}].times` : 'readings',

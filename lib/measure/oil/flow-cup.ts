@@ -74,9 +74,6 @@ export function flowCupViscosity(
     { cup: oneOf('Ford 1', 'Ford 2', 'Ford 3', 'Ford 4', 'Ford 5', 'ISO 3', 'ISO 4', 'ISO 5', 'ISO 6') },
   );
   const line = cups[cup];
-  if (line === undefined) {
-    throw new InputError({ field: 'cup', value: cup, accepted: `one of ${Object.keys(cups).join(', ')}` });
-  }
   requirePositive(time, 'time', 's');
   const kinematicViscosity = 1e-6 * (line.slope * (time - line.dead) - line.kinetic / time);
   if (!(kinematicViscosity > 0)) {

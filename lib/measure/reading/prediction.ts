@@ -107,7 +107,7 @@ export function predictionOf(law: ShockLaw, readings: readonly Reading[]): Predi
     const shock = rememberTemperatures(law(state));
     const values = new Float64Array(readings.length);
     readings.forEach((reading, index) => {
-      const twin = first[index] ?? index;
+      const twin = first[index]!;
       values[index] = twin < index ? values[twin]! : shown(shock, state, reading);
     });
     // Last, since twins share the first part but not always the instrument.

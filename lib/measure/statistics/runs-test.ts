@@ -33,9 +33,7 @@ export function runsProbability(signs: readonly number[]): number {
 
 function logSum(first: number, second: number): number {
   const larger = Math.max(first, second);
-  return larger === Number.NEGATIVE_INFINITY
-    ? larger
-    : larger + Math.log(Math.exp(first - larger) + Math.exp(second - larger));
+  return larger + Math.log(Math.exp(first - larger) + Math.exp(second - larger));
 }
 
 /** Logarithm of the number of ways to choose; minus infinity where there is none. */

@@ -101,7 +101,6 @@ function crossing(
   for (let iteration = 1; iteration <= 100 && high - low > 1e-15 && above !== 0; iteration++) {
     const secant = (low * above - high * below) / (above - below);
     const share = iteration % 4 === 0 || !(secant > low && secant < high) ? (low + high) / 2 : secant;
-    if (share <= low || share >= high) break;
     const value = direction * valueWithin(event, step, share, work);
     if (value >= 0) {
       high = share;

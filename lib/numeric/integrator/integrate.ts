@@ -139,7 +139,7 @@ export function integrate(equation: DifferentialEquation, plan: IntegrationPlan)
   return { time, state, stopped: false, steps, rejected };
 }
 
-/** Largest error over what is allowed. */
+/** Largest error over what is allowed; both are finite, since a step to an end that is not is no step. */
 function errorNorm(
   before: Float64Array,
   after: Float64Array,
@@ -151,8 +151,7 @@ function errorNorm(
   for (let k = 0; k < error.length; k++) {
     const size = Math.max(Math.abs(before[k] as number), Math.abs(after[k] as number));
     const ratio = Math.abs(error[k] as number) / ((absolute[k] as number) + relative * size);
-    // Written so that a ratio that is not a number wins.
-    if (!(ratio <= largest)) largest = ratio;
+    if (ratio > largest) largest = ratio;
   }
-  return largest >= 0 ? largest : Number.POSITIVE_INFINITY;
+  return largest;
 }

@@ -74,8 +74,7 @@ function rankedQuantile({ values, middles }: Ranked, probability: number): numbe
     else high = middle;
   }
   const [left, right] = [middles[low]!, middles[high]!];
-  const share = right > left ? (probability - left) / (right - left) : 0;
-  return values[low]! + share * (values[high]! - values[low]!);
+  return values[low]! + ((probability - left) / (right - left)) * (values[high]! - values[low]!);
 }
 
 /**

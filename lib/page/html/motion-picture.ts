@@ -1,5 +1,6 @@
+import { requireShape } from '../../base/shape.js';
 import { inkColours } from '../../plot/chart/palette.js';
-import type { MotionBlock } from '../blocks/motion.js';
+import { type MotionBlock, motionBlockShape } from '../blocks/motion.js';
 import { prose } from '../blocks/prose.js';
 import type { HtmlElement } from './html.js';
 import { htmlText } from './html-text.js';
@@ -14,10 +15,12 @@ const labelHeight = 26;
  *
  * @param block - the shock at work
  * @returns SVG text, with title and description for those who do not see it
- *
+ * @throws InputError for a block of another form
  * @public
  */
-export function motionPicture({ id, title, alt, shock, stills }: MotionBlock): string {
+export function motionPicture(block: MotionBlock): string {
+  requireShape({ block }, { block: motionBlockShape });
+  const { id, title, alt, shock, stills } = block;
   const { width, height } = drawingSize(shock, 'wide');
   const whole = Math.ceil(titleHeight + stills.length * (labelHeight + height));
   const [titleId, altId] = [`${id}-title`, `${id}-desc`];
