@@ -30,11 +30,11 @@ for (const [entry, target] of Object.entries(manifest.exports)) {
       messages: {
         extractorMessageReporting: {
           default: { logLevel: ExtractorLogLevel.Error, addToApiReportFile: false },
-          // An entry may speak of a type that another entry exports; the report lists each for review.
+          // Declaration maps lead to the sources; messages are the better for it.
+          'ae-wrong-input-file-type': { logLevel: ExtractorLogLevel.None, addToApiReportFile: false },
           // Fields such as `title` speak for themselves; those with a unit must say it.
           'ae-undocumented': { logLevel: ExtractorLogLevel.None, addToApiReportFile: false },
           'ae-unresolved-link': { logLevel: ExtractorLogLevel.None, addToApiReportFile: false },
-          'ae-forgotten-export': { logLevel: ExtractorLogLevel.None, addToApiReportFile: true },
         },
         tsdocMessageReporting: { default: { logLevel: ExtractorLogLevel.Error, addToApiReportFile: false } },
       },

@@ -19,5 +19,9 @@ export {
   type ViscosityPoint,
   viscosityAt,
 } from './fluid/index.js';
+export type { MeasuredThinning } from './fluid/oil/oil-definition.js';
+export type { SiliconeLine } from './fluid/viscosity/barry-silicone.js';
+export type { WaltherLine } from './fluid/viscosity/walther-line.js';
+export type { RestingRoom } from './gas/gas-room.js';
 export * from './gas/index.js';
 export { ConvergenceError } from './numeric/root-finding.js';

@@ -1,5 +1,34 @@
 export { DashpotError } from '../base/dashpot-error.js';
 export { InputError, type Limits } from '../base/input-error.js';
+export type { Warning } from '../base/warning.js';
+export { type WarningCode, warningCodes } from '../base/warning-codes.js';
+export type { Damper } from '../damper/damper.js';
+export type { DamperModel } from '../damper/damper-model.js';
+export type { SealFriction } from '../damper/seal-friction.js';
+export type { AnnularGap } from '../flow/gap/annular-gap.js';
+export type { DiscValve } from '../flow/geometry/disc-valve.js';
+export type { Hole } from '../flow/geometry/hole.js';
+export type { HoleEdge, HoleShape } from '../flow/geometry/hole-shape.js';
+export type { HoleGroup, Piston } from '../flow/geometry/piston.js';
+export type { HoleLaw, HoleResistance } from '../flow/hole/hole-law.js';
+export type { HolePath } from '../flow/hole/hole-path.js';
+export type { PistonFlow } from '../flow/piston/parallel-flow.js';
+export type { PistonPressureDrop } from '../flow/piston/piston-pressure-drop.js';
+export type { ValvePath, ValvePoint } from '../flow/valve/valve-path.js';
+export type { BlendCase, MeasuredBlend } from '../fluid/blend/blend-case.js';
+export type { OilPair } from '../fluid/blend/blend-estimates.js';
+export type { FluidState } from '../fluid/oil/fluid-state.js';
+export type { Oil } from '../fluid/oil/oil.js';
+export type { MeasuredThinning, OilBase } from '../fluid/oil/oil-definition.js';
+export type { ShearThinning } from '../fluid/shear/thinning-viscosity.js';
+export type { SiliconeLine } from '../fluid/viscosity/barry-silicone.js';
+export type { ViscosityLine } from '../fluid/viscosity/viscosity-line.js';
+export type { WaltherLine } from '../fluid/viscosity/walther-line.js';
+export type { Gas, GasClosing, GasLayout } from '../gas/gas.js';
+export type { GasRoom, RestingRoom } from '../gas/gas-room.js';
+export type { GasState } from '../gas/gas-state.js';
+export type { Cushion } from '../motion/corner/contact.js';
+export type { Corner } from '../motion/corner/corner.js';
 export { paretoFront } from '../numeric/pareto-front.js';
 export type { Sampling } from '../numeric/samples.js';
 export { type SobolSequence, sobolSequence } from '../numeric/sobol-sequence.js';
@@ -44,9 +73,6 @@ export {
   viscosityWindow,
 } from './match/match-viscosity.js';
 export { type SpeedWeights, speedRange, type WeightedSpeed } from './match/speed-weights.js';
-export type { FurtherBottle, OrderLine, OrderPlan, PlannedFill, UnservedFill } from './order/order-plan.js';
-export { orderPlan } from './order/order-plan-by-program.js';
-export type { OrderBuild, OrderProblem } from './order/order-problem.js';
 export { drilledShock, type MeasuredShock, timedShock } from './pair/measured-shock.js';
 export {
   bestPairing,

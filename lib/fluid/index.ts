@@ -1,5 +1,7 @@
 export { DashpotError } from '../base/dashpot-error.js';
 export { InputError, type Limits } from '../base/input-error.js';
+export type { Warning } from '../base/warning.js';
+export { type WarningCode, warningCodes } from '../base/warning-codes.js';
 export { type AiryOil, type CompressedAiryOil, compressAiryOil } from './air/air-in-oil.js';
 export { petroleumAirSolubility } from './air/air-solubility.js';
 export {

@@ -19,7 +19,11 @@ export interface GasRoom {
   readonly dissolvedAir?: number;
 }
 
-/** A gas room at rest, from where a stroke squeezes it. */
+/**
+ * A gas room at rest, from where a stroke squeezes it.
+ *
+ * @public
+ */
 export interface RestingRoom {
   /** Volume of gas [m³], above 0. */
   readonly volume: number;

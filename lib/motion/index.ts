@@ -1,5 +1,26 @@
 export { DashpotError } from '../base/dashpot-error.js';
 export { InputError, type Limits } from '../base/input-error.js';
+export type { Warning } from '../base/warning.js';
+export { type WarningCode, warningCodes } from '../base/warning-codes.js';
+export type { Damper } from '../damper/damper.js';
+export type { DamperModel } from '../damper/damper-model.js';
+export type { SealFriction } from '../damper/seal-friction.js';
+export type { AnnularGap } from '../flow/gap/annular-gap.js';
+export type { DiscValve } from '../flow/geometry/disc-valve.js';
+export type { Hole } from '../flow/geometry/hole.js';
+export type { HoleEdge, HoleShape } from '../flow/geometry/hole-shape.js';
+export type { HoleGroup, Piston } from '../flow/geometry/piston.js';
+export type { UnsteadyFlowError } from '../flow/hole/apparent-mass.js';
+export type { HoleLaw, HoleResistance } from '../flow/hole/hole-law.js';
+export type { HolePath } from '../flow/hole/hole-path.js';
+export type { PistonFlow } from '../flow/piston/parallel-flow.js';
+export type { PistonPressureDrop } from '../flow/piston/piston-pressure-drop.js';
+export type { ValvePath, ValvePoint } from '../flow/valve/valve-path.js';
+export type { FluidState } from '../fluid/oil/fluid-state.js';
+export type { ShearThinning } from '../fluid/shear/thinning-viscosity.js';
+export type { Gas, GasClosing, GasLayout } from '../gas/gas.js';
+export type { GasRoom, RestingRoom } from '../gas/gas-room.js';
+export type { GasState } from '../gas/gas-state.js';
 export { IntegrationError } from '../numeric/integrator/integration-error.js';
 export {
   type BenchResult,

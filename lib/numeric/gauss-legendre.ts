@@ -1,4 +1,8 @@
-/** Places and weights of an integral over 0 to 1. */
+/**
+ * Places and weights of an integral over 0 to 1.
+ *
+ * @public
+ */
 export interface Quadrature {
   readonly places: readonly number[];
   readonly weights: readonly number[];

@@ -1,5 +1,83 @@
 export { DashpotError } from '../base/dashpot-error.js';
 export { InputError, type Limits } from '../base/input-error.js';
+export type {
+  Build,
+  ClosingPart,
+  CompensatorKind,
+  CompensatorPart,
+  Corner,
+  CornerOfCar,
+  CourseKey,
+  Cushion,
+  DayTemperature,
+  DensityReading,
+  DiscValve,
+  DropReading,
+  DynoPart,
+  DynoRecord,
+  DynoSetup,
+  ForceReading,
+  GasLayout,
+  GasSide,
+  HoleEdge,
+  HoleGroup,
+  HoleReading,
+  HoleShape,
+  MeasuredThinning,
+  MeasuredValues,
+  MeasurementPart,
+  OilBase,
+  OilDefinition,
+  OilPart,
+  Parts,
+  PartTolerances,
+  Piston,
+  PistonPart,
+  Price,
+  Reading,
+  RecordedCourse,
+  RecordedStroke,
+  ScaleReading,
+  SealFriction,
+  SealInterval,
+  ShearThinning,
+  ShockInside,
+  ShockLengths,
+  ShockPart,
+  ShockPartLengths,
+  ShopOil,
+  SpringPart,
+  TimedShockPart,
+  Timing,
+  ViscosityDefinition,
+  ViscosityPoint,
+  ViscosityReading,
+} from '../parts/index.js';
+export type {
+  Axis,
+  Cell,
+  Chart,
+  Column,
+  DataRow,
+  Dimension,
+  Dot,
+  DotChart,
+  DotSeries,
+  Drawing,
+  Figure,
+  FigureText,
+  LayoutName,
+  LineChart,
+  LinePoint,
+  LineSeries,
+  MarkedPoint,
+  Padding,
+  Rule,
+  ScatterChart,
+  ScatterPoint,
+  ScatterSeries,
+  Table,
+} from '../plot/index.js';
 export type { Block } from './blocks/block.js';
 export type { ChecklistBlock, ChecklistStep, WriteIn } from './blocks/checklist.js';
 export { contentHash } from './blocks/digest.js';
@@ -21,6 +99,7 @@ export type { Pictures } from './html/block-html.js';
 export { pageJson, pageTables, tableCsv } from './html/export.js';
 export type { EmbeddedFont } from './html/html-document.js';
 export { motionPicture } from './html/motion-picture.js';
+export type { BodyContent } from './html/page-body.js';
 export type { Notice, Provenance } from './html/page-footer.js';
 export type { Program } from './html/program.js';
 export { type PageContent, renderHtml } from './html/render-html.js';

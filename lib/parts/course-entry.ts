@@ -1,12 +1,19 @@
 import { isMap, isNode, isScalar, parseDocument } from 'yaml';
-import { readCourse } from '../measure/dyno/read-course.js';
+import { type CourseKind, readCourse } from '../measure/dyno/read-course.js';
 import { recordLines, withNewline } from './record-lines.js';
 
-/** The recordings that a parts file can hold, by their keys, and what each is of. */
-const kinds = { 'recorded-stroke': 'travel', 'recorded-ground': 'height' } as const;
+/**
+ * Key of a recording in a parts file.
+ *
+ * @public
+ */
+export type CourseKey = 'recorded-stroke' | 'recorded-ground';
 
-/** Key of a recording in a parts file. */
-export type CourseKey = keyof typeof kinds;
+/** What each recording is of. */
+const kinds: Readonly<Record<CourseKey, CourseKind>> = {
+  'recorded-stroke': 'travel',
+  'recorded-ground': 'height',
+};
 
 /** A recording that is to be taken into a parts file, in the words of its user. */
 export interface CourseEntry {

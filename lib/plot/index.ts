@@ -1,5 +1,6 @@
 export { DashpotError } from '../base/dashpot-error.js';
 export { InputError, type Limits } from '../base/input-error.js';
+export type { Dimension } from '../units/unit-table.js';
 export type { Axis } from './chart/axis.js';
 export type { Dot, DotChart, DotSeries } from './chart/dots.js';
 export type { DataRow, Drawing, LayoutName, Padding } from './chart/drawing.js';

@@ -7,6 +7,8 @@ import { CommandError } from './command/command-error.js';
 /** Where a first file is asked for and written. */
 export interface Desk {
   readonly workingFolder: string;
+  /** How the user calls the command. */
+  readonly calledAs: string;
   readonly print: (line: string) => void;
   /** The next line that the user types; nothing once the input has ended. */
   readonly nextLine: () => Promise<string | undefined>;
@@ -19,7 +21,10 @@ export interface Desk {
  * @param desk - where to ask
  * @throws CommandError for a file that is there, a folder that is not, or an input that ends too early
  */
-export async function askFirstFile(name: string, { workingFolder, print, nextLine }: Desk): Promise<void> {
+export async function askFirstFile(
+  name: string,
+  { workingFolder, calledAs, print, nextLine }: Desk,
+): Promise<void> {
   const file = path.resolve(workingFolder, name);
   const there = new CommandError(`${name} is there already and is left as it is; name another file`);
   if (
@@ -59,7 +64,7 @@ export async function askFirstFile(name: string, { workingFolder, print, nextLin
     );
   });
   print(
-    `\n${file}\nWhat you did not measure is guessed; the notes in the file say how to measure it. Next:\nnpm start -- --parts ${name}`,
+    `\n${file}\nWhat you did not measure is guessed; the notes in the file say how to measure it. Next:\n${calledAs} --parts ${name}`,
   );
 }
 

@@ -1,16 +1,27 @@
 import { acceptedText, defaultText, type Notebook, optionName, type Parameter } from '../page/index.js';
 
-/** Help on the command: how to call it, and the notebooks. */
-export function generalHelp(notebooks: readonly Notebook[]): string {
+/**
+ * Help on the command: how to call it, and the notebooks.
+ *
+ * @param calledAs - how the user calls it
+ */
+export function generalHelp(notebooks: readonly Notebook[], calledAs: string): string {
   const width = Math.max(...notebooks.map(({ name }) => name.length));
-  return `Usage: npm start                                  render every notebook with the demo parts
-       npm start -- --parts FILE                  render every notebook with your own
-       npm start -- --new FILE                    ask for your first parts file, step by step
-       npm start -- NOTEBOOK [--parts FILE] [--PARAMETER VALUE]…
-       npm start -- NOTEBOOK --help               list the parameters of a notebook
-       npm start -- check FILE [--json]           say whether a parts file can be read, and what is wrong with it
-       npm start -- table [--parts FILE] [--build NAME] [--temperature "20 °C"]… [--fastest "500 mm/s"]
-                    [--format csv|json|modelica]  force against speed and position of one build
+  const uses = [
+    ['render', 'every notebook with the demo parts'],
+    ['render --parts FILE', 'every notebook with your own'],
+    ['render NOTEBOOK [--parts FILE] [--PARAMETER VALUE]…', 'one notebook'],
+    ['render NOTEBOOK --help', 'the parameters of a notebook'],
+    ['render MY-NOTEBOOK.ts [--parts FILE]', 'a notebook of your own'],
+    ['--new FILE', 'asks for your first parts file, step by step'],
+    ['check FILE [--json]', 'says whether a parts file can be read, and what is wrong with it'],
+    [
+      'table [--parts FILE] [--build NAME] [--temperature "20 °C"]… [--fastest "500 mm/s"] [--format csv|json|modelica]',
+      'force against speed and position of one build',
+    ],
+  ] as const;
+  return `Usage, where "render" may be left out:
+${uses.map(([use, does]) => `  ${calledAs} ${use}\n      ${does}`).join('\n')}
 
 Notebooks:
 ${notebooks.map(({ name, question }) => `  ${name.padEnd(width)}  ${question}`).join('\n')}
@@ -19,13 +30,17 @@ Options:
 ${ownOptions}`;
 }
 
-/** Help on one notebook: its question and its parameters with units, ranges and what they are unless given. */
-export function notebookHelp({ name, title, question, parameters }: Notebook): string {
+/**
+ * Help on one notebook: its question and its parameters with units, ranges and what they are unless given.
+ *
+ * @param calledAs - how the user asks for this notebook
+ */
+export function notebookHelp({ title, question, parameters }: Notebook, calledAs: string): string {
   const lines = Object.entries(parameters).map(([key, parameter]) => parameterHelp(key, parameter));
   return `${title}
 ${question}
 
-Usage: npm start -- ${name} [--parts FILE] [--PARAMETER VALUE]…
+Usage: ${calledAs} [--parts FILE] [--PARAMETER VALUE]…
 
 Parameters:
 ${lines.join('\n')}

@@ -16,11 +16,37 @@ export interface Unit {
   readonly offset?: number;
 }
 
+/**
+ * A dimension that a user may write.
+ *
+ * @public
+ */
+export type Dimension =
+  | 'length'
+  | 'area'
+  | 'volume'
+  | 'temperature'
+  | 'temperatureDifference'
+  | 'kinematicViscosity'
+  | 'dynamicViscosity'
+  | 'density'
+  | 'pressure'
+  | 'force'
+  | 'speed'
+  | 'springRate'
+  | 'volumeStiffness'
+  | 'mass'
+  | 'time'
+  | 'frequency'
+  | 'angle'
+  | 'ratio';
+
 const inch = 0.0254;
 const pound = 0.453_592_37;
 const poundForce = pound * 9.806_65;
 
-const table = {
+/** Units accepted per dimension; the first is the one shown by default. */
+export const unitTable: Readonly<Record<Dimension, readonly Unit[]>> = {
   length: [
     { symbol: 'mm', factor: 1, divisor: 1e3 },
     { symbol: 'µm', factor: 1, divisor: 1e6 },
@@ -131,17 +157,7 @@ const table = {
     { symbol: '', factor: 1 },
     { symbol: '%', factor: 1, divisor: 1e2 },
   ],
-} as const satisfies Record<string, readonly Unit[]>;
-
-/**
- * A dimension that a user may write.
- *
- * @public
- */
-export type Dimension = keyof typeof table;
-
-/** Units accepted per dimension; the first is the one shown by default. */
-export const unitTable: Readonly<Record<Dimension, readonly Unit[]>> = table;
+};
 
 /** The unit of a dimension with this symbol, if it is on the list. */
 export function findUnit(dimension: Dimension, symbol: string): Unit | undefined {

@@ -4,6 +4,7 @@ import * as fluid from '../../lib/fluid/index.js';
 import * as core from '../../lib/index.js';
 import * as measure from '../../lib/measure/index.js';
 import * as motion from '../../lib/motion/index.js';
+import * as order from '../../lib/order/index.js';
 import * as page from '../../lib/page/index.js';
 import * as parts from '../../lib/parts/index.js';
 import * as plot from '../../lib/plot/index.js';
@@ -40,6 +41,7 @@ const entries: Readonly<Record<string, readonly [object, GoodCalls]>> = {
   'dashpot/measure': [measure, measureCalls],
   'dashpot/motion': [motion, motionCalls],
   'dashpot/decisions': [decisions, decisionCalls],
+  'dashpot/order': [order, decisionCalls],
   'dashpot/parts': [parts, partsCalls],
   'dashpot/plot': [plot, plotCalls],
   'dashpot/page': [page, pageCalls],

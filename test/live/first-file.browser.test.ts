@@ -70,7 +70,12 @@ describe.skipIf(!hasChromium)(`the form of a first file${skipReason}`, () => {
   async function written(answers: readonly string[]): Promise<string> {
     const [folder, left] = [mkdtempSync(path.join(tmpdir(), 'dashpot-form-')), [...answers]];
     try {
-      const desk = { workingFolder: folder, print: () => undefined, nextLine: async () => left.shift() };
+      const desk = {
+        workingFolder: folder,
+        calledAs: 'npx dashpot',
+        print: () => undefined,
+        nextLine: async () => left.shift(),
+      };
       await askFirstFile('mine.yaml', desk);
       return readFileSync(path.join(folder, 'mine.yaml'), 'utf8');
     } finally {

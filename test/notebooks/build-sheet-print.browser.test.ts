@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { readParts } from '../../lib/parts/index.js';
+import { embeddedFonts } from '../../lib/runner/build/fonts.js';
 import { renderNotebook } from '../../lib/runner/build/render-notebook.js';
 import { notebook } from '../../notebooks/build-sheet.js';
 import { connect, hasChromium, skipReason } from '../live/chromium.js';
@@ -13,7 +14,7 @@ const paper = { width: Math.floor((184 / 25.4) * 96), height: Math.floor((275 / 
 
 const text = readFileSync(new URL('../../notebooks/demo-parts.yaml', import.meta.url), 'utf8');
 const parts = readParts(text);
-const facts = { version: '0', notices: [] };
+const facts = { version: '0', notices: [], fonts: embeddedFonts };
 
 describe.skipIf(!hasChromium)(`a sheet on paper${skipReason}`, () => {
   it('takes one page of A4, whatever the build', async () => {

@@ -24,6 +24,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   page: ['base', 'units', 'parts', 'plot'],
   live: ['base', 'numeric', 'units', 'parts', 'plot', 'page'],
   runner: ['base', 'numeric', 'fluid', 'units', 'parts', 'plot', 'page', 'live'],
+  order: [...physics, 'decisions'],
   workers: [...physics, 'decisions'],
   'index.ts': physics,
 };
@@ -64,11 +65,17 @@ const rooms: Readonly<Record<string, readonly string[]>> = {
   plot: ['chart', 'drawing', 'vega', 'figure'],
   page: ['style', 'blocks', 'parameters', 'html'],
   live: ['document', 'case', 'controls', 'pictures', 'parts', 'first', 'index'],
-  runner: ['command', 'build', 'watch'],
+  runner: ['command', 'build', 'watch', 'packed'],
 };
 
-/** Rooms that may import the files beside them: single functions in `numeric`; types of the parts file, which should get a room, in `parts`. */
-const besideBelow = ['numeric/integrator', 'numeric/sampling', 'parts/assembly', 'parts/schema'];
+/** Rooms that may import the files beside them: single functions in `numeric`; types of the parts file, which should get a room, in `parts`; the command itself in `runner`. */
+const besideBelow = [
+  'numeric/integrator',
+  'numeric/sampling',
+  'parts/assembly',
+  'parts/schema',
+  'runner/packed',
+];
 
 interface Import {
   readonly file: string;

@@ -1,94 +1,197 @@
-import { execFileSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { build } from 'esbuild';
+import { mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import manifest from '../../package.json' with { type: 'json' };
+import { bundlers, importing } from './packed/bundlers.js';
+import { hasBrowser, openedPage } from './packed/opened-page.js';
+import {
+  addPeers,
+  codeIn,
+  emptyProject,
+  entries,
+  onlyNode,
+  packed,
+  peers,
+  repository,
+  run,
+} from './packed/project.js';
+import { forceOfAll, renderedTwice, spreadTwice } from './packed/scripts.js';
+import { strictConsumer } from './packed/strict-consumer.js';
 
-const repository = fileURLToPath(new URL('../..', import.meta.url));
-const entries = Object.keys(manifest.exports)
-  .filter((entry) => !entry.endsWith('.json'))
-  .map((entry) => entry.replace(/^\./u, 'dashpot'));
-
-const consumer = `
-import { damperForce, damperModel, valveOpenings, type Damper } from 'dashpot';
-import { blendViscosity } from 'dashpot/fluid';
-import { readParts, type Parts } from 'dashpot/parts';
-import { lineChart, type Figure } from 'dashpot/plot';
-import { defineNotebook, type Page } from 'dashpot/page';
-export const used = [blendViscosity, valveOpenings, damperForce, damperModel, readParts, lineChart, defineNotebook];
-export type Used = Damper | Parts | Figure | Page;
-// @ts-expect-error a damper is no number
-damperModel(1, { kinematicViscosity: 1e-4, density: 970 });
-`;
-
-let project = '';
+/** The package alone, and the package with all of its peers. */
+let [tarball, bare, whole] = ['', '', ''];
 
 beforeAll(() => {
-  project = mkdtempSync(join(tmpdir(), 'dashpot-consumer-'));
-  const run = (command: string, args: readonly string[], cwd: string) =>
-    execFileSync(command, args, { cwd, stdio: ['ignore', 'pipe', 'pipe'] });
-  run('npm', ['pack', '--silent', '--pack-destination', project], repository);
-  const tarball = readdirSync(project).find((name) => name.endsWith('.tgz')) ?? '';
-  writeFileSync(join(project, 'package.json'), '{ "name": "consumer", "private": true, "type": "module" }');
-  run('npm', ['install', '--silent', '--no-audit', '--no-fund', '--prefer-offline', `./${tarball}`], project);
+  tarball = packed();
+  bare = emptyProject(tarball);
+  whole = emptyProject(tarball);
+  addPeers(whole, peers);
 });
 
 afterAll(() => {
-  if (project !== '') rmSync(project, { recursive: true });
+  for (const folder of [dirname(tarball), bare, whole])
+    if (folder.length > 1) rmSync(folder, { recursive: true });
 });
 
-describe('the packed tarball in an empty project', () => {
-  test('names the entries', () => {
-    expect(entries).toEqual(
-      expect.arrayContaining(['dashpot', 'dashpot/fluid', 'dashpot/parts', 'dashpot/plot', 'dashpot/page']),
+const inPackage = (...names: readonly string[]): string => join(bare, 'node_modules/dashpot', ...names);
+
+/** Runs a program that is expected to fail; what it says. */
+function refused(folder: string, command: string, ...args: readonly string[]): string {
+  try {
+    run(folder, command, ...args);
+  } catch (error) {
+    return String((error as { readonly stderr: string }).stderr);
+  }
+  return '';
+}
+
+describe('the package alone in an empty project', () => {
+  test('brings no other package', () => {
+    const names = readdirSync(join(bare, 'node_modules')).filter((name) => !name.startsWith('.'));
+    expect(names).toEqual(['dashpot']);
+  });
+
+  test('holds build, sources, schemas and documentation', () => {
+    expect(readdirSync(inPackage()).sort()).toEqual([
+      'DEVELOPERS.md',
+      'README.md',
+      'dist',
+      'docs',
+      'lib',
+      'notebooks',
+      'package.json',
+    ]);
+    for (const schema of ['parts-file', 'force-table'])
+      expect(
+        run(
+          bare,
+          'node',
+          '-p',
+          `require.resolve('dashpot/${schema}.schema.json').endsWith('docs/${schema}.schema.json')`,
+        ),
+      ).toBe('true\n');
+  });
+
+  test('has declaration maps that lead to its sources', () => {
+    const map = JSON.parse(readFileSync(inPackage('dist/types/index.d.ts.map'), 'utf8'));
+    const source = join(inPackage('dist/types'), map.sources[0]);
+    expect(readFileSync(source, 'utf8')).toBe(readFileSync(join(repository, 'lib/index.ts'), 'utf8'));
+  });
+
+  test('has no link in its readme that leads nowhere', () => {
+    const text = readFileSync(inPackage('README.md'), 'utf8');
+    const targets = [...text.matchAll(/\]\((?!https?:|#)([^)#]+)/gu)].map(([, target = '']) => target);
+    expect(targets.length).toBeGreaterThan(20);
+    expect(
+      targets.filter((target) => statSync(inPackage(target), { throwIfNoEntry: false }) === undefined),
+    ).toEqual([]);
+  });
+
+  test('runs the example of the readme, imported and required', () => {
+    const code = codeIn('README.md', 'ts', "from 'dashpot'");
+    const output = codeIn('README.md', 'text', '8 °C');
+    writeFileSync(join(bare, 'example.mjs'), code);
+    expect(run(bare, 'node', 'example.mjs')).toBe(output);
+    writeFileSync(
+      join(bare, 'example.cjs'),
+      code.replace(/import (\{[^}]+\}) from '(\w+)'/u, "const $1 = require('$2')"),
     );
+    expect(run(bare, 'node', 'example.cjs')).toBe(output);
   });
 
-  test('holds nothing but the build, the manifest, the readme and the licence', () => {
-    const packed = readdirSync(join(project, 'node_modules/dashpot')).sort();
-    expect(packed).toEqual(['README.md', 'dist', 'docs', 'package.json']);
+  test('loads three files for the core, so that Node starts it fast', () => {
+    const seen = new Set<string>();
+    const follow = (file: string): void => {
+      if (seen.has(file)) return;
+      seen.add(file);
+      for (const [, target = ''] of readFileSync(file, 'utf8').matchAll(/from "(\.[^"]+)"/gu))
+        follow(join(dirname(file), target));
+    };
+    follow(inPackage('dist/core.js'));
+    expect(seen.size).toBeLessThanOrEqual(3);
   });
 
+  test.each(['fluid', 'fill', 'motion', 'decisions', 'measure'])('imports %s without a peer', (entry) => {
+    const script = `console.log(Object.keys(await import('dashpot/${entry}')).length > 3)`;
+    expect(run(bare, 'node', '--input-type=module', '-e', script)).toBe('true\n');
+  });
+
+  test('says what else a command needs', () => {
+    expect(refused(bare, 'npx', 'dashpot', 'check', 'x.yaml')).toMatch(
+      /^dashpot needs more packages for this:\nnpm install "yaml@\S+" "zod@\S+"\n$/u,
+    );
+    expect(refused(bare, 'npx', 'dashpot', 'render', 'my.ts')).toMatch(/"vega@\S+" .*"esbuild@\S+ \S+"\n$/u);
+  });
+});
+
+describe('the package with its peers', () => {
   test.each(entries)('%s is imported by Node', (entry) => {
-    const names = execFileSync(
-      'node',
-      ['--input-type=module', '-e', `console.log(Object.keys(await import('${entry}')).length)`],
-      { cwd: project, encoding: 'utf8' },
-    );
-    expect(Number(names)).toBeGreaterThan(0);
+    const script = `console.log(Object.keys(await import('${entry}')).length > 0)`;
+    expect(run(whole, 'node', '--input-type=module', '-e', script)).toBe('true\n');
   });
 
-  test.each(entries.filter((entry) => !/decisions|workers/u.test(entry)))(
-    '%s is bundled for a browser',
-    async (entry) => {
-      mkdirSync(join(project, 'src'), { recursive: true });
-      const source = join(project, 'src', `${entry.replace('/', '-')}.js`);
-      writeFileSync(source, `import * as all from '${entry}'; globalThis.all = all;`);
-      const result = await build({
-        entryPoints: [source],
-        bundle: true,
-        platform: 'browser',
-        write: false,
-        logLevel: 'silent',
-      });
-      expect(result.errors).toEqual([]);
-      expect(result.outputFiles).toHaveLength(1);
-    },
-  );
+  const forBrowsers = entries.filter((entry) => !onlyNode.includes(entry));
+  test.each(
+    forBrowsers.flatMap((entry) =>
+      Object.entries(bundlers).map(([name, bundle]) => ({ entry, name, bundle })),
+    ),
+  )('$entry is bundled for a browser by $name', async ({ entry, bundle }) => {
+    mkdirSync(join(whole, 'src'), { recursive: true });
+    const text = await bundle(importing(join(whole, 'src'), entry));
+    if (entry === 'dashpot')
+      expect(run(whole, 'node', '--input-type=module', '-e', `${text}\n${forceOfAll}`)).toBe('-17.1\n');
+    // What is left to be imported later is the solver, whose other branch is for Node.
+    expect(text).not.toMatch(/^import [^'"\n]*["'](?!node:|\.)/mu);
+  });
+
+  test('finds its worker threads, which draw what one thread draws', () => {
+    expect(run(whole, 'node', '--input-type=module', '-e', spreadTwice)).toBe('true true\n');
+  });
 
   test('has types that a strict consumer can use', () => {
-    writeFileSync(join(project, 'consumer.ts'), consumer);
-    const args = ['--noEmit', '--strict', '--exactOptionalPropertyTypes', '--skipLibCheck', 'false'];
-    const resolution = ['--module', 'nodenext', '--target', 'es2022', '--types', '', '--lib', 'es2023,dom'];
-    const compiler = join(repository, 'node_modules/typescript/bin/tsc');
-    expect(() =>
-      execFileSync('node', [compiler, ...args, ...resolution, 'consumer.ts'], {
-        cwd: project,
-        stdio: 'pipe',
-      }),
-    ).not.toThrow();
+    expect(strictConsumer(whole, entries)).toBe('');
+  });
+});
+
+describe('a notebook outside the repository', () => {
+  test('is rendered by the command to a page that opens with its first sentence, and moves', async () => {
+    const code = codeIn('docs/own-notebook.md', 'ts', 'defineNotebook');
+    const sentence = codeIn('docs/own-notebook.md', 'text', 'keeps').trim();
+    writeFileSync(join(whole, 'my-notebook.ts'), code);
+    run(whole, 'npx', 'dashpot', 'render', 'my-notebook.ts');
+    const html = join(whole, 'out/my-notebook/my-notebook.html');
+    expect(readFileSync(html, 'utf8')).toContain(sentence.replaceAll(/(\d) (%|mm)/gu, '$1\u00a0$2'));
+    expect(readdirSync(dirname(html)).sort()).toEqual([
+      'damping.csv',
+      'damping.png',
+      'damping.svg',
+      'my-notebook.html',
+      'my-notebook.json',
+    ]);
+    if (!hasBrowser) return;
+    const { first, warmer } = await openedPage(html);
+    expect(first).toBe(sentence);
+    const percent = (text: string): number => Number(/(\d+) %/u.exec(text)?.[1]);
+    expect(percent(warmer)).toBeLessThan(percent(first));
+  });
+
+  test('is rendered by one function', () => {
+    expect(run(whole, 'node', '--input-type=module', '-e', renderedTwice)).toBe(
+      'buggy front keeps 100 % of its damping in compression at 500 mm/s. true true true\nInputError request.parts must be a string, got 5\n',
+    );
+  });
+
+  test('of the package is rendered with what the package holds', () => {
+    const said = run(whole, 'npx', 'dashpot', 'render', 'compare-oils', '--out', 'shipped');
+    expect(said).toMatch(/^compare-oils: 3 figures, 1 of 1 checks passed\n/u);
+    expect(readFileSync(join(whole, 'shipped/compare-oils/compare-oils.html'), 'utf8')).toContain(
+      'class="program"',
+    );
+  });
+
+  test('is refused in one line where it holds no notebook', () => {
+    writeFileSync(join(whole, 'empty.ts'), 'export const other = 1;\n');
+    expect(refused(whole, 'npx', 'dashpot', 'render', 'empty.ts')).toMatch(
+      /^empty\.ts exports no "notebook"[^\n]*\n$/u,
+    );
   });
 });

@@ -19,6 +19,7 @@ describe('a first parts file that is asked for', () => {
     const [said, left] = [[] as string[], [...typed]];
     const desk = {
       workingFolder: folder,
+      calledAs: 'npx dashpot',
       print: (line: string) => said.push(line),
       nextLine: async () => left.shift(),
     };
@@ -35,7 +36,7 @@ describe('a first parts file that is asked for', () => {
   it('is accepted by the reader, and says what to do next', async () => {
     const { said, refused } = await asked(...good);
     expect(refused).toBe('');
-    expect(said).toContain('npm start -- --parts mine.yaml');
+    expect(said).toContain('npx dashpot --parts mine.yaml');
     expect(readParts(written()).pistons[0]?.piston.holes).toMatchObject([{ count: 2, diameter: 0.0016 }]);
   });
 

@@ -23,7 +23,11 @@ export interface Telling {
   readonly shrinkage: readonly { readonly quantity: Quantity; readonly ratio: number }[];
 }
 
-/** Slopes of the readings over their uncertainties, times the size of each unknown; one row a number read. */
+/**
+ * Slopes of the readings over their uncertainties, times the size of each unknown; one row a number read.
+ *
+ * @internal
+ */
 export function readingSlopes(problem: MeasuredShockProblem, parameters: readonly number[]): Matrix {
   const { data, predicted, sizes } = bindProblem(problem);
   const columns = differenceJacobian(predicted, parameters, sizes, predicted(parameters));
@@ -34,7 +38,11 @@ export function readingSlopes(problem: MeasuredShockProblem, parameters: readonl
   );
 }
 
-/** Information of readings and priors on the unknowns, each in units of its size. */
+/**
+ * Information of readings and priors on the unknowns, each in units of its size.
+ *
+ * @internal
+ */
 export function informationOf(problem: MeasuredShockProblem, slopes: Matrix): Matrix {
   const count = problem.unknowns.length;
   const information = slopes.rows === 0 ? Matrix.zeros(count, count) : slopes.transpose().mmul(slopes);

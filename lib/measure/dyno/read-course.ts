@@ -6,7 +6,11 @@ import { recordRows, requireRisingTime } from './record-rows.js';
 /** What was recorded against time: travel of a shaft, or height of the ground. */
 export type CourseKind = 'travel' | 'height';
 
-/** A length against time as recorded, in SI. */
+/**
+ * A length against time as recorded, in SI.
+ *
+ * @public
+ */
 export interface RecordedCourse {
   /** Time of each row [s], from 0 on, rising. */
   readonly times: readonly number[];

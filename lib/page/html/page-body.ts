@@ -4,7 +4,11 @@ import type { ParameterText } from '../parameters/parameter-text.js';
 import { blockHtml, type Pictures } from './block-html.js';
 import { type Html, html, trusted } from './html.js';
 
-/** What the middle of a page shows; all of it may change with a setting. */
+/**
+ * What the middle of a page shows; all of it may change with a setting.
+ *
+ * @public
+ */
 export interface BodyContent {
   readonly page: Page;
   /** What the parts file says of itself. */

@@ -1,6 +1,5 @@
 import { contentHash, type IndexEntry, type Notebook, renderIndex, renderOneFile } from '../../page/index.js';
 import type { PartsFile } from '../../parts/parts-file.js';
-import { embeddedFonts } from './fonts.js';
 import type { RenderedNotebook, RunFacts } from './render-notebook.js';
 
 /** What the index says of a rendered notebook. */
@@ -22,11 +21,11 @@ export function indexEntry(
 export async function indexPage(
   entries: readonly IndexEntry[],
   { text, parts }: PartsFile,
-  { version, notices }: RunFacts,
+  { version, notices, fonts }: RunFacts,
 ): Promise<string> {
   const provenance = { version, notices, contentHash: await contentHash(text, []) };
   const content = { entries, about: parts.about, fonts: [], provenance };
-  return renderIndex({ ...content, fonts: await embeddedFonts(await renderIndex(content)) });
+  return renderIndex({ ...content, fonts: await fonts(await renderIndex(content)) });
 }
 
 /**
@@ -37,15 +36,15 @@ export async function indexPage(
 export async function oneFile(
   entries: readonly IndexEntry[],
   { name, text, parts }: PartsFile,
-  { version, notices, programs }: RunFacts,
+  { version, notices, programs, fonts }: RunFacts,
   letters: string,
 ): Promise<string> {
-  if (programs === undefined) throw new TypeError('one file needs a program');
-  const { file } = programs;
+  const file = programs?.file;
+  if (file === undefined) throw new TypeError('one file needs a program');
   const fingerprint = await contentHash(text, []);
   const provenance = { version, notices: [...notices, ...file.notices], contentHash: fingerprint };
   const content = { entries, about: parts.about, fonts: [], provenance };
   const program = { ...file, start: { partsName: name, partsText: text, given: {}, fingerprint } };
-  const fonts = await embeddedFonts(letters + (await renderOneFile(content, program)));
-  return renderOneFile({ ...content, fonts }, program);
+  const withLetters = await fonts(letters + (await renderOneFile(content, program)));
+  return renderOneFile({ ...content, fonts: withLetters }, program);
 }

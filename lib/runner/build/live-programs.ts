@@ -1,12 +1,7 @@
-import path from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { deflateRawSync } from 'node:zlib';
-import type { Plugin } from 'esbuild';
 import { packedText } from '../../page/html/packed-text.js';
 import type { Notice } from '../../page/index.js';
-import { runtimeSpecs } from '../../plot/vega/runtime-specs.js';
-import { licences } from './licences.js';
-import { programModules } from './program-modules.js';
+import { sharedNotices } from './licences.js';
 
 /** A program in the form in which a page carries it, and the licences of what is in it. */
 export interface LiveProgram {
@@ -20,51 +15,55 @@ export interface LiveProgram {
 export interface LivePrograms {
   /** That of the page of one notebook. */
   page(notebook: string): LiveProgram;
-  /** That of the file of all notebooks. */
-  readonly file: LiveProgram;
+  /** That of the file of all notebooks, where it was asked for. */
+  readonly file?: LiveProgram;
 }
 
-const live = (name: string): string =>
-  JSON.stringify(fileURLToPath(new URL(`../../live/${name}`, import.meta.url)));
+/** What programs are put together from; plain data, so that a package can hold it ready-made. */
+export interface ProgramTexts {
+  /** Modules by their names, each with the packages that are in it. */
+  readonly modules: Readonly<Record<string, { readonly text: string; readonly packages: readonly string[] }>>;
+  /** The modules that an entry needs, each after those that it imports itself; a notebook is an entry. */
+  readonly needed: Readonly<Record<string, readonly string[]>>;
+  /** The licence of each package. */
+  readonly licences: Readonly<Record<string, string>>;
+}
 
 /** The entries that start the page of one notebook, and the file of all. */
-const [pageEntry, fileEntry] = ['start-page', 'start-file'];
+export const [pageEntry, fileEntry] = ['start-page', 'start-file'] as const;
 
 /** Gives the modules a place, and begins; all of a program is one function. */
 const opening = '(()=>{const modules={},require=(name)=>modules[name];\n';
 
-/**
- * Bundles notebooks for a browser, all at once: what they share is in a page as the very same text.
- *
- * @param folder - folder of the notebooks
- * @param names - names of the notebooks
- * @returns the same sources give the same text
- */
-export async function livePrograms(folder: string, names: readonly string[]): Promise<LivePrograms> {
-  const modules = await programModules(
-    folder,
-    [pageEntry, fileEntry, ...names].map((name) => ({ in: `live:${name}`, out: name })),
-    [entries(folder, (file) => starts[path.basename(file, '.ts')] ?? notebookText(file)), compiledSpecs],
-  );
-  const common = modules.needed(pageEntry);
-  const first = opening + common.map(modules.text).join('');
+/** Puts the programs of pages together. */
+export function livePrograms({ modules, needed, licences }: ProgramTexts): LivePrograms {
+  const neededBy = (entry: string): readonly string[] => needed[entry] ?? [];
+  const text = (names: readonly string[]): string => names.map((name) => modules[name]?.text ?? '').join('');
+  const common = neededBy(pageEntry);
+  const first = opening + text(common);
   const packedFirst = packed(first);
-  const program = (needed: readonly string[], start: string): LiveProgram => {
-    const own = needed.filter((name) => !common.includes(name));
-    const second = `${own.map(modules.text).join('')}${start}})();`;
+  const program = (all: readonly string[], start: string): LiveProgram => {
+    const own = all.filter((name) => !common.includes(name));
+    const second = `${text(own)}${start}})();`;
+    const packages = [...common, ...own].flatMap((name) => modules[name]?.packages ?? []);
     return {
       script: first + second,
       packed: [packedFirst, packed(second)],
-      notices: licences([...common, ...own].flatMap(modules.files)),
+      notices: sharedNotices([...new Set(packages)].sort().map((name) => [name, licences[name] ?? ''])),
     };
   };
+  const notebooks = Object.keys(needed).filter((name) => name !== pageEntry && name !== fileEntry);
   return {
     page: (notebook) =>
-      program(modules.needed(notebook), `${required(pageEntry)}.start(${required(notebook)}.notebook);`),
-    file: program(
-      [...new Set([fileEntry, ...names].flatMap(modules.needed))],
-      `${required(fileEntry)}.start([${names.map((name) => `${required(name)}.notebook`).join()}]);`,
-    ),
+      program(neededBy(notebook), `${required(pageEntry)}.start(${required(notebook)}.notebook);`),
+    ...(needed[fileEntry] === undefined
+      ? {}
+      : {
+          file: program(
+            [...new Set([fileEntry, ...notebooks].flatMap(neededBy))],
+            `${required(fileEntry)}.start([${notebooks.map((name) => `${required(name)}.notebook`).join()}]);`,
+          ),
+        }),
   };
 }
 
@@ -72,46 +71,6 @@ function packed(text: string): string {
   return packedText(deflateRawSync(text, { level: 9 }));
 }
 
-const starts: Readonly<Record<string, string>> = {
-  [pageEntry]: `import { livePage } from ${live('live-page.ts')};
-import specs from 'compiled-specs';
-export const start = (notebook) => livePage(notebook, specs);`,
-  [fileEntry]: `import { liveFile } from ${live('live-file.ts')};
-import specs from 'compiled-specs';
-export const start = (notebooks) => liveFile(notebooks, specs);`,
-};
-
 function required(name: string): string {
   return `require(${JSON.stringify(`./${name}.js`)})`;
 }
-
-function notebookText(notebook: string): string {
-  return `export { notebook } from ${JSON.stringify(notebook)};`;
-}
-
-/** Makes the first module of each program, for the entry `live:` with the name of the notebook. */
-export function entries(folder: string, textFor: (notebook: string) => string): Plugin {
-  return {
-    name: 'entries',
-    setup({ onResolve, onLoad }) {
-      onResolve({ filter: /^live:/ }, ({ path: name }) => ({ path: name.slice(5), namespace: 'live' }));
-      onLoad({ filter: /.*/, namespace: 'live' }, ({ path: name }) => ({
-        contents: textFor(path.join(folder, `${name}.ts`)),
-        loader: 'ts',
-        resolveDir: folder,
-      }));
-    },
-  };
-}
-
-/** Makes the module of the compiled charts. */
-const compiledSpecs: Plugin = {
-  name: 'compiled-specs',
-  setup({ onResolve, onLoad }) {
-    onResolve({ filter: /^compiled-specs$/ }, (found) => ({ path: found.path, namespace: 'specs' }));
-    onLoad({ filter: /.*/, namespace: 'specs' }, () => ({
-      contents: JSON.stringify(runtimeSpecs()),
-      loader: 'json',
-    }));
-  },
-};

@@ -19,16 +19,20 @@ import {
 import { runNotebook } from '../../page/run-notebook.js';
 import type { PartsFile } from '../../parts/parts-file.js';
 import { renderSvg } from '../../plot/index.js';
-import { embeddedFonts } from './fonts.js';
 import type { LivePrograms } from './live-programs.js';
-import { svgToPng } from './png.js';
 
 /** What every page of a run has in common. */
 export interface RunFacts {
   readonly version: string;
   readonly notices: readonly Notice[];
+  /** The fonts of a page with at least the letters of a text. */
+  readonly fonts: (text: string) => Promise<readonly EmbeddedFont[]>;
+  /** Makes a PNG of a picture, where there shall be some. */
+  readonly png?: (svg: string) => Uint8Array;
   /** The programs that make pages live, where they shall be. */
   readonly programs?: LivePrograms;
+  /** What the user should know of these pages, such as a part that is not installed. */
+  readonly remarks?: readonly string[];
 }
 
 /** A page with the files it is written as, by file name. */
@@ -98,8 +102,12 @@ async function renderPage(
     },
     ...(program === undefined ? {} : { program: { ...program, start: { partsName, partsText, given } } }),
   };
-  const fonts = await embeddedFonts(await renderHtml(content));
-  return { page, pictures: content.pictures, files: await filesOf(notebook.name, content, fonts) };
+  const fonts = await facts.fonts(await renderHtml(content));
+  return {
+    page,
+    pictures: content.pictures,
+    files: await filesOf(notebook.name, { ...content, fonts }, facts.png),
+  };
 }
 
 async function drawnFigures(page: Page): Promise<Pictures> {
@@ -115,10 +123,10 @@ async function drawnFigures(page: Page): Promise<Pictures> {
 async function filesOf(
   name: string,
   content: PageContent,
-  fonts: readonly EmbeddedFont[],
+  png: RunFacts['png'],
 ): Promise<RenderedNotebook['files']> {
   const files = new Map<string, string | Uint8Array>();
-  files.set(`${name}.html`, await renderHtml({ ...content, fonts }));
+  files.set(`${name}.html`, await renderHtml(content));
   files.set(`${name}.json`, pageJson(content));
   for (const [id, table] of pageTables(content.page)) files.set(`${id}.csv`, tableCsv(table));
   const stills = allBlocks(content.page).flatMap((block) =>
@@ -126,7 +134,7 @@ async function filesOf(
   );
   for (const [id, { wide }] of [...content.pictures, ...stills]) {
     files.set(`${id}.svg`, wide);
-    files.set(`${id}.png`, svgToPng(wide));
+    if (png !== undefined) files.set(`${id}.png`, png(wide));
   }
   return files;
 }

@@ -4,7 +4,7 @@ declare module 'subset-font' {
     font: Uint8Array,
     text: string,
     options: {
-      readonly targetFormat: 'woff2';
+      readonly targetFormat: 'woff2' | 'truetype';
       /** OpenType features that stay. */
       readonly keepFeatures: readonly string[];
       readonly noHinting: boolean;

@@ -4,8 +4,8 @@ import { fileURLToPath } from 'node:url';
 import { context, type Metafile } from 'esbuild';
 import type { ParameterTexts } from '../../page/index.js';
 import { type KeptModules, moduleKeeper } from '../build/kept-modules.js';
-import { entries } from '../build/live-programs.js';
 import { browserOptions } from '../build/program-modules.js';
+import { entries } from '../build/program-texts.js';
 import { draftHtml } from './draft-html.js';
 
 /**
@@ -39,7 +39,7 @@ export async function draft(
     format: 'esm',
     packages: 'external',
     metafile: true,
-    plugins: [entries(notebookFolder, draftText)],
+    plugins: [entries(notebookFolder, (one) => draftText(path.join(notebookFolder, `${one}.ts`)))],
     entryPoints: [{ in: `live:${name}`, out: name }],
   });
   const keeper = await moduleKeeper();
