@@ -47,7 +47,7 @@ export function byKind(shapes: Readonly<Record<string, Shape>>): Check {
     requireRecord(value, field);
     const { kind } = value as { readonly kind: string };
     requireWord(kind, Object.keys(shapes), field === '' ? 'kind' : `${field}.kind`);
-    requireShape(value, shapes[kind] ?? {}, field);
+    requireShape(value, shapes[kind]!, field);
   };
 }
 

@@ -1,4 +1,4 @@
-import { requireFinite, requireList } from '../base/checks.js';
+import { refuse, requireFinite, requireList } from '../base/checks.js';
 import { recoilOfJet } from '../flow/hole/jet-momentum.js';
 import { requireModel } from './damper.js';
 import type { DamperModel } from './damper-model.js';
@@ -12,13 +12,16 @@ import type { DamperModel } from './damper-model.js';
  * disc leave sideways and do not count.
  *
  * @param model - from `damperModel`
- * @param holeSpeeds - mean speed in the open holes of each path [m/s], all of one sign
+ * @param holeSpeeds - mean speed in the open holes [m/s], one a path, all of one sign
  * @param flow - through piston and gap [m³/s]
+ * @throws InputError for a number that is not finite, or not one speed a path
  * @public
  */
 export function jetRecoil(model: DamperModel, holeSpeeds: readonly number[], flow: number): number {
   requireModel(model);
   requireList(holeSpeeds, 'holeSpeeds');
+  const { length } = model.pistonFlow.paths;
+  if (holeSpeeds.length !== length) refuse(holeSpeeds.length, 'holeSpeeds.length', '', `${length}`);
   holeSpeeds.forEach((speed, index) => {
     requireFinite(speed, `holeSpeeds[${index}]`, 'm/s');
   });
@@ -32,7 +35,7 @@ export function recoilOfHoles(model: DamperModel, holeSpeeds: readonly number[],
   let sum = 0;
   let index = 0;
   for (const { area, momentumFlow } of model.pistonFlow.paths) {
-    const speed = holeSpeeds[index++] ?? 0;
+    const speed = holeSpeeds[index++]!;
     sum += area * recoilOfJet(momentumFlow(speed), Math.abs(speed), boreSpeed);
   }
   return (flow < 0 ? -1 : 1) * model.fluid.density * sum;

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { forceWithCavity } from '../../lib/damper/cavity-force.js';
 import { damperForce } from '../../lib/damper/damper-force.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
+import { jetRecoil } from '../../lib/damper/jet-recoil.js';
 import { area, damper, oil, withGas } from './pocket-damper.js';
 
 describe('recoil of the jets', () => {
@@ -26,6 +27,15 @@ describe('recoil of the jets', () => {
     const viscous = (970 * Math.PI * 1.3e-3 ** 2 * 5.5 * 3.5e-4 * speed) / 1.3e-3;
     expect(Math.abs(slow.jetRecoil / viscous - 1)).toBeLessThan(1e-3);
     expect(slow.jetRecoil / slow.dampingForce).toBeLessThan(0.01);
+  });
+
+  test('asks for the speed in each path, and for no more', () => {
+    const model = damperModel(damper, oil);
+    for (const speeds of [[], [1, 1]])
+      expect(() => jetRecoil(model, speeds, 1e-6)).toThrow(
+        `holeSpeeds.length must be 1, got ${speeds.length}`,
+      );
+    expect(jetRecoil(model, [1], 1e-6)).toBe(-jetRecoil(model, [-1], -1e-6));
   });
 
   test('goes with the flow, not with the shaft: a cavity that fills on the way back pushes outward all the same', () => {

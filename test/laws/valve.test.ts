@@ -174,6 +174,62 @@ describe('disc valve', () => {
     });
   });
 
+  describe('preloaded, with next to nothing open beside it', () => {
+    const fluid = { density: 970, kinematicViscosity: 3.5e-4 };
+    const alone = pistonFlow(
+      {
+        ...open,
+        diameter: 0.01198,
+        holes: [{ count: 4, diameter: 1.3e-3, pitchDiameter: 7.5e-3 }],
+        valves: [{ ...disc, covers: [0], preload: 5e-5, elasticModulus: 3e9 }],
+      },
+      bore,
+      fluid,
+    );
+    const [valve] = alone.valves;
+    if (valve === undefined) throw new Error('no valve');
+    const shutFlow = alone.flow(valve.openingPressure);
+    /** Pressures at which valve and gap let a flow through on the valve's way from its seat, by going up that way in small steps. */
+    const onTheWay = (flow: number): readonly number[] => {
+      const steps = Array.from({ length: 4000 }, (_, index) => {
+        const point = valve.evaluate((valve.leastOpenLift * (index + 1)) / 4000);
+        return { drop: point.drop, flow: point.flow + alone.gapFlow(point.drop) };
+      });
+      return steps.flatMap((step, index) => {
+        const before = steps[index - 1];
+        return before !== undefined && before.flow <= flow && step.flow > flow
+          ? [(before.drop + step.drop) / 2]
+          : [];
+      });
+    };
+
+    test('its pressure falls while more flows, until it stands open', () => {
+      const drops = [1.05, 1.2, 1.4].map((part) => {
+        const { pressureDrop, residual } = alone.pressureDrop(part * shutFlow);
+        expect(pressureDrop / (onTheWay(part * shutFlow)[0] ?? 0)).toBeCloseTo(1, 3);
+        expect(Math.abs(residual)).toBeLessThan(1e-8 * shutFlow);
+        return pressureDrop;
+      });
+      expect(drops).toEqual(drops.toSorted((a, b) => b - a));
+      expect(drops[0]).toBeLessThan(valve.openingPressure);
+      expect(drops[2]).toBeGreaterThan(valve.leastOpenDrop);
+      expect(alone.pressureDrop(20 * shutFlow).pressureDrop).toBeGreaterThan(drops[2] ?? 0);
+    });
+
+    test('a flow that has fallen below the one that opens it still goes through it', () => {
+      const flow = 0.9 * shutFlow;
+      const fallen = alone.fallingPressureDrop(flow).pressureDrop;
+      expect(fallen / (onTheWay(flow)[0] ?? 0)).toBeCloseTo(1, 3);
+      expect(fallen).toBeLessThan(0.9 * alone.pressureDrop(flow).pressureDrop);
+    });
+
+    test('stands open at its least pressure, and not below', () => {
+      expect(valve.openAt(valve.leastOpenDrop)?.lift).toBeCloseTo(valve.leastOpenLift, 12);
+      expect(valve.openAt(0.999 * valve.leastOpenDrop)).toBeUndefined();
+      expect(valve.openAt(-1e5)).toBeUndefined();
+    });
+  });
+
   test('on the blind side it is the same valve turned round', () =>
     fc.assert(
       fc.property(anyFluid, anyDrop, (fluid, drop) => {

@@ -93,8 +93,7 @@ function next(
   found: readonly Balance[],
   halvings = 2,
 ): Balance | undefined {
-  const last = found.at(-1);
-  if (last === undefined) return undefined;
+  const last = found[found.length - 1]!;
   for (const before of [found.at(-2), undefined]) {
     const floating = floatDisc(disc, seat, guess(seat, lift, last, before), lift);
     if (floating !== undefined) return { lift, floating };
@@ -150,9 +149,7 @@ export function tableDisc(shape: DiscShape, largestLift = Number.POSITIVE_INFINI
     const [rising, falling] = [up.map(toState), down.map(toState)];
     // A balance of another kind than its neighbours ends the table.
     const kept = (states: readonly DiscState[], more: number) => {
-      const end = states.findIndex(
-        ({ flow }, at) => at > 0 && more * (flow - (states[at - 1]?.flow ?? 0)) <= 0,
-      );
+      const end = states.findIndex(({ flow }, at) => at > 0 && more * (flow - states[at - 1]!.flow) <= 0);
       return end < 0 ? states : states.slice(0, end);
     };
     const states = [...kept(falling, -1)].reverse().concat(kept(rising, 1).slice(1));

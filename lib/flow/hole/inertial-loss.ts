@@ -208,7 +208,7 @@ export function lossOfShares(shares: InertialLossShares): InertialLoss {
     (place: number) =>
     (reynoldsNumber: number): number => {
       evaluate(reynoldsNumber, lossAndSlope);
-      return lossAndSlope[place] ?? 0;
+      return lossAndSlope[place]!;
     };
   return { coefficient: part(0), slope: part(1), evaluate };
 }

@@ -32,18 +32,18 @@ export function laminarHoleResistance(hole: Omit<LaminarHole, 'jet'>, fluid: Flu
     const size = Math.abs(meanSpeed);
     const reynoldsNumber = reynoldsPerSpeed * size;
     evaluateInertia(reynoldsNumber, out);
-    const coefficient = out[0] ?? 0;
-    const bent = out[1] ?? 0;
+    const coefficient = out[0]!;
+    const bent = out[1]!;
     out[0] = meanSpeed * (creepingSlope + halfDensity * size * coefficient);
     out[1] = creepingSlope + halfDensity * size * (2 * coefficient + reynoldsNumber * bent);
   };
   const pressureDrop = (meanSpeed: number): number => {
     evaluate(meanSpeed, dropAndSlope);
-    return dropAndSlope[0] ?? 0;
+    return dropAndSlope[0]!;
   };
   const slope = (meanSpeed: number): number => {
     evaluate(meanSpeed, dropAndSlope);
-    return dropAndSlope[1] ?? 0;
+    return dropAndSlope[1]!;
   };
   // The pressure drop is convex in the speed (test/laws/hole-law.test.ts), so that Newton lands above the root from any start and falls
   // onto it. The quadratic with a middle loss coefficient is near everywhere.
@@ -53,7 +53,7 @@ export function laminarHoleResistance(hole: Omit<LaminarHole, 'jet'>, fluid: Flu
       (2 * target) / (creepingSlope + Math.sqrt(creepingSlope * creepingSlope + 8 * halfDensity * target));
     for (let step = 0; step < stepLimit; step++) {
       evaluate(speed, dropAndSlope);
-      const correction = (target - (dropAndSlope[0] ?? 0)) / (dropAndSlope[1] ?? 1);
+      const correction = (target - dropAndSlope[0]!) / dropAndSlope[1]!;
       speed += correction;
       // Quadratic convergence: the next correction would be below the twelfth digit.
       if (Math.abs(correction) <= 1e-6 * speed) break;

@@ -23,16 +23,11 @@ export type { PistonFlow } from './parallel-flow.js';
 const shut: readonly ValvePath[] = [];
 
 /** The disc valves of a piston over the paths of their holes. */
-function bindValves(
-  piston: Piston,
-  _bore: number,
-  fluid: FluidState,
-  paths: readonly HolePath[],
-): readonly ValvePath[] {
+function bindValves(piston: Piston, fluid: FluidState, paths: readonly HolePath[]): readonly ValvePath[] {
   return (piston.valves ?? []).map((valve, index) => {
     const field = `piston.valves[${index}]`;
-    const covered = valve.covers.flatMap((group) => paths[group] ?? []);
-    const groups = valve.covers.flatMap((group) => piston.holes[group] ?? []);
+    const covered = valve.covers.map((group) => paths[group]!);
+    const groups = valve.covers.map((group) => piston.holes[group]!);
     const pitch = coveredPitchDiameter(valve, piston, field);
     return valvePath(valve, covered, boundDisc(valve, coveredHoles(groups, valve.face, pitch)), fluid);
   });
@@ -86,7 +81,7 @@ export function bindPistonFlow(
     holePath(group, piston.thickness, fluid, law, covered.has(index) ? wholeRatio : openRatio),
   );
   const paths = covered.size === 0 ? all : all.filter((_, index) => !covered.has(index));
-  const valves = bindValves(piston, bore, fluid, all);
+  const valves = bindValves(piston, fluid, all);
   const rim =
     shearThinning === undefined
       ? newtonianRim(gapConductance)

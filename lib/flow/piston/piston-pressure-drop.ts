@@ -42,8 +42,8 @@ export function pressureDropOfOnePath(
   let speed = target / area;
   for (let iterations = 0; iterations <= stepLimit; iterations++) {
     evaluateHole(resistance, sign * speed, dropAndSlope);
-    const drop = sign * (dropAndSlope[0] ?? 0);
-    const slope = dropAndSlope[1] ?? 0;
+    const drop = sign * dropAndSlope[0]!;
+    const slope = dropAndSlope[1]!;
     const step = (area * speed + gapConductance * drop - target) / (area + gapConductance * slope);
     speed -= step;
     if (Math.abs(step) <= straight * speed) {

@@ -52,10 +52,9 @@ export function requireDiscValve(valve: DiscValve, piston: Piston, bore: number,
 export function requireDiscPlace(valve: DiscValve, piston: Piston, field: string): void {
   const pitch = coveredPitchDiameter(valve, piston, field);
   for (const index of valve.covers) {
-    const group = piston.holes[index];
-    if (group !== undefined) requireCoveredDiameter(group.diameter, `piston.holes[${index}].diameter`);
+    requireCoveredDiameter(piston.holes[index]!.diameter, `piston.holes[${index}].diameter`);
   }
-  const widest = Math.max(...valve.covers.map((index) => piston.holes[index]?.diameter ?? 0));
+  const widest = Math.max(...valve.covers.map((index) => piston.holes[index]!.diameter));
   const [near, far] = [pitch - widest, pitch + widest];
   if (valve.outerDiameter <= far) {
     refuse(
@@ -80,7 +79,7 @@ export function requireDiscPlace(valve: DiscValve, piston: Piston, field: string
 /** Pressure drop at which a disc begins to lift [Pa], of a valve and a piston that were checked before. */
 export function openingPressureOf(valve: DiscValve, piston: Piston): number {
   const pitch = coveredPitchDiameter(valve, piston, 'valve');
-  const groups = valve.covers.flatMap((index) => piston.holes[index] ?? []);
+  const groups = valve.covers.map((index) => piston.holes[index]!);
   const plate = preparePlate(shapeOf(valve, coveredHoles(groups, valve.face, pitch)));
   return openingPressure(plate) * pressureUnit(valve);
 }

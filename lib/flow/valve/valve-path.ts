@@ -76,10 +76,10 @@ function openingByDrop(evaluate: (opening: number) => ValvePoint, first: number,
   return (drop: number): number => {
     let index = 1;
     while (index < startLooks && drops[index]! < drop) index++;
-    const [low = drop, high = drop] = [drops[index - 1], drops[index]];
+    const [low, high] = [drops[index - 1]!, drops[index]!];
     // Beyond the looks as between the last of them.
     const part = high > low ? Math.log(drop / low) / Math.log(high / low) : 0;
-    return (openings[index - 1] ?? first) * Math.exp(stride * Math.min(part, 8));
+    return openings[index - 1]! * Math.exp(stride * Math.min(part, 8));
   };
 }
 

@@ -1,0 +1,50 @@
+import { describe, expect, test } from 'vitest';
+import { InputError } from '../../lib/base/input-error.js';
+import { byKind, listOf, madeWith, oneOf, requireShape } from '../../lib/base/shape.js';
+import { distinctWarnings, type Warning } from '../../lib/base/warning.js';
+
+function refusal(check: () => void): InputError | undefined {
+  try {
+    check();
+  } catch (error) {
+    if (error instanceof InputError) return error;
+  }
+  return undefined;
+}
+
+describe('the form of a thing', () => {
+  const shape = byKind({ round: { radius: 'm' }, slot: { width: 'm', face: oneOf('blind', 'shaft') } });
+
+  test('is told by its kind, and each kind has its own fields', () => {
+    expect(refusal(() => requireShape({ kind: 'round', radius: 1 }, shape, 'hole'))).toBeUndefined();
+    expect(refusal(() => requireShape({ kind: 'slot', radius: 1 }, shape, 'hole'))?.field).toBe('hole.width');
+    const face = { kind: 'slot', width: 1, face: 'left' };
+    expect(refusal(() => requireShape([face], listOf(shape), 'holes'))?.field).toBe('holes[0].face');
+  });
+
+  test('of another kind is refused by the kind, whether it has a name or is the whole', () => {
+    const odd = refusal(() => requireShape({ kind: 'star' }, shape, 'hole'));
+    expect([odd?.field, odd?.accepted]).toEqual(['hole.kind', 'one of round, slot']);
+    expect(refusal(() => requireShape({ kind: 'star' }, shape, ''))?.field).toBe('kind');
+  });
+
+  test('of what the library made is told by one field, named where it is missing', () => {
+    const made = madeWith('typical');
+    expect(refusal(() => requireShape({ typical: undefined }, made, 'oil'))).toBeUndefined();
+    expect(refusal(() => requireShape({ other: 1 }, made, 'oil'))?.field).toBe('oil.typical');
+    expect(refusal(() => requireShape(3, made, 'oil'))?.field).toBe('oil');
+  });
+});
+
+test('of warnings of one code the first is kept', () => {
+  const warning = (code: Warning['code'], value: number): Warning => ({ code, message: '', value, limit: 1 });
+  const kept = distinctWarnings([
+    warning('cavitation', 1),
+    warning('shear-thinning', 2),
+    warning('cavitation', 3),
+  ]);
+  expect(kept.map(({ code, value }) => [code, value])).toEqual([
+    ['cavitation', 1],
+    ['shear-thinning', 2],
+  ]);
+});
