@@ -44,8 +44,9 @@ describe.skipIf(!hasChromium)(`the reader's own parts in a live page${skipReason
     built?.remove();
   });
 
-  const choose = (name: string, text: string) =>
-    page.locator('#parts-open').setInputFiles({ name, mimeType: 'text/yaml', buffer: Buffer.from(text) });
+  const chooseBytes = (name: string, buffer: Buffer) =>
+    page.locator('#parts-open').setInputFiles({ name, mimeType: 'text/yaml', buffer });
+  const choose = (name: string, text: string) => chooseBytes(name, Buffer.from(text));
   const answer = () => plain(page.locator('.answer'));
   const fault = () => plain(page.locator('.fault'));
   const options = () => page.locator('#parts-which option').allTextContents();
@@ -68,6 +69,29 @@ describe.skipIf(!hasChromium)(`the reader's own parts in a live page${skipReason
     await expect.poll(answer).toContain('mine at 50 % gives 5.00 N with thin and thick');
     expect(await page.locator('#set-oils-0').isChecked()).toBe(true);
     expect(await page.locator('.parts b').textContent()).toBe('mine.yaml');
+    quiet();
+  });
+
+  // Node's own encoders, apart from the decoder of the page; a sign beyond ASCII is in each of them.
+  it.each([
+    ['UTF-16 with its mark', (text: string) => Buffer.from(`\uFEFF${text}`, 'utf16le')],
+    ['UTF-16, big end first', (text: string) => Buffer.from(`\uFEFF${text}`, 'utf16le').swap16()],
+    ['the line ends of old computers', (text: string) => Buffer.from(text.replaceAll('\n', '\r'))],
+  ])('are read in %s', async (what, bytes) => {
+    await choose('mine.yaml', oils(oil('other')));
+    await expect.poll(answer).toContain('with other');
+    await chooseBytes('old.yaml', bytes(oils(oil(`${what} °`))));
+    await expect.poll(answer).toContain(`with ${what} °`);
+    quiet();
+  });
+
+  it('in Latin-1 are refused at the line of the first such sign, in the words of the command line', async () => {
+    await chooseBytes('old.yaml', Buffer.from(oils(oil('thin')), 'latin1'));
+    await expect
+      .poll(fault)
+      .toBe(
+        'old.yaml:4:1 this line holds a sign, such as ° or µ, that is not in UTF-8; open the file in a text editor, save it in the encoding UTF-8, and look whether the sign is right',
+      );
     quiet();
   });
 

@@ -3,7 +3,7 @@ import { fileText } from '../../parts/source/file-text.js';
 import { takeFile } from './bench.js';
 import { choicesIn, otherChoices } from './choices.js';
 import { failureText } from './failure.js';
-import { arrive, type Session, unchosen } from './session.js';
+import { arrive, faultOf, type Session, unchosen } from './session.js';
 
 /** What a reader can do. */
 export interface Actions {
@@ -41,14 +41,21 @@ export function actions(session: Session, follow: () => void, complain: (text: s
   };
   return {
     change(name, setting) {
-      const { [name]: _before, ...others } = bench.choices;
-      bench.choices = others;
-      session.without.delete(name);
-      // What is as it would be anyway is not chosen, and follows the parts again.
-      if (String(setting) !== String(unchosen(session, name))) bench.choices = { ...others, [name]: setting };
+      const { [name]: _refused, ...refused } = session.refused;
+      const fault = faultOf(session, name, setting);
+      session.refused = fault === undefined ? refused : { ...refused, [name]: setting };
+      if (fault === undefined) {
+        const { [name]: _before, ...others } = bench.choices;
+        bench.choices = others;
+        session.without.delete(name);
+        // What is as it would be anyway is not chosen, and follows the parts again.
+        if (String(setting) !== String(unchosen(session, name)))
+          bench.choices = { ...others, [name]: setting };
+      }
       follow();
     },
     reset() {
+      session.refused = {};
       bench.choices = otherChoices(parameters, bench.choices);
       follow();
     },

@@ -19,12 +19,14 @@ export interface Session {
   address: Choices | undefined;
   /** Options that this page goes without: chosen on another page, and nothing that this one accepts. */
   readonly without: Map<string, string>;
+  /** What stands in controls of this page and it does not accept: no choice, so it goes to no other page and is not kept. */
+  refused: Choices;
 }
 
 /** Opens the page of a notebook at its start. */
 export function openSession(notebook: Notebook, bench: Bench): Session {
   const start = startOf(notebook, bench.start, bench.given);
-  return { notebook, bench, start, now: start, address: undefined, without: new Map() };
+  return { notebook, bench, start, now: start, address: undefined, without: new Map(), refused: {} };
 }
 
 /** Comes to a page, perhaps again: what was chosen and changed elsewhere holds here too, as far as the page accepts it. */
@@ -32,13 +34,19 @@ export function arrive(session: Session): void {
   const { notebook, bench, without } = session;
   if (session.start.file !== bench.start) session.start = startOf(notebook, bench.start, bench.given);
   without.clear();
+  session.refused = {};
   for (const [name, choice] of Object.entries(ownChoices(notebook.parameters, bench.choices))) {
     const fault = faultOf(session, name, choice);
     if (fault !== undefined) without.set(name, fault);
   }
 }
 
-function faultOf({ notebook, bench }: Session, name: string, choice: Choices[string]): string | undefined {
+/** Why a page does not accept a choice, where it does not. */
+export function faultOf(
+  { notebook, bench }: Session,
+  name: string,
+  choice: Choices[string],
+): string | undefined {
   const one = Object.entries(notebook.parameters).filter(([key]) => optionName(key) === name);
   try {
     settingsWith({ ...notebook, parameters: Object.fromEntries(one) }, bench.file, { [name]: choice });
@@ -54,10 +62,10 @@ function faultOf({ notebook, bench }: Session, name: string, choice: Choices[str
  *
  * @throws ParameterError, InputError, ConvergenceError where it is not possible
  */
-export function caseWanted({ notebook, bench, start, address, without }: Session): Case {
+export function caseWanted({ notebook, bench, start, address, without, refused }: Session): Case {
   const choices = address ?? bench.choices;
   const build = chosenBuild(choices);
-  const texts = address === undefined ? ownChoices(notebook.parameters, choices) : { ...choices };
+  const texts = address === undefined ? { ...ownChoices(notebook.parameters, choices), ...refused } : choices;
   const own = Object.entries(texts).filter(
     ([name]) => !without.has(name) && (name !== buildParameter || buildParameter in notebook.parameters),
   );

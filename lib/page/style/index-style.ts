@@ -9,7 +9,7 @@ export const indexStyle = `
 .index svg{display:block;width:100%;height:auto}
 .index .found{margin:.75rem 0 0;padding-left:.9rem;border-left:3px solid var(--rule);color:var(--muted);font-size:.95rem}
 .way{display:flex;flex-wrap:wrap;justify-content:space-between;gap:.25rem 1.5rem;margin:0 0 1.25rem;font-size:.95rem}
-.way a{padding:.3rem 0}
+.way a,.begin a,.index h2 a{display:inline-block;padding:.3rem 0}
 .way.end{max-width:46rem;margin:3rem auto 0;padding:0 1.25rem}
 .way.end:empty{display:none}
 .find{margin:1.25rem 0}
