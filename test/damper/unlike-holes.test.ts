@@ -25,6 +25,38 @@ const damper: Damper = {
   seal: { kineticForce: 0, breakawayForce: 0 },
 };
 
+test.each(['shaft-side', 'blind-side'] as const)(
+  'a valve on the %s beside a tapered hole lifts at the speed that makes its pressure in that direction',
+  (face) => {
+    const tapered = {
+      ...damper.piston,
+      holes: [
+        { count: 2, diameter: 1.2e-3, shape: { kind: 'conical', shaftSideDiameter: 1.8e-3 } as const },
+        { count: 2, diameter: 1.6e-3, pitchDiameter: 7.8e-3 },
+      ],
+      valves: [
+        {
+          face,
+          covers: [1],
+          outerDiameter: 0.0105,
+          clampDiameter: 0.005,
+          thickness: 1e-4,
+          count: 1,
+          elasticModulus: 2e11,
+          poissonRatio: 0.3,
+          preload: 5e-6,
+        },
+      ],
+    };
+    const gas = sealedGas({ volume: 1e-6, pressure: 1e8 });
+    const model = damperModel({ ...damper, gas, piston: tapered }, oil);
+    const [opening] = valveOpenings(model);
+    const { pressureDrop } = damperForce(model, { speed: 0.9999 * (opening?.speed ?? 0), position: 0 });
+    expect(Math.sign(pressureDrop)).toBe(face === 'shaft-side' ? 1 : -1);
+    expect(Math.abs(pressureDrop) / (opening?.pressureDrop ?? 0)).toBeCloseTo(1, 3);
+  },
+);
+
 describe('a piston with holes of two sizes', () => {
   const model = damperModel(damper, oil);
   const [small, large] = model.pistonFlow.paths;

@@ -5,7 +5,7 @@ import { IntegrationError } from '../../lib/motion/index.js';
 import type { Trial } from './tried-places.js';
 
 /** What is wrong with what a call did; nothing where all is well. */
-export type Fault = 'other error' | 'not finite' | 'accepted' | 'wrong place' | undefined;
+export type Fault = 'other error' | 'not finite' | 'accepted' | 'wrong place' | 'accepts it' | undefined;
 
 const lib = fileURLToPath(new URL('../../lib', import.meta.url));
 
@@ -37,6 +37,9 @@ export function faultOfError({ what, value, place }: Trial, error: unknown): Fau
   // Of accepted input a search settles, and input that has no answer is bad input.
   if (error instanceof ConvergenceError || error instanceof IntegrationError) return 'other error';
   if (!(error instanceof InputError)) return error instanceof DashpotError ? undefined : 'other error';
+  // A number that is not whole is refused by that, whatever its size.
+  const asksWhole = /whole number|index/u.test(error.accepted) && !Number.isSafeInteger(error.value);
+  if (!asksWhole && (wordsAccept(error) || limitsAccept(error))) return 'accepts it';
   if (what === 'other number') return undefined;
   // Of an object or a list in a wrong place its insides may be missed.
   if (typeof value === 'object' && value !== null) return undefined;
@@ -45,6 +48,40 @@ export function faultOfError({ what, value, place }: Trial, error: unknown): Fau
   const named = place.findLast((key) => typeof key === 'string');
   if (named !== undefined && !error.field.includes(String(named))) return 'wrong place';
   return Object.is(error.value, value) ? undefined : 'wrong place';
+}
+
+const number = '(-?\\d+(?:\\.\\d+)?(?:e[+-]?\\d+)?)';
+/** Words of a bound, and whether they set a lowest or a highest value. */
+const bounds: readonly (readonly [RegExp, 'lowest' | 'highest'])[] = [
+  [new RegExp(`(?:greater than|above)[^\\d,;-]*${number}`, 'u'), 'lowest'],
+  [new RegExp(`${number} or more`, 'u'), 'lowest'],
+  [new RegExp(`${number} to `, 'u'), 'lowest'],
+  [new RegExp(`${number} to [^\\d,;-]*${number}`, 'u'), 'highest'],
+  [new RegExp(`below[^\\d,;-]*${number}`, 'u'), 'highest'],
+  [new RegExp(`at most[^\\d,;-]*${number}`, 'u'), 'highest'],
+];
+
+/** Whether what a refusal says would do takes the very number that it refused: then it says the wrong way round. */
+export function wordsAccept({ value, accepted }: InputError): boolean {
+  // "Some time or more after another" is no bound by itself.
+  if (typeof value !== 'number' || !Number.isFinite(value) || accepted.includes(' after ')) return false;
+  const held = bounds.flatMap(([words, side]) => {
+    const found = words
+      .exec(accepted)
+      ?.slice(1)
+      .at(side === 'lowest' ? 0 : -1);
+    if (found === undefined) return [];
+    return [side === 'lowest' ? value > Number(found) : value < Number(found)];
+  });
+  return held.length > 0 && held.every(Boolean);
+}
+
+/** The same of its limits as numbers. */
+function limitsAccept({ value, limits: { from, above, to, below } }: InputError): boolean {
+  if (typeof value !== 'number' || !Number.isFinite(value)) return false;
+  const [lowest, highest] = [above ?? from, below ?? to];
+  if (lowest === undefined && highest === undefined) return false;
+  return value > (lowest ?? -Infinity) && value < (highest ?? Infinity);
 }
 
 function isAllFinite(value: unknown, depth: number): boolean {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Gas, requireGas, sealedGas } from '../../lib/gas/gas.js';
-import type { GasRoom } from '../../lib/gas/gas-room.js';
+import { type GasRoom, volumeGivenUp } from '../../lib/gas/gas-room.js';
 import { displacedVolumeAt, gasPressure, gasState } from '../../lib/gas/gas-state.js';
 import { pocketExponent, polytropicExponent } from '../../lib/gas/polytropic-exponent.js';
 import { standingGas } from '../../lib/gas/standing-gas.js';
@@ -28,6 +28,21 @@ const anyGas = fc.record({
   temperature: within(260, 330),
   oilExpansion: within(0.97, 1.03),
   exponent: within(1, 1.4),
+});
+
+test('a vented bladder gives up its volume and no more, however hard it is pressed', () => {
+  // 15 GPa/m³: 0.5 ml take 7500 Pa.
+  const room = {
+    ...ventedBladder,
+    volume: 0.5e-6,
+    logGasPressure: 0,
+    gasPressure: atmosphere,
+    wallPressure: 0,
+  };
+  const givenUp = (excess: number) => volumeGivenUp(room, Math.log1p(excess / atmosphere), atmosphere, 1.4);
+  expect(givenUp(3000) / 0.2e-6).toBeCloseTo(1, 9);
+  expect(givenUp(7499) / 0.5e-6).toBeCloseTo(7499 / 7500, 9);
+  for (const excess of [8000, 1e5, 1e7]) expect(givenUp(excess)).toBe(0.5e-6);
 });
 
 describe('pressure of the gas', () => {

@@ -107,6 +107,23 @@ describe('the front shock of the demo', () => {
   });
 });
 
+describe('its checks', () => {
+  const details = pageOf(notebook, files.demo).blocks.flatMap((block) =>
+    block.kind === 'check' ? [block] : [],
+  );
+
+  it('add up the work of a whole slow stroke', () => {
+    // By hand: closed fully out 0.9 ml at 1 atm, of which the shaft takes 0.169646 ml in 24 mm: p (V ln(V/(V − s)) − s).
+    const [added, byLaw] = numbersIn(
+      details.map(({ detail }) => detail).join(' '),
+      /([\d.]+) mJ added up, ([\d.]+) mJ by the law/u,
+    );
+    const work = 101.325 * (0.9 * Math.log(0.9 / (0.9 - swept)) - swept);
+    expect(added).toBeCloseTo(work, 3);
+    expect(byLaw).toBeCloseTo(work, 3);
+  });
+});
+
 describe('a build of another file', () => {
   it('takes friction as a band where nobody measured it', () => {
     // 18.9 of 21 mm: 0.13360 ml of 0.579 ml gone: 22 g, between 10 and 102 g.

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { moveCorner } from '../../lib/motion/index.js';
 import { pageFigures } from '../../lib/page/index.js';
 import { withCourse } from '../../lib/parts/course-entry.js';
 import { readParts } from '../../lib/parts/index.js';
+import { cornerOf, movingBuild } from '../../notebooks/base/moving-build.js';
 import { notebook as benchStroke } from '../../notebooks/bench-stroke.js';
 import { notebook as landing } from '../../notebooks/landing.js';
 import { fileTexts, numbersIn, pageOf, tableOf, wordsOf } from './answers.js';
@@ -126,6 +128,33 @@ describe('own ground on landing', () => {
     expect(hard).toBeGreaterThan(2 * softly);
     expect(bump(25).answer).toMatch(/the wheel leaves the ground/u);
     expect(bump(2).answer).toContain('the wheel stays on the ground');
+  });
+
+  test('gives the least and the most that air in the oil may make of it', () => {
+    const file = groundFile(ground([0, 0], [0.02, 25], [0.05, 0], [0.1, 0]));
+    const page = pageOf(landing, file, { temperature: '20 °C' });
+    const [build] = file.builds;
+    if (build === undefined) throw new Error('no build');
+    const heights = [0, 0.025, 0, 0];
+    const ends = (['likely', 'bubbles', 'early release'] as const).map((end) =>
+      moveCorner(
+        movingBuild(build, 293.15, end).shock,
+        cornerOf(build).corner,
+        { kind: 'table', times: [0, 0.02, 0.05, 0.1], heights },
+        { duration: 5, tolerance: 1e-5 },
+      ),
+    );
+    const span = (of: (one: (typeof ends)[number]) => number) => {
+      const values = ends.map(of).sort((a, b) => a - b);
+      return [values[0] ?? 0, values[2] ?? 0];
+    };
+    const [least = 0, most = 0] = span(({ largestShockForce }) => largestShockForce.value);
+    const said = numbersIn(
+      page.answer,
+      /pushes out with up to (?:between )?(\d+)(?: N)?(?: to | and )(\d+) N/u,
+    );
+    expect(said).toEqual([Math.round(least), Math.round(most)]);
+    expect(least).toBeLessThan(most - 1);
   });
 
   test('packs down or rides up as the drawn travel says', () => {
