@@ -18,6 +18,21 @@ export const files: Readonly<Record<keyof typeof fileTexts, Parts>> = {
   smallest: readParts(fileTexts.smallest),
 };
 
+const byText = new Map<string, Parts>(
+  Object.entries(files).map(([name, parts]) => [fileTexts[name as keyof typeof fileTexts], parts]),
+);
+
+/** The page of a notebook on a file that is written out; the same text is the same file. */
+export function pageOfText(
+  notebook: unknown,
+  text: string,
+  texts: Readonly<Record<string, string | readonly string[]>> = {},
+): Page {
+  const parts = byText.get(text) ?? readParts(text);
+  byText.set(text, parts);
+  return pageOf(notebook, parts, texts);
+}
+
 /** A file with one text replaced; the text must be there. */
 export function changedFile(text: string, from: string | RegExp, to: string): Parts {
   const changed = text.replace(from, to);
@@ -25,14 +40,22 @@ export function changedFile(text: string, from: string | RegExp, to: string): Pa
   return readParts(changed);
 }
 
+/** Pages by their question, settings and file: plain data, so that tests of one process share them. */
+const rendered = new WeakMap<Parts, Map<string, Page>>();
+
 /** The page of a notebook on a file; a setting may be given more than once. */
 export function pageOf(
   notebook: unknown,
   parts: Parts,
   texts: Readonly<Record<string, string | readonly string[]>> = {},
 ): Page {
-  const any = notebook as Notebook;
-  return any.run(parts, readParameterValues(any.parameters, texts, parts));
+  const { question, parameters, run } = notebook as Notebook;
+  const pages = rendered.get(parts) ?? new Map<string, Page>();
+  rendered.set(parts, pages);
+  const key = JSON.stringify([question, texts]);
+  const page = pages.get(key) ?? run(parts, readParameterValues(parameters, texts, parts));
+  pages.set(key, page);
+  return page;
 }
 
 /** A table of a page by its id. */

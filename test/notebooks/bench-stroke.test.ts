@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { pageFigures, pagePassed, readParameterValues } from '../../lib/page/index.js';
-import { readParts } from '../../lib/parts/index.js';
+import { pageFigures, pagePassed } from '../../lib/page/index.js';
 import { notebook } from '../../notebooks/bench-stroke.js';
+import { pageOfText } from './answers.js';
 import { referenceShock } from './reference-shock.js';
 
 const demo = readFileSync(new URL('../../notebooks/demo-parts.yaml', import.meta.url), 'utf8');
@@ -11,10 +11,8 @@ oils: [{ name: bottle, base: silicone, viscosity: 400 cSt }]
 pistons: [{ name: 2 hole, diameter: 11.9 mm, thickness: 2.5 mm, holes: [{ count: 2, diameter: 1.6 mm }] }]
 shocks: [{ name: front, bore: 12 mm, shaft: 3 mm, stroke: 25 mm }]
 `;
-const pageOf = (text: string, texts: Readonly<Record<string, string>> = {}) => {
-  const parts = readParts(text);
-  return notebook.run(parts, readParameterValues(notebook.parameters, texts, parts));
-};
+const pageOf = (text: string, texts: Readonly<Record<string, string>> = {}) =>
+  pageOfText(notebook, text, texts);
 const rowsOf = (page: ReturnType<typeof pageOf>, id: string) => {
   const block = page.blocks.find((one) => one.kind === 'table' && one.id === id);
   if (block?.kind !== 'table') throw new Error(`no table ${id}`);

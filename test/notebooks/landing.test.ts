@@ -1,14 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { pagePassed, readParameterValues } from '../../lib/page/index.js';
-import { readParts } from '../../lib/parts/index.js';
+import { pagePassed } from '../../lib/page/index.js';
 import { notebook } from '../../notebooks/landing.js';
+import { pageOfText } from './answers.js';
 
 const demo = readFileSync(new URL('../../notebooks/demo-parts.yaml', import.meta.url), 'utf8');
-const pageOf = (text: string, texts: Readonly<Record<string, string>> = {}) => {
-  const parts = readParts(text);
-  return notebook.run(parts, readParameterValues(notebook.parameters, texts, parts));
-};
+const pageOf = (text: string, texts: Readonly<Record<string, string>> = {}) =>
+  pageOfText(notebook, text, texts);
 const rowsOf = (page: ReturnType<typeof pageOf>, id: string) => {
   const block = page.blocks.find((one) => one.kind === 'table' && one.id === id);
   if (block?.kind !== 'table') throw new Error(`no table ${id}`);

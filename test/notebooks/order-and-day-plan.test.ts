@@ -9,6 +9,7 @@ import { assembleShock } from '../../lib/parts/assembly/assembled-shock.js';
 import { readParts } from '../../lib/parts/index.js';
 import { notebook as dayPlan } from '../../notebooks/day-plan.js';
 import { notebook as orderPlan } from '../../notebooks/order-plan.js';
+import { pageOfText } from './answers.js';
 
 const demo = readFileSync(new URL('../../notebooks/demo-parts.yaml', import.meta.url), 'utf8');
 
@@ -33,11 +34,7 @@ function pageOf(
   text: string,
   texts: Readonly<Record<string, string>> = {},
 ): Page {
-  const parts = readParts(text);
-  return (notebook as typeof orderPlan).run(
-    parts,
-    readParameterValues(notebook.parameters, texts, parts) as never,
-  );
+  return pageOfText(notebook, text, texts);
 }
 const tableOf = (page: Page, id: string) => {
   const block = page.blocks.find((one) => one.kind === 'table' && one.id === id);

@@ -1,17 +1,15 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { pagePassed, readParameterValues } from '../../lib/page/index.js';
-import { readParts } from '../../lib/parts/index.js';
+import { pagePassed } from '../../lib/page/index.js';
 import { notebook } from '../../notebooks/pair.js';
+import { pageOfText } from './answers.js';
 
 // Expected values: a plain Python script (statistics.NormalDist, mean, stdev; no code of this project), run on 2026-11-25 with the times below:
 // mean time, max(scatter, hand)/√n over it, friction 0.2 F/(m g − F), difference of logarithms against ln(1 + limit).
 
 const demo = readFileSync(new URL('../../notebooks/demo-parts.yaml', import.meta.url), 'utf8');
-const pageOf = (text: string, texts: Readonly<Record<string, string>> = {}) => {
-  const parts = readParts(text);
-  return notebook.run(parts, readParameterValues(notebook.parameters, texts, parts));
-};
+const pageOf = (text: string, texts: Readonly<Record<string, string>> = {}) =>
+  pageOfText(notebook, text, texts);
 const texts = (page: ReturnType<typeof pageOf>): string => JSON.stringify(page.blocks);
 
 /** Two builds: one of four shocks with known seals, one without seals of which some are timed. */

@@ -5,19 +5,17 @@ import { damperModel } from '../../lib/damper/damper-model.js';
 import { oilDensity } from '../../lib/fluid/oil/density.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
-import { pagePassed, readParameterValues } from '../../lib/page/index.js';
+import { pagePassed } from '../../lib/page/index.js';
 import { assembleShock } from '../../lib/parts/assembly/assembled-shock.js';
 import { readParts } from '../../lib/parts/index.js';
 import { notebook as compareOils } from '../../notebooks/compare-oils.js';
 import { notebook } from '../../notebooks/spread.js';
 import { randomNumbers } from '../laws/random-damper.js';
-import { files, numbersIn, rowOf, pageOf as sharedPageOf } from './answers.js';
+import { files, numbersIn, pageOfText, rowOf, pageOf as sharedPageOf } from './answers.js';
 
 const demo = readFileSync(new URL('../../notebooks/demo-parts.yaml', import.meta.url), 'utf8');
-const pageOf = (text: string, texts: Readonly<Record<string, string>> = {}) => {
-  const parts = readParts(text);
-  return notebook.run(parts, readParameterValues(notebook.parameters, texts, parts));
-};
+const pageOf = (text: string, texts: Readonly<Record<string, string>> = {}) =>
+  pageOfText(notebook, text, texts);
 const tableOf = (page: ReturnType<typeof pageOf>, id: string) => {
   const block = page.blocks.find((one) => one.kind === 'table' && one.id === id);
   if (block?.kind !== 'table') throw new Error(`no table ${id}`);

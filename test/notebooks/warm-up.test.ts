@@ -1,13 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { pageFigures, pagePassed, readParameterValues } from '../../lib/page/index.js';
-import { readParts } from '../../lib/parts/index.js';
+import { pageFigures, pagePassed } from '../../lib/page/index.js';
 import { notebook } from '../../notebooks/warm-up.js';
+import { pageOfText } from './answers.js';
 
 const demo = readFileSync(new URL('../../notebooks/demo-parts.yaml', import.meta.url), 'utf8');
-const parts = readParts(demo);
-const pageOf = (texts: Readonly<Record<string, string>> = {}) =>
-  notebook.run(parts, readParameterValues(notebook.parameters, texts, parts));
+const pageOf = (texts: Readonly<Record<string, string>> = {}) => pageOfText(notebook, demo, texts);
 type Shown = ReturnType<typeof pageOf>;
 const rowsOf = (page: Shown, id: string) => {
   const block = page.blocks.find((one) => one.kind === 'table' && one.id === id);

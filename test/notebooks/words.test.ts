@@ -1,13 +1,13 @@
 import { expect, test } from 'vitest';
 import type { Block } from '../../lib/page/blocks/block.js';
-import { type Notebook, readParameterValues } from '../../lib/page/index.js';
+import type { Notebook } from '../../lib/page/index.js';
 import { withCourse } from '../../lib/parts/course-entry.js';
 import { readParts } from '../../lib/parts/index.js';
 import { listNotebooks } from '../../lib/runner/build/notebook-list.js';
 import { notebook as benchStroke } from '../../notebooks/bench-stroke.js';
 import { notebook as landing } from '../../notebooks/landing.js';
 import { realNotebooks } from '../live/notebook-folders.js';
-import { files, fileTexts } from './answers.js';
+import { files, fileTexts, pageOf } from './answers.js';
 
 // What each page says with the demo parts, as somebody read it and let it stand: a word in a file of `words/` that is not true is a fault, and so is
 // one that changes unread. Numbers stand as #: they are worked out apart from the pages in the tests beside this one. `npm run quick -- -u` writes
@@ -32,10 +32,10 @@ function masked(text: string): string {
     .trim();
 }
 
-function saidBy({ title, question, parameters, run }: Notebook, parts = files.demo): string {
+function saidBy(notebook: Notebook, parts = files.demo): string {
+  const { title, question, parameters } = notebook;
   const settings = Object.values(parameters).flatMap(({ label, help }) => [label, help]);
-  const values = readParameterValues(parameters, {}, parts);
-  const page = run(parts, values);
+  const page = pageOf(notebook, parts);
   const blocks = page.blocks.flatMap((block: Block) => ['', ...textsOf(block)]);
   const lines = [title, question, '', page.answer, '', ...settings, ...blocks, '', ...page.sources].map(
     masked,
