@@ -6,65 +6,82 @@ import { fileURLToPath } from 'node:url';
 import { asShipped } from './as-shipped.js';
 import type { Timing } from './force-and-curve/measure.js';
 
-// One force and a batch of 201 against the same arithmetic in C, and a curve of 201 points against NumPy on whole arrays: the same shock, in turns.
-const rounds = 5;
-const { speeds, timedAsBatch, timedAsCurve, timedOneByOne } = await asShipped<
-  typeof import('./force-and-curve/measure.js')
->('force-and-curve/measure.ts');
+// One force and a batch of 201 against the same arithmetic in C, a curve of 201 points against NumPy on whole arrays, and a binding against
+// a force: the same shock, in turns, all outputs read. A ratio is that of the fastest rounds, then the median of the ratios round by round.
+const rounds = 15;
+const ours = await asShipped<typeof import('./force-and-curve/measure.js')>('force-and-curve/measure.ts');
 
-function external(command: string, args: readonly string[]): Timing {
+interface External extends Timing {
+  readonly outputs: readonly number[];
+}
+
+function external(command: string, args: readonly string[]): External {
   return JSON.parse(execFileSync(command, args, { encoding: 'utf8' }));
 }
 
-const best = (timings: readonly Timing[]): Timing =>
-  timings.reduce((least, one) => (one.nanoseconds < least.nanoseconds ? one : least));
+function median(values: readonly number[]): number {
+  return [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] as number;
+}
+
+/** How many times as long one thing takes as another. */
+function compare(name: string, over: string, one: readonly Timing[], other: readonly Timing[]): void {
+  const fastest = (timings: readonly Timing[]) => Math.min(...timings.map(({ nanoseconds }) => nanoseconds));
+  const [a, b] = [fastest(one), fastest(other)];
+  const each = one.map(({ nanoseconds }, round) => nanoseconds / (other[round] as Timing).nanoseconds);
+  console.log(
+    `${name}: ${a.toFixed(0)} ns, ${over} ${b.toFixed(0)} ns, ratio ${(a / b).toFixed(2)} (median ${median(each).toFixed(2)})`,
+  );
+}
+
+/** Every output summed over the curve, ours against theirs. */
+function requireSame(theirs: readonly number[], program: string): void {
+  ours.outputs().forEach((sum, place) => {
+    const other = theirs[place] as number;
+    if (!(Math.abs(sum / other - 1) <= 1e-9))
+      throw new Error(`output ${place} differs: ${sum} against ${other} of ${program}`);
+  });
+}
 
 const folder = mkdtempSync(join(tmpdir(), 'dashpot-benchmark-'));
 try {
   const source = (name: string) => fileURLToPath(new URL(name, import.meta.url));
   const program = join(folder, 'one-force');
   execFileSync('gcc', ['-O3', '-o', program, source('one-force.c'), '-lm']);
-  const results = {
-    c: [] as Timing[],
-    force: [] as Timing[],
-    curve: [] as Timing[],
-    numpy: [] as Timing[],
-    cBatch: [] as Timing[],
-    batch: [] as Timing[],
+  const inC = () => external(program, ['400']);
+  const inNumPy = () => external('/usr/bin/python3', [source('curve.py'), '200']);
+  requireSame(inC().outputs, 'C');
+  requireSame(inNumPy().outputs, 'NumPy');
+  for (const timed of [ours.timedOneByOne, ours.timedAsBatch, ours.timedAsCurve]) timed(1000);
+  for (const timed of [ours.timedBinding, ours.timedBindingAgain]) timed(50_000);
+  const timings: Record<string, Timing[]> = {};
+  const note = (name: string, timing: Timing) => {
+    timings[name] = [...(timings[name] ?? []), timing];
   };
-  timedOneByOne(2000);
-  timedAsBatch(2000);
-  timedAsCurve(2000);
   for (let round = 0; round < rounds; round++) {
-    results.c.push(external(program, ['2000']));
-    results.force.push(timedOneByOne(2000));
-    results.cBatch.push(external(program, ['2000', 'batch']));
-    results.batch.push(timedAsBatch(2000));
-    results.curve.push(timedAsCurve(2000));
-    results.numpy.push(external('/usr/bin/python3', [source('curve.py'), '200']));
+    note('c', inC());
+    note('force', ours.timedOneByOne(400));
+    note('cBatch', external(program, ['400', 'batch']));
+    note('batch', ours.timedAsBatch(400));
+    note('numpy', inNumPy());
+    note('curve', ours.timedAsCurve(400));
+    note('binding', ours.timedBinding(20_000));
+    note('again', ours.timedBindingAgain(20_000));
   }
-  const [c, force, curve, numpy, cBatch, batch] = [
-    best(results.c),
-    best(results.force),
-    best(results.curve),
-    best(results.numpy),
-    best(results.cBatch),
-    best(results.batch),
-  ];
-  for (const { sum } of [force, curve, numpy, cBatch, batch]) {
-    if (Math.abs(sum / c.sum - 1) > 1e-9) throw new Error(`the programs differ: ${sum} N against ${c.sum} N`);
-  }
-  const perForce = force.nanoseconds / speeds.length;
-  console.log(
-    `one force: ${perForce.toFixed(0)} ns, C -O3 ${c.nanoseconds.toFixed(0)} ns, ratio ${(perForce / c.nanoseconds).toFixed(2)}`,
-  );
-  const perBatched = batch.nanoseconds / speeds.length;
-  console.log(
-    `force of a batch of 201: ${perBatched.toFixed(0)} ns, C -O3 ${cBatch.nanoseconds.toFixed(0)} ns, ratio ${(perBatched / cBatch.nanoseconds).toFixed(2)}`,
-  );
-  console.log(
-    `curve of 201 points: ${(curve.nanoseconds / 1000).toFixed(0)} µs, NumPy ${(numpy.nanoseconds / 1000).toFixed(0)} µs, ratio ${(numpy.nanoseconds / curve.nanoseconds).toFixed(1)} times faster`,
-  );
+  const {
+    c = [],
+    force = [],
+    cBatch = [],
+    batch = [],
+    numpy = [],
+    curve = [],
+    binding = [],
+    again = [],
+  } = timings;
+  compare('one force', 'C -O3', force, c);
+  compare('force of a batch of 201', 'C -O3', batch, cBatch);
+  compare('NumPy, point of a curve of 201', 'this library', numpy, curve);
+  compare('checking and binding', 'one force', binding, force);
+  compare('binding', 'one force', again, force);
 } finally {
   rmSync(folder, { recursive: true });
 }

@@ -2,7 +2,7 @@ import { requireFinite, requireNotNegative, requireRecord } from '../base/checks
 import { pressureOfGas } from '../gas/gas-state.js';
 import { requireModel, requirePosition, type ShaftMotion } from './damper.js';
 import type { DamperModel } from './damper-model.js';
-import { type DamperForce, ForcePoint } from './force-point.js';
+import { type DamperForce, forceOfFlow } from './force-point.js';
 import { passageAt } from './oil-force.js';
 
 /**
@@ -38,7 +38,7 @@ export function forceWithCavity(model: DamperModel, motion: ShaftMotion, cavityV
   const gas = pressureOfGas(model.gas, model.shaftArea * position + cavityVolume);
   const passage = passageAt(model, cavityDrop(model, gas));
   const solved = { ...passage, iterations: 0, residual: 0 };
-  return new ForcePoint(
+  return forceOfFlow(
     model,
     speed,
     gas,

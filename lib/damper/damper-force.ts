@@ -4,7 +4,7 @@ import { pressureOfGas } from '../gas/gas-state.js';
 import { canCavitate, shaftSidePressure } from './chamber-pressures.js';
 import { requireModel, requirePosition, type ShaftMotion } from './damper.js';
 import type { DamperModel } from './damper-model.js';
-import { type DamperForce, ForcePoint } from './force-point.js';
+import { type DamperForce, forceOfFlow } from './force-point.js';
 
 /**
  * Force of a damper at a shaft speed and position, its oil whole.
@@ -38,7 +38,7 @@ export function wholeForce(
   const onShaftSide = shaftSidePressure(model, gas, solved.pressureDrop);
   const lowest = Math.min(onShaftSide, onShaftSide + solved.pressureDrop);
   const cavitating = lowest < airReleasePressure && canCavitate(layout, speed);
-  return new ForcePoint(
+  return forceOfFlow(
     model,
     speed,
     gas,

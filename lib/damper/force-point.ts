@@ -1,4 +1,5 @@
 import type { Warning } from '../base/warning.js';
+import type { HolePath } from '../flow/hole/hole-path.js';
 import type { PistonPressureDrop } from '../flow/piston/piston-pressure-drop.js';
 import { shaftSidePressure } from './chamber-pressures.js';
 import { requireModel } from './damper.js';
@@ -60,81 +61,116 @@ export interface DamperForce {
   readonly warnings: readonly Warning[];
 }
 
-/** One computed force. A class, so that warnings, which cost more than the force, are built only where somebody reads them. */
-export class ForcePoint implements DamperForce {
-  readonly speed: number;
-  readonly force: number;
-  readonly dampingForce: number;
-  readonly gasForce: number;
-  readonly sealForce: number;
-  readonly dampingCoefficient: number;
-  readonly pressureDrop: number;
-  readonly gasPressure: number;
-  readonly lowestPressure: number;
-  readonly cavitating: boolean;
-  readonly cavityVolume: number;
-  readonly jetRecoil: number;
-  readonly jetTemperatureRise: number;
-  readonly holeReynoldsNumber: number;
-  readonly wallShearRate: number;
-  readonly leakShare: number;
-  readonly iterations: number;
-  readonly residual: number;
+/** The numbers of a force, without what is doubtful about it. */
+type Numbers = Omit<DamperForce, 'warnings'>;
+
+/**
+ * One computed force. A class, so that warnings, which cost more than the force, are built only where somebody reads them. Its constructor does nothing
+ * but write: so V8 makes the whole object at once.
+ */
+class ForcePoint implements DamperForce {
+  declare readonly speed: number;
+  declare readonly force: number;
+  declare readonly dampingForce: number;
+  declare readonly gasForce: number;
+  declare readonly sealForce: number;
+  declare readonly dampingCoefficient: number;
+  declare readonly pressureDrop: number;
+  declare readonly gasPressure: number;
+  declare readonly lowestPressure: number;
+  declare readonly cavitating: boolean;
+  declare readonly cavityVolume: number;
+  declare readonly jetRecoil: number;
+  declare readonly jetTemperatureRise: number;
+  declare readonly holeReynoldsNumber: number;
+  declare readonly wallShearRate: number;
+  declare readonly leakShare: number;
+  declare readonly iterations: number;
+  declare readonly residual: number;
   readonly #model: DamperModel;
 
-  /**
-   * @param gasPressure - [Pa]
-   * @param lowestPressure - [Pa]
-   * @param cavityVolume - [m³]
-   * @param flow - through piston and gap [m³/s]
-   * @param solved - pressure drop and speeds in the holes
-   */
-  constructor(
-    model: DamperModel,
-    speed: number,
-    gasPressure: number,
-    lowestPressure: number,
-    cavitating: boolean,
-    cavityVolume: number,
-    flow: number,
-    solved: PistonPressureDrop,
-  ) {
-    const { pressureDrop, holeSpeeds } = solved;
-    const { damper, fluid, pistonFlow, shaftArea } = model;
+  constructor(model: DamperModel, numbers: Numbers) {
     this.#model = model;
-    this.speed = speed;
-    this.pressureDrop = pressureDrop;
-    this.gasPressure = gasPressure;
-    this.jetRecoil = recoilOfHoles(model, holeSpeeds, flow);
-    this.dampingForce =
-      pressureForce(model, gasPressure, pressureDrop) - this.jetRecoil + rimForce(model, speed);
-    this.gasForce = shaftArea * (gasPressure - damper.gas.ambientPressure);
-    this.sealForce = frictionAt(damper.seal, speed);
-    this.force = this.dampingForce + this.gasForce + this.sealForce;
-    this.dampingCoefficient = speed === 0 ? creepingDamping(model) : this.dampingForce / speed;
-    this.lowestPressure = lowestPressure;
-    this.cavitating = cavitating;
-    this.cavityVolume = cavityVolume;
-    this.jetTemperatureRise = Math.abs(pressureDrop) / (fluid.density * specificHeatCapacity);
-    let holeReynoldsNumber = 0;
-    let wallShearRate = 0;
-    // Counted, since an iterator of pairs would cost as much as the physics.
-    let index = 0;
-    for (const { diameter } of pistonFlow.paths) {
-      const holeSpeed = Math.abs(holeSpeeds[index++] ?? 0);
-      holeReynoldsNumber = Math.max(holeReynoldsNumber, (holeSpeed * diameter) / fluid.kinematicViscosity);
-      wallShearRate = Math.max(wallShearRate, (8 * holeSpeed) / diameter);
-    }
-    this.holeReynoldsNumber = holeReynoldsNumber;
-    this.wallShearRate = wallShearRate;
-    this.leakShare = leakShare(model, flow, pressureDrop);
-    this.iterations = solved.iterations;
-    this.residual = solved.residual;
+    this.speed = numbers.speed;
+    this.force = numbers.force;
+    this.dampingForce = numbers.dampingForce;
+    this.gasForce = numbers.gasForce;
+    this.sealForce = numbers.sealForce;
+    this.dampingCoefficient = numbers.dampingCoefficient;
+    this.pressureDrop = numbers.pressureDrop;
+    this.gasPressure = numbers.gasPressure;
+    this.lowestPressure = numbers.lowestPressure;
+    this.cavitating = numbers.cavitating;
+    this.cavityVolume = numbers.cavityVolume;
+    this.jetRecoil = numbers.jetRecoil;
+    this.jetTemperatureRise = numbers.jetTemperatureRise;
+    this.holeReynoldsNumber = numbers.holeReynoldsNumber;
+    this.wallShearRate = numbers.wallShearRate;
+    this.leakShare = numbers.leakShare;
+    this.iterations = numbers.iterations;
+    this.residual = numbers.residual;
   }
 
   get warnings(): readonly Warning[] {
     return damperWarnings(this.#model, this);
   }
+}
+
+/**
+ * What a damper does where the flow through its piston is solved.
+ *
+ * @param gasPressure - [Pa]
+ * @param lowestPressure - [Pa]
+ * @param cavityVolume - [m³]
+ * @param flow - through piston and gap [m³/s]
+ * @param solved - pressure drop and speeds in the holes
+ */
+export function forceOfFlow(
+  model: DamperModel,
+  speed: number,
+  gasPressure: number,
+  lowestPressure: number,
+  cavitating: boolean,
+  cavityVolume: number,
+  flow: number,
+  solved: PistonPressureDrop,
+): DamperForce {
+  const { pressureDrop, holeSpeeds, iterations, residual } = solved;
+  const { damper, fluid } = model;
+  const { paths } = model.pistonFlow;
+  const recoil = recoilOfHoles(model, holeSpeeds, flow);
+  const dampingForce = pressureForce(model, gasPressure, pressureDrop) - recoil + rimForce(model, speed);
+  const gasForce = model.shaftArea * (gasPressure - damper.gas.ambientPressure);
+  const sealForce = frictionAt(damper.seal, speed);
+  let holeReynoldsNumber = 0;
+  let wallShearRate = 0;
+  // Counted, since an iterator would cost as much as the physics.
+  for (let index = 0; index < paths.length; index++) {
+    const { diameter } = paths[index] as HolePath;
+    const holeSpeed = Math.abs(holeSpeeds[index] ?? 0);
+    holeReynoldsNumber = Math.max(holeReynoldsNumber, (holeSpeed * diameter) / fluid.kinematicViscosity);
+    wallShearRate = Math.max(wallShearRate, (8 * holeSpeed) / diameter);
+  }
+  return new ForcePoint(model, {
+    speed,
+    force: dampingForce + gasForce + sealForce,
+    dampingForce,
+    gasForce,
+    sealForce,
+    dampingCoefficient: speed === 0 ? creepingDamping(model) : dampingForce / speed,
+    pressureDrop,
+    gasPressure,
+    lowestPressure,
+    cavitating,
+    cavityVolume,
+    jetRecoil: recoil,
+    jetTemperatureRise: Math.abs(pressureDrop) / (fluid.density * specificHeatCapacity),
+    holeReynoldsNumber,
+    wallShearRate,
+    leakShare: leakShare(model, flow, pressureDrop),
+    iterations,
+    residual,
+  });
 }
 
 /** What the pressures on both faces make beyond the gas on the shaft [N]. */

@@ -32,10 +32,12 @@ export function jetRecoil(model: DamperModel, holeSpeeds: readonly number[], flo
 /** {@link jetRecoil} of what was checked before. */
 export function recoilOfHoles(model: DamperModel, holeSpeeds: readonly number[], flow: number): number {
   const boreSpeed = Math.abs(flow) / model.boreArea;
+  const { paths } = model.pistonFlow;
   let sum = 0;
-  let index = 0;
-  for (const { area, momentumFlow } of model.pistonFlow.paths) {
-    const speed = holeSpeeds[index++]!;
+  // Counted, since an iterator would cost as much as the physics.
+  for (let index = 0; index < paths.length; index++) {
+    const { area, momentumFlow } = paths[index]!;
+    const speed = holeSpeeds[index]!;
     sum += area * recoilOfJet(momentumFlow(speed), Math.abs(speed), boreSpeed);
   }
   return (flow < 0 ? -1 : 1) * model.fluid.density * sum;

@@ -1,4 +1,4 @@
-import { profileGrowth } from '../flow/hole/inertial-loss.js';
+import { type BoundHole, bindHole } from '../flow/hole/bound-hole.js';
 import { sharpCreepingNumber, sharpHoleLaw, sharpLoss } from '../flow/hole/sharp-hole.js';
 import type { DamperModel } from './damper-model.js';
 
@@ -56,12 +56,7 @@ export interface StraightBuild {
   readonly kinematicViscosity: number;
   readonly density: number;
   readonly holeDiameter: number;
-  readonly lengthRatio: number;
-  /** Of one hole's law, see `evaluateLoss`. */
-  readonly growth: number;
-  readonly loss: ReturnType<typeof sharpLoss>;
-  /** Pressure drop over mean speed in the holes, as that tends to zero [Pa·s/m]. */
-  readonly creepingSlope: number;
+  readonly hole: BoundHole;
   /** Areas [m²]: of all holes, of the bore, and with which the piston displaces oil. */
   readonly holeArea: number;
   readonly boreArea: number;
@@ -92,15 +87,20 @@ export function straightBuild(
   const lengthRatio = thickness / holeDiameter;
   const holeArea = sizes.holeCount * (Math.PI / 4) * holeDiameter * holeDiameter;
   const boreArea = (Math.PI / 4) * bore * bore;
-  const loss = sharpLoss(holeArea / boreArea);
   return {
     kinematicViscosity,
     density,
     holeDiameter,
-    lengthRatio,
-    growth: profileGrowth(loss.development, lengthRatio),
-    loss,
-    creepingSlope: (dynamicViscosity * sharpCreepingNumber(lengthRatio)) / holeDiameter,
+    hole: bindHole(
+      {
+        ...sharpLoss(holeArea / boreArea),
+        diameter: holeDiameter,
+        lengthRatio,
+        creepingNumber: sharpCreepingNumber(lengthRatio),
+      },
+      density,
+      kinematicViscosity,
+    ),
     holeArea,
     boreArea,
     dampingArea: (Math.PI / 4) * pistonDiameter * pistonDiameter + gapArea / 2 - sizes.blindShaftArea,

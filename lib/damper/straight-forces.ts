@@ -1,14 +1,15 @@
-import { evaluateLoss } from '../flow/hole/inertial-loss.js';
+import { speedsBesideGap } from '../flow/hole/bound-hole.js';
 import { momentumOfJet, recoilOfJet, straightJet } from '../flow/hole/jet-momentum.js';
-import { ConvergenceError } from '../numeric/root-finding.js';
 import { type StraightBuild, type StraightSizes, straightBuild } from './straight-build.js';
 
-/** Loss coefficient and its slope, read at once and never handed out. */
-const loss = new Float64Array(2);
+/** So many forces at a time. */
+const block = 256;
 
-/** Below this step against the speed, the pressure drop is a straight line to twelve digits. */
-const straight = 1e-6;
-const stepLimit = 60;
+/** Filled and read within one call and never handed out. */
+const flows = new Float64Array(block);
+const holeSpeeds = new Float64Array(block);
+const drops = new Float64Array(block);
+const recoils = new Float64Array(block);
 
 /**
  * Writes the force of whole oil at each speed [N], with its sign: the arithmetic of `damperModel` and `oilForce` without their objects and
@@ -32,52 +33,30 @@ export function straightForces(
 
 /** {@link straightForces} of what is bound to its oil. */
 export function forcesOfStraight(build: StraightBuild, speeds: Float64Array, forces: Float64Array): void {
-  const { kinematicViscosity, density, holeDiameter, lengthRatio, growth, creepingSlope, rimDrag } = build;
-  const { holeArea, boreArea, dampingArea, gapConductance } = build;
-  const { slow, exit, development, contraction, bubbleGrowth, onset } = build.loss;
-  const perOnset = 1 / onset;
-  const half = 0.5 * density;
-  const reynoldsPerSpeed = holeDiameter / kinematicViscosity;
-  const perHoleArea = 1 / holeArea;
-  const perBoreArea = 1 / boreArea;
-  for (let place = 0; place < speeds.length; place++) {
-    const signed = speeds[place] as number;
-    const speed = Math.abs(signed);
-    const swept = dampingArea * speed;
-    let holeSpeed = swept * perHoleArea;
-    let drop = 0;
-    // Convex in the speed in the holes, so that Newton falls onto the root from above.
-    for (let iteration = 0; speed > 0; iteration++) {
-      if (iteration === stepLimit)
-        throw new ConvergenceError('pressure drop of the piston', 0, swept / holeArea);
-      const reynoldsNumber = reynoldsPerSpeed * holeSpeed;
-      evaluateLoss(
-        reynoldsNumber,
-        lengthRatio,
-        growth,
-        slow,
-        exit,
-        development,
-        contraction,
-        bubbleGrowth,
-        perOnset,
-        0,
-        0,
-        loss,
-      );
-      const coefficient = loss[0] as number;
-      const impulse = half * holeSpeed;
-      const dropHere = holeSpeed * (creepingSlope + impulse * coefficient);
-      const slope = creepingSlope + impulse * (2 * coefficient + reynoldsNumber * (loss[1] as number));
-      const step =
-        (holeArea * holeSpeed + gapConductance * dropHere - swept) / (holeArea + gapConductance * slope);
-      holeSpeed -= step;
-      drop = dropHere - step * slope;
-      if (Math.abs(step) <= straight * holeSpeed) break;
+  const { density, hole, holeArea, boreArea, dampingArea, gapConductance, rimDrag } = build;
+  const holes = { hole, area: holeArea, gapConductance };
+  for (let start = 0; start < speeds.length; start += block) {
+    const count = Math.min(block, speeds.length - start);
+    for (let place = 0; place < count; place++) {
+      flows[place] = dampingArea * Math.abs(speeds[start + place] as number);
     }
-    const momentumFlow = momentumOfJet(straightJet, holeSpeed, holeDiameter, kinematicViscosity);
-    const recoil = density * holeArea * recoilOfJet(momentumFlow, holeSpeed, swept * perBoreArea);
-    const force = dampingArea * drop - recoil + rimDrag * speed;
-    forces[place] = signed < 0 ? -force : force;
+    speedsBesideGap(holes, flows, holeSpeeds, drops, count);
+    recoilOfStraightJets(hole.reynoldsPerSpeed, 1 / boreArea, count);
+    for (let place = 0; place < count; place++) {
+      const speed = speeds[start + place] as number;
+      const recoil = density * holeArea * (recoils[place] as number);
+      const pressed = dampingArea * (drops[place] as number) - recoil;
+      forces[start + place] = (speed < 0 ? -pressed : pressed) + rimDrag * speed;
+    }
+  }
+}
+
+/** Writes the recoil per density and area of each flow that was solved [m²/s²]. By itself, so that V8 compiles it and the solver as they are. */
+function recoilOfStraightJets(reynoldsPerSpeed: number, perBoreArea: number, count: number): void {
+  const viscousSpeed = 1 / reynoldsPerSpeed;
+  for (let place = 0; place < count; place++) {
+    const speed = holeSpeeds[place] as number;
+    const momentumFlow = momentumOfJet(straightJet, speed, reynoldsPerSpeed, viscousSpeed);
+    recoils[place] = recoilOfJet(momentumFlow, speed, (flows[place] as number) * perBoreArea);
   }
 }

@@ -1,10 +1,10 @@
-import { evaluateLoss } from '../flow/hole/inertial-loss.js';
+import { evaluateLoss } from '../flow/hole/bound-loss.js';
 import { creepingMomentum, momentumOfJet, recoilOfJet, straightJet } from '../flow/hole/jet-momentum.js';
 import { ConvergenceError } from '../numeric/root-finding.js';
 import type { StraightBuild } from './straight-build.js';
 
 /** Loss coefficient and its slope, read at once and never handed out. */
-const loss = new Float64Array(2);
+const lossAndSlope = new Float64Array(2);
 
 /** After a step of this part of the speed the next one would be lost in rounding: each is a hundredth of the one before, or its square. */
 const smallestStep = 1e-9;
@@ -20,12 +20,10 @@ const stepLimit = 60;
  * @throws ConvergenceError where no speed is found
  */
 export function straightSpeeds(build: StraightBuild, forces: Float64Array, speeds: Float64Array): void {
-  const { kinematicViscosity, density, holeDiameter, lengthRatio, growth, creepingSlope, rimDrag } = build;
+  const { kinematicViscosity, density, holeDiameter, rimDrag } = build;
   const { holeArea, boreArea, dampingArea, gapConductance } = build;
-  const { slow, exit, development, contraction, bubbleGrowth, onset } = build.loss;
-  const perOnset = 1 / onset;
-  const half = 0.5 * density;
-  const reynoldsPerSpeed = holeDiameter / kinematicViscosity;
+  const { creepingSlope, halfDensity, reynoldsPerSpeed, loss } = build.hole;
+  const viscousSpeed = kinematicViscosity / holeDiameter;
   const perDampingArea = 1 / dampingArea;
   const perBoreArea = 1 / boreArea;
   const jetMass = density * holeArea;
@@ -44,28 +42,14 @@ export function straightSpeeds(build: StraightBuild, forces: Float64Array, speed
     let swept = 0;
     for (let iteration = 0; force > 0; iteration++) {
       if (iteration === stepLimit) throw new ConvergenceError('speed of the shaft', 0, force / creepingForce);
-      const reynoldsNumber = reynoldsPerSpeed * holeSpeed;
-      evaluateLoss(
-        reynoldsNumber,
-        lengthRatio,
-        growth,
-        slow,
-        exit,
-        development,
-        contraction,
-        bubbleGrowth,
-        perOnset,
-        0,
-        0,
-        loss,
-      );
-      const coefficient = loss[0] as number;
-      const impulse = half * holeSpeed;
+      evaluateLoss(loss, reynoldsPerSpeed * holeSpeed, 0, 0, lossAndSlope);
+      const coefficient = lossAndSlope[0] as number;
+      const impulse = halfDensity * holeSpeed;
       const drop = holeSpeed * (creepingSlope + impulse * coefficient);
-      const dropSlope = creepingSlope + impulse * (2 * coefficient + reynoldsNumber * (loss[1] as number));
+      const dropSlope = creepingSlope + impulse * (2 * coefficient + (lossAndSlope[1] as number));
       const sweptHere = holeArea * holeSpeed + gapConductance * drop;
       const sweptSlope = holeArea + gapConductance * dropSlope;
-      const momentumFlow = momentumOfJet(straightJet, holeSpeed, holeDiameter, kinematicViscosity);
+      const momentumFlow = momentumOfJet(straightJet, holeSpeed, reynoldsPerSpeed, viscousSpeed);
       const boreSpeed = sweptHere * perBoreArea;
       const excess =
         dampingArea * drop -

@@ -16,17 +16,13 @@ export {
   unsteadyFlowWarnings,
 } from './hole/apparent-mass.js';
 export { holeFlow, holePressureDrop, holeReynoldsNumber } from './hole/hole-flow.js';
-export type { HoleLaw, HoleResistance } from './hole/hole-law.js';
+export type { HoleLaw, HoleResistance, SolverBesideGap } from './hole/hole-law.js';
 export type { HolePath } from './hole/hole-path.js';
 export { idelchikThickEdgeLaw, lossCoefficientIdelchikThickEdge } from './hole/idelchik-thick-edge.js';
-export {
-  type InertialLoss,
-  type InertialLossShares,
-  inertialLoss,
-  type Separation,
-} from './hole/inertial-loss.js';
+export { type InertialLoss, inertialLoss } from './hole/inertial-loss.js';
 export { type Jet, jetMomentumFlow, specificRecoil } from './hole/jet-momentum.js';
 export { dischargeCoefficientLichtarowicz, lichtarowiczLaw } from './hole/lichtarowicz.js';
+export type { InertialLossShares, Separation } from './hole/loss-shares.js';
 export { oneConstantHoleLaw } from './hole/one-constant-hole.js';
 export { holePathWarnings } from './hole/shape-range.js';
 export { sharpHoleLaw } from './hole/sharp-hole.js';

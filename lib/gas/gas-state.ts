@@ -183,8 +183,10 @@ export function gasPressure(state: GasState, displacedVolume: number): number {
 
 /** {@link gasPressure} of what was checked before. */
 export function pressureOfGas(state: GasState, displacedVolume: number): number {
-  const [room, second, third] = state.rooms;
-  if (room === undefined || third !== undefined) return searchedPressure(state, displacedVolume);
+  // By place: taking a list apart would cost as much as the pressure.
+  const room = state.rooms[0];
+  const second = state.rooms[1];
+  if (room === undefined || state.rooms.length > 2) return searchedPressure(state, displacedVolume);
   requireRoom(state, displacedVolume);
   if (second !== undefined) {
     const taken = displacedVolume - state.restDisplacement;

@@ -17,9 +17,22 @@ export interface HoleResistance {
   readonly meanSpeed: (pressureDrop: number) => number;
   /** Writes pressure drop and slope at a mean speed [m/s] into the first two places, where that is cheaper than asking for each. */
   readonly evaluate?: (meanSpeed: number, out: Float64Array) => void;
+  /** Solver of holes of an area [m²] beside a gap of a conductance [m³/(s·Pa)], where the law has a short way to it. */
+  readonly besideGap?: (area: number, gapConductance: number) => SolverBesideGap;
   /** Slope in the creeping limit [Pa·s/m]: the pressure drop that viscosity alone would cause, per speed. */
   readonly creepingSlope: number;
 }
+
+/**
+ * Mean speed in holes [m/s] and pressure drop [Pa] at a flow that they share with a gap [m³/s], all with the sign of the flow, and the steps it took.
+ *
+ * @public
+ */
+export type SolverBesideGap = (flow: number) => {
+  readonly meanSpeed: number;
+  readonly pressureDrop: number;
+  readonly iterations: number;
+};
 
 /** Writes pressure drop [Pa] and slope [Pa·s/m] at a mean speed [m/s] into the first two places. */
 export function evaluateHole(resistance: HoleResistance, meanSpeed: number, out: Float64Array): void {

@@ -69,10 +69,13 @@ export function holePath(
   const diameter = throatDiameter(group);
   const { bind, jetTowardsShaft, jetTowardsBlind } = holeBefore(group, thickness, law, areaRatio);
   const { shearThinning, kinematicViscosity } = fluid;
-  const viscosityAt = (size: number): number =>
-    shearThinning === undefined
-      ? kinematicViscosity
-      : viscosityInHole(diameter, kinematicViscosity, shearThinning, size);
+  const reynoldsPerSpeed = diameter / kinematicViscosity;
+  const viscousSpeed = kinematicViscosity / diameter;
+  const momentumIn = (jet: Jet, size: number): number => {
+    if (shearThinning === undefined) return momentumOfJet(jet, size, reynoldsPerSpeed, viscousSpeed);
+    const viscosity = viscosityInHole(diameter, kinematicViscosity, shearThinning, size);
+    return momentumOfJet(jet, size, diameter / viscosity, viscosity / diameter);
+  };
   return {
     diameter,
     lengthRatio: thickness / diameter,
@@ -80,13 +83,7 @@ export function holePath(
     group,
     resistance:
       shearThinning === undefined ? bind(fluid) : thinningResistance(bind, diameter, fluid, shearThinning),
-    momentumFlow: (speed) =>
-      momentumOfJet(
-        speed < 0 ? jetTowardsBlind : jetTowardsShaft,
-        Math.abs(speed),
-        diameter,
-        viscosityAt(Math.abs(speed)),
-      ),
+    momentumFlow: (speed) => momentumIn(speed < 0 ? jetTowardsBlind : jetTowardsShaft, Math.abs(speed)),
     creepingMomentum: creepingMomentum(jetTowardsShaft, diameter, kinematicViscosity),
   };
 }

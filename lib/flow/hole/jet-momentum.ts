@@ -1,6 +1,7 @@
 import { requireFinite, requirePositive, requireWithin } from '../../base/checks.js';
 import { requireShape } from '../../base/shape.js';
-import { onsetOfInertia, sharpOnset } from './inertial-loss.js';
+import { onsetOfInertia } from './bound-loss.js';
+import { sharpOnset } from './loss-shares.js';
 
 /**
  * What makes the momentum of the jet out of a hole, for flow in one direction. Lengths and speeds are those of the narrowest section.
@@ -23,6 +24,7 @@ export interface Jet {
 const jetMomentum = 1.2;
 /** The same before inertia sets in, as seen by the face behind. */
 const slowMomentum = 0.644;
+const perOnset = 1 / sharpOnset;
 /** In creeping flow the mean pressure on the face behind lies below that far away by this, in `μ V/d` times the share of the bore. */
 const creepingDeficit = 5.5;
 
@@ -67,21 +69,35 @@ export function jetMomentumFlow(
   requirePositive(kinematicViscosity, 'kinematicViscosity', 'm²/s');
   requirePositive(jet.separationNumber, 'separationNumber', '');
   requireWithin(jet.separationPower, 0, 20, 'separationPower', '');
-  return momentumOfJet(jet, speed, diameter, kinematicViscosity);
+  return momentumOfJet(jet, speed, diameter / kinematicViscosity, kinematicViscosity / diameter);
 }
 
-/** {@link jetMomentumFlow} of what was checked before. */
-export function momentumOfJet(jet: Jet, speed: number, diameter: number, kinematicViscosity: number): number {
-  const viscousSpeed = kinematicViscosity / diameter;
-  const reynoldsNumber = speed / viscousSpeed;
-  const onset = onsetOfInertia(reynoldsNumber / sharpOnset);
-  const { attachedShare, creepingShare, momentum } = jet;
+/**
+ * {@link jetMomentumFlow} of what was checked before.
+ *
+ * @param reynoldsPerSpeed - `d/ν` [s/m], and its inverse [m/s]: one division each saved where a hole is asked again and again
+ */
+export function momentumOfJet(
+  jet: Jet,
+  speed: number,
+  reynoldsPerSpeed: number,
+  viscousSpeed: number,
+): number {
+  const reynoldsNumber = speed * reynoldsPerSpeed;
+  const onset = onsetOfInertia(reynoldsNumber * perOnset);
+  const { attachedShare, momentum } = jet;
   let factor = slowMomentum + (momentum - slowMomentum) * onset;
-  if (attachedShare < 1 && reynoldsNumber > 0) {
-    const held = (jet.separationNumber / reynoldsNumber) ** jet.separationPower;
-    factor *= attachedShare + (1 - attachedShare) / (1 + held);
-  }
-  return speed * (factor * speed + creepingDeficit * creepingShare * viscousSpeed);
+  if (attachedShare < 1 && reynoldsNumber > 0) factor *= attachment(jet, reynoldsNumber);
+  return speed * (factor * speed + creepingDeficit * jet.creepingShare * viscousSpeed);
+}
+
+/** What a widening exit leaves of the momentum, while the jet fills it and once it has let go. */
+function attachment(
+  { attachedShare, separationNumber, separationPower }: Jet,
+  reynoldsNumber: number,
+): number {
+  const held = (separationNumber / reynoldsNumber) ** separationPower;
+  return attachedShare + (1 - attachedShare) / (1 + held);
 }
 
 /** {@link jetMomentumFlow} over the speed, as that tends to zero [m/s]. */

@@ -1,8 +1,8 @@
 import { typicalAreaRatio } from '../geometry/hole.js';
 import { creepingEnds, creepingTube } from './creeping-parts.js';
 import type { HoleLaw } from './hole-law.js';
-import { developedExcessLoss, freeJetLoss, sharpOnset } from './inertial-loss.js';
 import { laminarHoleResistance } from './laminar-hole.js';
+import { developedExcessLoss, freeJetLoss, sharpOnset } from './loss-shares.js';
 import { holeRangeWarnings, sharpHoleRange } from './range-warnings.js';
 
 /**

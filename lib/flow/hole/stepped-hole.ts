@@ -1,8 +1,8 @@
 import { creepingEnd, creepingEnds, creepingMouth, creepingTube } from './creeping-parts.js';
-import { developedExcessLoss } from './inertial-loss.js';
 import type { Jet } from './jet-momentum.js';
 import { straightJet } from './jet-momentum.js';
 import type { LaminarHole } from './laminar-hole.js';
+import { developedExcessLoss } from './loss-shares.js';
 import { sharpLoss } from './sharp-hole.js';
 
 /** One part of a stepped hole. */

@@ -1,7 +1,7 @@
 import { creepingCone, creepingEnd, creepingMouth } from './creeping-parts.js';
-import { developedExcessLoss } from './inertial-loss.js';
 import { straightJet } from './jet-momentum.js';
 import type { LaminarHole } from './laminar-hole.js';
+import { developedExcessLoss } from './loss-shares.js';
 import { sharpLoss } from './sharp-hole.js';
 
 // Fitted to our own solutions of tapers to 1 : 1.5, both ways (docs/hole-law.md).

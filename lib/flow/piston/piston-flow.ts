@@ -14,7 +14,7 @@ import { type ValvePath, valvePath } from '../valve/valve-path.js';
 import { jointPressureDrop } from './joint-newton.js';
 import { newtonianRim, type PistonFlow, parallelFlow } from './parallel-flow.js';
 import { holeAreaRatio, requirePiston } from './piston.js';
-import { pressureDropOfFewPaths, pressureDropOfManyPaths } from './piston-pressure-drop.js';
+import { pressureDropOfManyPaths, pressureDropOfOnePath } from './piston-pressure-drop.js';
 import { type OpenSolver, valvedSolver } from './valved-pressure-drop.js';
 
 export type { PistonFlow } from './parallel-flow.js';
@@ -89,11 +89,18 @@ export function bindPistonFlow(
           gapFlow: thinningGapFlow(gap, fluid, shearThinning),
           dragViscosityRatio: (speed: number) => gapDragViscosityRatio(gap, shearThinning, speed),
         };
-  const solve: OpenSolver = (all, open, flow) =>
+  const solve: OpenSolver =
     shearThinning === undefined
-      ? pressureDropOfFewPaths(all, open, flow, jointPressureDrop)
-      : pressureDropOfManyPaths(all, open, flow);
-  return parallelFlow({ paths, valves, law, gap, gapConductance, ...rim }, (ways) =>
-    valves.length === 0 ? (flow) => solve(ways, shut, flow) : valvedSolver(ways, solve),
-  );
+      ? (all, open, flow) => jointPressureDrop(all, open, flow) ?? pressureDropOfManyPaths(all, open, flow)
+      : pressureDropOfManyPaths;
+  const only = paths.length === 1 && valves.length === 0 ? paths[0] : undefined;
+  const besideGap = shearThinning === undefined ? only?.resistance.besideGap : undefined;
+  return parallelFlow({ paths, valves, law, gap, gapConductance, ...rim }, (ways) => {
+    if (only !== undefined && besideGap !== undefined) {
+      const { area } = only;
+      const solver = besideGap(area, gapConductance);
+      return (flow) => pressureDropOfOnePath(solver, area, gapConductance, flow);
+    }
+    return valves.length === 0 ? (flow) => solve(ways, shut, flow) : valvedSolver(ways, solve);
+  });
 }

@@ -1,6 +1,5 @@
 import { monotoneRoot } from '../../numeric/monotone-root.js';
-import { ConvergenceError } from '../../numeric/root-finding.js';
-import { evaluateHole } from '../hole/hole-law.js';
+import type { SolverBesideGap } from '../hole/hole-law.js';
 import type { HolePath } from '../hole/hole-path.js';
 import type { ValvePath } from '../valve/valve-path.js';
 
@@ -20,44 +19,16 @@ export interface PistonPressureDrop {
   readonly residual: number;
 }
 
-const stepLimit = 60;
-
-/** Below this step against the speed the pressure drop is a straight line to twelve digits. */
-const straight = 1e-6;
-
-/** Filled and read within one call and never handed out. */
-const dropAndSlope = new Float64Array(2);
-
-/**
- * One hole size: the speed in the hole is the unknown. `area V + G Δp(V)` is convex and rises, and all flow through the holes is an
- * upper bound, so that each step of Newton's falls towards the root.
- */
+/** Pressure drop of holes of one size beside the gap, where their law has a short way to it. */
 export function pressureDropOfOnePath(
-  { area, resistance }: HolePath,
+  solve: SolverBesideGap,
+  area: number,
   gapConductance: number,
   flow: number,
 ): PistonPressureDrop {
-  const target = Math.abs(flow);
-  const sign = flow < 0 ? -1 : 1;
-  let speed = target / area;
-  for (let iterations = 0; iterations <= stepLimit; iterations++) {
-    evaluateHole(resistance, sign * speed, dropAndSlope);
-    const drop = sign * dropAndSlope[0]!;
-    const slope = dropAndSlope[1]!;
-    const step = (area * speed + gapConductance * drop - target) / (area + gapConductance * slope);
-    speed -= step;
-    if (Math.abs(step) <= straight * speed) {
-      const pressureDrop = drop - step * slope;
-      const residual = area * speed + gapConductance * pressureDrop - target;
-      return {
-        pressureDrop: sign * pressureDrop,
-        holeSpeeds: [sign * speed],
-        iterations,
-        residual: sign * residual,
-      };
-    }
-  }
-  throw new ConvergenceError('pressure drop of the piston', 0, target / area);
+  const { meanSpeed, pressureDrop, iterations } = solve(flow);
+  const residual = area * meanSpeed + gapConductance * pressureDrop - flow;
+  return { pressureDrop, holeSpeeds: [meanSpeed], iterations, residual };
 }
 
 /** Everything that lets oil through a piston. */
@@ -130,22 +101,4 @@ export function pressureDropOfManyPaths(
   );
   const holeSpeeds = paths.map(({ resistance }) => resistance.meanSpeed(sign * root));
   return { pressureDrop: sign * root, holeSpeeds, iterations, residual: sign * residual };
-}
-
-/**
- * Pressure drop for an oil that does not thin: holes of one size directly, others by `joint` where it finds an answer, else by the
- * method that always does.
- */
-export function pressureDropOfFewPaths(
-  ways: ParallelPaths,
-  open: readonly ValvePath[],
-  flow: number,
-  joint: (ways: ParallelPaths, open: readonly ValvePath[], flow: number) => PistonPressureDrop | undefined,
-): PistonPressureDrop {
-  const { paths, gapConductance } = ways;
-  const [only, second] = paths;
-  if (only !== undefined && second === undefined && open.length === 0) {
-    return pressureDropOfOnePath(only, gapConductance, flow);
-  }
-  return joint(ways, open, flow) ?? pressureDropOfManyPaths(ways, open, flow);
 }
