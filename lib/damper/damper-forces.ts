@@ -4,8 +4,8 @@ import { requireModel, requirePosition } from './damper.js';
 import { wholeForce } from './damper-force.js';
 import type { DamperModel } from './damper-model.js';
 import { frictionAt } from './seal-friction.js';
-import { isStraight, straightSizes } from './straight-build.js';
-import { straightForces } from './straight-forces.js';
+import { isStraight, straightBuildOf } from './straight-build.js';
+import { forcesOfStraight } from './straight-forces.js';
 
 /**
  * Forces of a damper at many speeds and one position [N]: the `force` of `damperForce` alone, several times as fast for pistons with one size of straight
@@ -28,7 +28,7 @@ export function damperForces(
   requireList(speeds, 'speeds');
   if (into !== undefined) requireList(into, 'into');
   const forces = into ?? new Float64Array(speeds.length);
-  const { damper, fluid, gas, shaftArea } = model;
+  const { damper, gas, shaftArea } = model;
   requirePosition(position, damper.stroke);
   if (forces.length !== speeds.length) refuse(forces.length, 'into.length', '', `${speeds.length}`);
   const pressure = pressureOfGas(gas, shaftArea * position);
@@ -37,12 +37,13 @@ export function damperForces(
       refuse(speeds[place], `speeds[${place}]`, 'm/s', 'a finite number');
     }
   }
-  if (!isStraight(model)) {
+  const build = isStraight(model) ? straightBuildOf(model) : undefined;
+  if (build === undefined) {
     for (let place = 0; place < speeds.length; place++)
       forces[place] = wholeForce(model, speeds[place] as number, pressure).force;
     return forces;
   }
-  straightForces(straightSizes(model), fluid.kinematicViscosity, fluid.density, speeds, forces);
+  forcesOfStraight(build, speeds, forces);
   const gasForce = shaftArea * (pressure - damper.gas.ambientPressure);
   for (let place = 0; place < speeds.length; place++) {
     forces[place] = (forces[place] as number) + gasForce + frictionAt(damper.seal, speeds[place] as number);

@@ -98,13 +98,36 @@ export function straightBuild(
         lengthRatio,
         creepingNumber: sharpCreepingNumber(lengthRatio),
       },
-      density,
-      kinematicViscosity,
+      { density, kinematicViscosity },
     ),
     holeArea,
     boreArea,
     dampingArea: (Math.PI / 4) * pistonDiameter * pistonDiameter + gapArea / 2 - sizes.blindShaftArea,
     gapConductance: centred * sizes.eccentricConductance,
     rimDrag: ((dynamicViscosity * gapCircumference * thickness) / gapHeight) * sizes.eccentricDrag,
+  };
+}
+
+/** The arithmetic of a model that {@link isStraight}, as its piston was bound. */
+export function straightBuildOf({
+  fluid,
+  pistonFlow,
+  boreArea,
+  dampingArea,
+  rimDrag,
+}: DamperModel): StraightBuild | undefined {
+  const [path] = pistonFlow.paths;
+  const hole = path?.resistance.bound?.towardsShaft;
+  if (path === undefined || hole === undefined) return undefined;
+  return {
+    kinematicViscosity: fluid.kinematicViscosity,
+    density: fluid.density,
+    holeDiameter: path.diameter,
+    hole,
+    holeArea: path.area,
+    boreArea,
+    dampingArea,
+    gapConductance: pistonFlow.gapConductance,
+    rimDrag,
   };
 }

@@ -1,4 +1,4 @@
-import { speedsBesideGap } from '../flow/hole/bound-hole.js';
+import { besideGap, type HolesBesideGap, solveBesideGap } from '../flow/hole/bound-hole.js';
 import { momentumOfJet, recoilOfJet, straightJet } from '../flow/hole/jet-momentum.js';
 import { type StraightBuild, type StraightSizes, straightBuild } from './straight-build.js';
 
@@ -6,10 +6,8 @@ import { type StraightBuild, type StraightSizes, straightBuild } from './straigh
 const block = 256;
 
 /** Filled and read within one call and never handed out. */
-const flows = new Float64Array(block);
 const holeSpeeds = new Float64Array(block);
 const drops = new Float64Array(block);
-const recoils = new Float64Array(block);
 
 /**
  * Writes the force of whole oil at each speed [N], with its sign: the arithmetic of `damperModel` and `oilForce` without their objects and
@@ -33,30 +31,46 @@ export function straightForces(
 
 /** {@link straightForces} of what is bound to its oil. */
 export function forcesOfStraight(build: StraightBuild, speeds: Float64Array, forces: Float64Array): void {
-  const { density, hole, holeArea, boreArea, dampingArea, gapConductance, rimDrag } = build;
-  const holes = { hole, area: holeArea, gapConductance };
+  const holes = besideGap(build.hole, build.holeArea, build.gapConductance);
   for (let start = 0; start < speeds.length; start += block) {
     const count = Math.min(block, speeds.length - start);
-    for (let place = 0; place < count; place++) {
-      flows[place] = dampingArea * Math.abs(speeds[start + place] as number);
-    }
-    speedsBesideGap(holes, flows, holeSpeeds, drops, count);
-    recoilOfStraightJets(hole.reynoldsPerSpeed, 1 / boreArea, count);
-    for (let place = 0; place < count; place++) {
-      const speed = speeds[start + place] as number;
-      const recoil = density * holeArea * (recoils[place] as number);
-      const pressed = dampingArea * (drops[place] as number) - recoil;
-      forces[start + place] = (speed < 0 ? -pressed : pressed) + rimDrag * speed;
-    }
+    solveBlock(holes, build.dampingArea, speeds, start, count);
+    forcesOfBlock(build, speeds, start, count, forces);
   }
 }
 
-/** Writes the recoil per density and area of each flow that was solved [m²/s²]. By itself, so that V8 compiles it and the solver as they are. */
-function recoilOfStraightJets(reynoldsPerSpeed: number, perBoreArea: number, count: number): void {
-  const viscousSpeed = 1 / reynoldsPerSpeed;
+/** Two loops in two functions: V8 puts what one calls into it up to a length, and the two together are longer. */
+function solveBlock(
+  holes: HolesBesideGap,
+  dampingArea: number,
+  speeds: Float64Array,
+  start: number,
+  count: number,
+): void {
   for (let place = 0; place < count; place++) {
+    const { speed, drop } = solveBesideGap(holes, dampingArea * Math.abs(speeds[start + place] as number));
+    holeSpeeds[place] = speed;
+    drops[place] = drop;
+  }
+}
+
+function forcesOfBlock(
+  { density, hole, holeArea, boreArea, dampingArea, rimDrag }: StraightBuild,
+  speeds: Float64Array,
+  start: number,
+  count: number,
+  forces: Float64Array,
+): void {
+  const { reynoldsPerSpeed } = hole;
+  const viscousSpeed = 1 / reynoldsPerSpeed;
+  const jetMass = density * holeArea;
+  const boreSpeedPerSpeed = dampingArea / boreArea;
+  for (let place = 0; place < count; place++) {
+    const shaftSpeed = speeds[start + place] as number;
     const speed = holeSpeeds[place] as number;
     const momentumFlow = momentumOfJet(straightJet, speed, reynoldsPerSpeed, viscousSpeed);
-    recoils[place] = recoilOfJet(momentumFlow, speed, (flows[place] as number) * perBoreArea);
+    const recoil = jetMass * recoilOfJet(momentumFlow, speed, boreSpeedPerSpeed * Math.abs(shaftSpeed));
+    const pressed = dampingArea * (drops[place] as number) - recoil;
+    forces[start + place] = (shaftSpeed < 0 ? -pressed : pressed) + rimDrag * shaftSpeed;
   }
 }

@@ -1,10 +1,7 @@
-import { evaluateLoss } from '../flow/hole/bound-loss.js';
+import { evaluateBoundHole } from '../flow/hole/bound-hole.js';
 import { creepingMomentum, momentumOfJet, recoilOfJet, straightJet } from '../flow/hole/jet-momentum.js';
 import { ConvergenceError } from '../numeric/root-finding.js';
 import type { StraightBuild } from './straight-build.js';
-
-/** Loss coefficient and its slope, read at once and never handed out. */
-const lossAndSlope = new Float64Array(2);
 
 /** After a step of this part of the speed the next one would be lost in rounding: each is a hundredth of the one before, or its square. */
 const smallestStep = 1e-9;
@@ -20,9 +17,9 @@ const stepLimit = 60;
  * @throws ConvergenceError where no speed is found
  */
 export function straightSpeeds(build: StraightBuild, forces: Float64Array, speeds: Float64Array): void {
-  const { kinematicViscosity, density, holeDiameter, rimDrag } = build;
+  const { kinematicViscosity, density, holeDiameter, hole, rimDrag } = build;
   const { holeArea, boreArea, dampingArea, gapConductance } = build;
-  const { creepingSlope, halfDensity, reynoldsPerSpeed, loss } = build.hole;
+  const { creepingSlope, reynoldsPerSpeed } = hole;
   const viscousSpeed = kinematicViscosity / holeDiameter;
   const perDampingArea = 1 / dampingArea;
   const perBoreArea = 1 / boreArea;
@@ -42,11 +39,7 @@ export function straightSpeeds(build: StraightBuild, forces: Float64Array, speed
     let swept = 0;
     for (let iteration = 0; force > 0; iteration++) {
       if (iteration === stepLimit) throw new ConvergenceError('speed of the shaft', 0, force / creepingForce);
-      evaluateLoss(loss, reynoldsPerSpeed * holeSpeed, 0, 0, lossAndSlope);
-      const coefficient = lossAndSlope[0] as number;
-      const impulse = halfDensity * holeSpeed;
-      const drop = holeSpeed * (creepingSlope + impulse * coefficient);
-      const dropSlope = creepingSlope + impulse * (2 * coefficient + (lossAndSlope[1] as number));
+      const { drop, slope: dropSlope } = evaluateBoundHole(hole, holeSpeed);
       const sweptHere = holeArea * holeSpeed + gapConductance * drop;
       const sweptSlope = holeArea + gapConductance * dropSlope;
       const momentumFlow = momentumOfJet(straightJet, holeSpeed, reynoldsPerSpeed, viscousSpeed);

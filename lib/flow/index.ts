@@ -15,8 +15,10 @@ export {
   unsteadyFlowError,
   unsteadyFlowWarnings,
 } from './hole/apparent-mass.js';
+export type { BoundHole } from './hole/bound-hole.js';
+export type { BoundLoss } from './hole/bound-loss.js';
 export { holeFlow, holePressureDrop, holeReynoldsNumber } from './hole/hole-flow.js';
-export type { HoleLaw, HoleResistance, SolverBesideGap } from './hole/hole-law.js';
+export type { BoundBothWays, HoleLaw, HoleResistance } from './hole/hole-law.js';
 export type { HolePath } from './hole/hole-path.js';
 export { idelchikThickEdgeLaw, lossCoefficientIdelchikThickEdge } from './hole/idelchik-thick-edge.js';
 export { type InertialLoss, inertialLoss } from './hole/inertial-loss.js';

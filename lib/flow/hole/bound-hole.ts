@@ -1,6 +1,9 @@
+import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import { ConvergenceError } from '../../numeric/root-finding.js';
-import { type BoundLoss, bindLoss, evaluateLoss, evaluateSeparatingLoss } from './bound-loss.js';
+import { type BoundLoss, bindLoss, evaluateLoss, separationLoss } from './bound-loss.js';
 import type { InertialLossShares, Separation } from './loss-shares.js';
+
+const { abs } = Math;
 
 /** A hole as its resistance sees it, for flow in one direction. */
 export interface ResistingHole extends InertialLossShares {
@@ -10,7 +13,11 @@ export interface ResistingHole extends InertialLossShares {
   readonly creepingNumber: number;
 }
 
-/** A hole with a fluid, for flow in one direction, its numbers worked out once: `Δp = V (creepingSlope + ½ ρ V ζ(Re))`. */
+/**
+ * A hole with a fluid, for flow in one direction, its numbers worked out once: `Δp = V (creepingSlope + ½ ρ V ζ(Re))`.
+ *
+ * @public
+ */
 export interface BoundHole {
   /** [Pa·s/m] */
   readonly creepingSlope: number;
@@ -22,8 +29,11 @@ export interface BoundHole {
   readonly separation: Separation | undefined;
 }
 
-/** Binds a hole to a fluid of a density [kg/m³] and a kinematic viscosity [m²/s]. */
-export function bindHole(hole: ResistingHole, density: number, kinematicViscosity: number): BoundHole {
+/** Binds a hole to a fluid. */
+export function bindHole(
+  hole: ResistingHole,
+  { density, kinematicViscosity }: Pick<FluidState, 'density' | 'kinematicViscosity'>,
+): BoundHole {
   return {
     creepingSlope: (density * kinematicViscosity * hole.creepingNumber) / hole.diameter,
     halfDensity: 0.5 * density,
@@ -33,15 +43,29 @@ export function bindHole(hole: ResistingHole, density: number, kinematicViscosit
   };
 }
 
-/** Writes pressure drop [Pa] and slope [Pa·s/m] at a mean speed of 0 or more [m/s] into the first two places. */
-export function evaluateBoundHole(hole: BoundHole, speed: number, out: Float64Array): void {
-  const reynoldsNumber = hole.reynoldsPerSpeed * speed;
-  if (hole.separation === undefined) evaluateLoss(hole.loss, reynoldsNumber, 0, 0, out);
-  else evaluateSeparatingLoss(hole.loss, hole.separation, reynoldsNumber, out);
-  const coefficient = out[0] as number;
-  const impulse = hole.halfDensity * speed;
-  out[1] = hole.creepingSlope + impulse * (2 * coefficient + (out[1] as number));
-  out[0] = speed * (hole.creepingSlope + impulse * coefficient);
+/** Pressure drop [Pa], and its slope [Pa·s/m]. */
+interface DropAndSlope {
+  readonly drop: number;
+  readonly slope: number;
+}
+
+/** Pressure drop and slope at a mean speed of 0 or more [m/s]. */
+export function evaluateBoundHole(hole: BoundHole, speed: number): DropAndSlope {
+  const { loss, separation, creepingSlope, halfDensity, reynoldsPerSpeed } = hole;
+  const reynoldsNumber = reynoldsPerSpeed * speed;
+  let separated = 0;
+  let separatedSlope = 0;
+  if (separation !== undefined) {
+    const more = separationLoss(separation, reynoldsNumber);
+    separated = more.coefficient;
+    separatedSlope = more.slope;
+  }
+  const { coefficient, slope } = evaluateLoss(loss, reynoldsNumber, separated, separatedSlope);
+  const impulse = halfDensity * speed;
+  return {
+    drop: speed * (creepingSlope + impulse * coefficient),
+    slope: creepingSlope + impulse * (2 * coefficient + slope),
+  };
 }
 
 /** Holes of one size beside a gap that leaks. */
@@ -51,6 +75,15 @@ export interface HolesBesideGap {
   readonly area: number;
   /** Flow per pressure drop of the gap [m³/(s·Pa)]. */
   readonly gapConductance: number;
+  /** Speed in the holes per flow as that tends to zero [1/m²]: the most that there can be. */
+  readonly creepingSpeed: number;
+}
+
+/** Mean speed in the holes [m/s], pressure drop [Pa], and the steps it took. */
+export interface SolvedBesideGap {
+  readonly speed: number;
+  readonly drop: number;
+  readonly steps: number;
 }
 
 const stepLimit = 60;
@@ -58,48 +91,26 @@ const stepLimit = 60;
 /** Below this step against the speed the pressure drop is a straight line to twelve digits. */
 const straight = 1e-6;
 
-/** Filled and read at once and never handed out. */
-const lossAndSlope = new Float64Array(2);
+/** Holes of an area [m²] beside a gap of a conductance [m³/(s·Pa)]. */
+export function besideGap(hole: BoundHole, area: number, gapConductance: number): HolesBesideGap {
+  return { hole, area, gapConductance, creepingSpeed: 1 / (area + gapConductance * hole.creepingSlope) };
+}
 
 /**
- * Writes the mean speed in the holes [m/s] and the pressure drop [Pa] at each flow through holes and gap: `V` of `area V + G Δp(V) = flow`.
+ * What oil does in holes and gap at a flow of 0 or more [m³/s]: `V` of `area V + G Δp(V) = flow`.
  *
  * The left side is convex and rises, and the speed by viscosity alone is an upper bound, so that each step of Newton's falls towards the root.
- * Many flows in one call, since calling would cost as much as a tenth of a solution.
- *
- * @param flows - 0 or more [m³/s]
- * @param count - how many of them
- * @returns the steps that the last of them took
  */
-export function speedsBesideGap(
-  { hole, area, gapConductance }: HolesBesideGap,
-  flows: Float64Array,
-  speeds: Float64Array,
-  drops: Float64Array,
-  count: number,
-): number {
-  const { loss, separation, creepingSlope, halfDensity, reynoldsPerSpeed } = hole;
-  const perCreepingFlow = 1 / (area + gapConductance * creepingSlope);
-  let steps = 0;
-  for (let place = 0; place < count; place++) {
-    const flow = flows[place] as number;
-    let speed = flow * perCreepingFlow;
-    for (steps = 0; ; steps++) {
-      if (steps > stepLimit) throw new ConvergenceError('pressure drop of the piston', 0, flow / area);
-      const reynoldsNumber = reynoldsPerSpeed * speed;
-      if (separation === undefined) evaluateLoss(loss, reynoldsNumber, 0, 0, lossAndSlope);
-      else evaluateSeparatingLoss(loss, separation, reynoldsNumber, lossAndSlope);
-      const coefficient = lossAndSlope[0] as number;
-      const impulse = halfDensity * speed;
-      const drop = speed * (creepingSlope + impulse * coefficient);
-      const slope = creepingSlope + impulse * (2 * coefficient + (lossAndSlope[1] as number));
-      const step = (area * speed + gapConductance * drop - flow) / (area + gapConductance * slope);
-      speed -= step;
-      if (Math.abs(step) > straight * speed) continue;
-      speeds[place] = speed;
-      drops[place] = drop - step * slope;
-      break;
-    }
+export function solveBesideGap(
+  { hole, area, gapConductance, creepingSpeed }: HolesBesideGap,
+  flow: number,
+): SolvedBesideGap {
+  let speed = flow * creepingSpeed;
+  for (let steps = 0; ; steps++) {
+    if (steps > stepLimit) throw new ConvergenceError('pressure drop of the piston', 0, flow / area);
+    const { drop, slope } = evaluateBoundHole(hole, speed);
+    const step = (area * speed + gapConductance * drop - flow) / (area + gapConductance * slope);
+    speed -= step;
+    if (abs(step) <= straight * speed) return { speed, drop: drop - step * slope, steps };
   }
-  return steps;
 }

@@ -3,6 +3,8 @@ import type { InertialLossShares, Separation } from './loss-shares.js';
 /**
  * Loss coefficient by inertia of one hole, its numbers worked out once: the arithmetic of `inertialLoss`, for a jet that stays on its wall.
  * It is the innermost of every force.
+ *
+ * @public
  */
 export interface BoundLoss {
   /** Length over diameter of the narrowest section. */
@@ -65,10 +67,15 @@ export function onsetOfInertia(x: number): number {
   return x * Math.sqrt((1 + level) / (1 + x * (onsetBend + x * (onsetRise + level))));
 }
 
+/** Loss coefficient `ζ` and `dζ/d ln Re`. */
+export interface LossAndSlope {
+  readonly coefficient: number;
+  readonly slope: number;
+}
+
 /**
- * Writes the loss coefficient `ζ` and its slope `dζ/d ln Re` into the first two places. Written with few divisions and roots, each of which costs
- * as much as ten products, and short enough that V8 puts it into its callers: a number that is handed from function to function is boxed, and
- * a handful of boxes cost as much as the law.
+ * Loss coefficient and its slope. Written with few divisions and roots, each of which costs as much as ten products, and short enough that V8 puts it into
+ * its callers: then what it returns is never made.
  *
  * @param separated - what a jet off the wall loses more, and its slope over `ln Re`
  */
@@ -77,11 +84,10 @@ export function evaluateLoss(
   reynoldsNumber: number,
   separated: number,
   separatedSlope: number,
-  out: Float64Array,
-): void {
+): LossAndSlope {
   const y = reynoldsNumber * perTurbulent;
-  const calm = 1 / sqrt(1 + y * y);
-  const laminar = reynoldsNumber * calm;
+  const calmSquare = 1 / (1 + y * y);
+  const laminar = reynoldsNumber * sqrt(calmSquare);
   const perSpan = 1 / (loss.spanAtRest + loss.bubbleGrowth * laminar);
   const covered = 1 - loss.lengthRatio * perSpan;
   const perGrown = 1 / (1 + loss.growth * laminar);
@@ -90,8 +96,7 @@ export function evaluateLoss(
   const fullSlope =
     (loss.landing * covered * perSpan * perSpan - loss.halfGrowth * developing * perGrown) *
       laminar *
-      calm *
-      calm +
+      calmSquare +
     separatedSlope;
   // F = x sqrt(above/below), its slope by the logarithm.
   const x = reynoldsNumber * loss.perOnset;
@@ -102,24 +107,20 @@ export function evaluateLoss(
   const perBoth = 1 / (above * below);
   const onset = x * above * sqrt(perBoth);
   const bend = level * below - x * (halfOnsetBend + x * (rise + level)) * above;
-  out[0] = loss.slow + full * onset;
-  out[1] = onset * (full * (1 + bend * perBoth) + fullSlope);
+  return {
+    coefficient: loss.slow + full * onset,
+    slope: onset * (full * (1 + bend * perBoth) + fullSlope),
+  };
 }
 
-/** {@link evaluateLoss} of a hole that widens so much that the jet leaves its wall. */
-export function evaluateSeparatingLoss(
-  loss: BoundLoss,
-  { loss: whole, reynoldsNumber: half, power }: Separation,
+/** What a jet that leaves the wall of a widening hole loses more, and its slope over `ln Re`. */
+export function separationLoss(
+  { loss, reynoldsNumber: half, power }: Separation,
   reynoldsNumber: number,
-  out: Float64Array,
-): void {
-  let separated = 0;
-  let slope = 0;
+): LossAndSlope {
   // Far below, where the power has no number, nothing separates.
-  if (reynoldsNumber > 1e-3 * half) {
-    const held = (half / reynoldsNumber) ** power;
-    separated = whole / (1 + held);
-    slope = (power * held * separated) / (1 + held);
-  }
-  evaluateLoss(loss, reynoldsNumber, separated, slope, out);
+  if (reynoldsNumber <= 1e-3 * half) return { coefficient: 0, slope: 0 };
+  const held = (half / reynoldsNumber) ** power;
+  const coefficient = loss / (1 + held);
+  return { coefficient, slope: (power * held * coefficient) / (1 + held) };
 }

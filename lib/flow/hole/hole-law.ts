@@ -2,6 +2,7 @@ import { requireKind, requireRecord } from '../../base/checks.js';
 import type { Warning } from '../../base/warning.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import type { Hole } from '../geometry/hole.js';
+import type { BoundHole } from './bound-hole.js';
 
 /**
  * One hole with one fluid: pressure drop and mean speed as functions of each other, both odd.
@@ -17,22 +18,21 @@ export interface HoleResistance {
   readonly meanSpeed: (pressureDrop: number) => number;
   /** Writes pressure drop and slope at a mean speed [m/s] into the first two places, where that is cheaper than asking for each. */
   readonly evaluate?: (meanSpeed: number, out: Float64Array) => void;
-  /** Solver of holes of an area [m²] beside a gap of a conductance [m³/(s·Pa)], where the law has a short way to it. */
-  readonly besideGap?: (area: number, gapConductance: number) => SolverBesideGap;
+  /** The same as plain numbers, where the law is by viscosity and inertia alone: what is solved fastest. */
+  readonly bound?: BoundBothWays;
   /** Slope in the creeping limit [Pa·s/m]: the pressure drop that viscosity alone would cause, per speed. */
   readonly creepingSlope: number;
 }
 
 /**
- * Mean speed in holes [m/s] and pressure drop [Pa] at a flow that they share with a gap [m³/s], all with the sign of the flow, and the steps it took.
+ * A hole bound to a fluid, for either direction of flow.
  *
  * @public
  */
-export type SolverBesideGap = (flow: number) => {
-  readonly meanSpeed: number;
-  readonly pressureDrop: number;
-  readonly iterations: number;
-};
+export interface BoundBothWays {
+  readonly towardsShaft: BoundHole;
+  readonly towardsBlind: BoundHole;
+}
 
 /** Writes pressure drop [Pa] and slope [Pa·s/m] at a mean speed [m/s] into the first two places. */
 export function evaluateHole(resistance: HoleResistance, meanSpeed: number, out: Float64Array): void {

@@ -1,9 +1,12 @@
 import { requireFinite, requireNotNegative, requirePositive, requireRecord } from '../../base/checks.js';
-import { bindLoss, evaluateLoss, evaluateSeparatingLoss } from './bound-loss.js';
+import { bindLoss, evaluateLoss, separationLoss } from './bound-loss.js';
 import type { InertialLossShares } from './loss-shares.js';
 
 /** Below this Reynolds number the coefficient is a straight line to the last digit. */
 const nearRest = 1e-9;
+
+/** A jet that stays on its wall. */
+const noMore = { coefficient: 0, slope: 0 };
 
 /** Filled and read within one call and never handed out. */
 const lossAndSlope = new Float64Array(2);
@@ -60,10 +63,10 @@ export function lossOfShares(shares: InertialLossShares): InertialLoss {
   const { separation } = shares;
   const evaluate = (reynoldsNumber: number, out: Float64Array): void => {
     const at = Math.max(reynoldsNumber, nearRest);
-    if (separation === undefined) evaluateLoss(bound, at, 0, 0, out);
-    else evaluateSeparatingLoss(bound, separation, at, out);
-    const slope = (out[1] as number) / at;
-    out[0] = (out[0] as number) + slope * (reynoldsNumber - at);
+    const more = separation === undefined ? noMore : separationLoss(separation, at);
+    const { coefficient, slope: logarithmic } = evaluateLoss(bound, at, more.coefficient, more.slope);
+    const slope = logarithmic / at;
+    out[0] = coefficient + slope * (reynoldsNumber - at);
     out[1] = slope;
   };
   const part =

@@ -1,9 +1,10 @@
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import { typicalAreaRatio } from '../geometry/hole.js';
 import type { HoleShape } from '../geometry/hole-shape.js';
+import { bindHole } from './bound-hole.js';
 import { edgedHole } from './edged-hole.js';
 import type { HoleResistance } from './hole-law.js';
-import { type LaminarHole, laminarHoleResistance } from './laminar-hole.js';
+import { type LaminarHole, resistanceOfBound } from './laminar-hole.js';
 import { slotHole } from './slot.js';
 import { steppedHole } from './stepped-hole.js';
 import { taperedHole } from './tapered-hole.js';
@@ -71,10 +72,11 @@ export function bindShapedHole(
   { towardsShaft, towardsBlind }: ShapedHole,
   fluid: FluidState,
 ): HoleResistance {
-  return twoWayResistance(
-    laminarHoleResistance(towardsShaft, fluid),
-    laminarHoleResistance(towardsBlind, fluid),
-  );
+  const [shaft, blind] = [bindHole(towardsShaft, fluid), bindHole(towardsBlind, fluid)];
+  return {
+    ...twoWayResistance(resistanceOfBound(shaft), resistanceOfBound(blind)),
+    bound: { towardsShaft: shaft, towardsBlind: blind },
+  };
 }
 
 /**

@@ -3,6 +3,7 @@ import { type FluidState, requireFluidState } from '../../fluid/oil/fluid-state.
 import { annularGapConductance, rimGap } from '../gap/annular-gap.js';
 import { gapDragViscosityRatio, thinningGapFlow } from '../gap/thinning-gap.js';
 import type { Piston } from '../geometry/piston.js';
+import { besideGap } from '../hole/bound-hole.js';
 import type { HoleLaw } from '../hole/hole-law.js';
 import { requireLaw } from '../hole/hole-law.js';
 import { type HolePath, holePath } from '../hole/hole-path.js';
@@ -94,12 +95,12 @@ export function bindPistonFlow(
       ? (all, open, flow) => jointPressureDrop(all, open, flow) ?? pressureDropOfManyPaths(all, open, flow)
       : pressureDropOfManyPaths;
   const only = paths.length === 1 && valves.length === 0 ? paths[0] : undefined;
-  const besideGap = shearThinning === undefined ? only?.resistance.besideGap : undefined;
+  const bound = shearThinning === undefined ? only?.resistance.bound : undefined;
   return parallelFlow({ paths, valves, law, gap, gapConductance, ...rim }, (ways) => {
-    if (only !== undefined && besideGap !== undefined) {
-      const { area } = only;
-      const solver = besideGap(area, gapConductance);
-      return (flow) => pressureDropOfOnePath(solver, area, gapConductance, flow);
+    if (bound !== undefined) {
+      const towardsShaft = besideGap(bound.towardsShaft, ways.area, gapConductance);
+      const towardsBlind = besideGap(bound.towardsBlind, ways.area, gapConductance);
+      return (flow) => pressureDropOfOnePath(flow < 0 ? towardsBlind : towardsShaft, flow);
     }
     return valves.length === 0 ? (flow) => solve(ways, shut, flow) : valvedSolver(ways, solve);
   });

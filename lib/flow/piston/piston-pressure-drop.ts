@@ -1,5 +1,5 @@
 import { monotoneRoot } from '../../numeric/monotone-root.js';
-import type { SolverBesideGap } from '../hole/hole-law.js';
+import { type HolesBesideGap, solveBesideGap } from '../hole/bound-hole.js';
 import type { HolePath } from '../hole/hole-path.js';
 import type { ValvePath } from '../valve/valve-path.js';
 
@@ -19,16 +19,16 @@ export interface PistonPressureDrop {
   readonly residual: number;
 }
 
-/** Pressure drop of holes of one size beside the gap, where their law has a short way to it. */
-export function pressureDropOfOnePath(
-  solve: SolverBesideGap,
-  area: number,
-  gapConductance: number,
-  flow: number,
-): PistonPressureDrop {
-  const { meanSpeed, pressureDrop, iterations } = solve(flow);
-  const residual = area * meanSpeed + gapConductance * pressureDrop - flow;
-  return { pressureDrop, holeSpeeds: [meanSpeed], iterations, residual };
+/** Pressure drop of holes of one size beside the gap. */
+export function pressureDropOfOnePath(holes: HolesBesideGap, flow: number): PistonPressureDrop {
+  const { speed, drop, steps } = solveBesideGap(holes, Math.abs(flow));
+  const sign = flow < 0 ? -1 : 1;
+  return {
+    pressureDrop: sign * drop,
+    holeSpeeds: [sign * speed],
+    iterations: steps,
+    residual: sign * (holes.area * speed + holes.gapConductance * drop) - flow,
+  };
 }
 
 /** Everything that lets oil through a piston. */
