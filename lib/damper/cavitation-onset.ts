@@ -30,6 +30,12 @@ export interface CavitationOnset {
  * @param direction - `compression` or `rebound`
  * @param position - how far the shaft is pushed in [m], 0 to the stroke
  * @throws InputError where the position is outside the stroke, or the gas has no room left
+ * @example
+ * ```ts
+ * // model: of the example of damperModel
+ * cavitationOnset(model, 'compression', 0.014)?.speed; // 0.06547: absolute gas pressure over the pressure drop of 1 m/s, A/G, by hand
+ * cavitationOnset(model, 'rebound', 0.014)?.speed; // undefined: the gas stands behind the piston
+ * ```
  * @public
  */
 export function cavitationOnset(
@@ -56,6 +62,11 @@ export function cavitationOnset(
  * @param model - from `damperModel`; its own gas pressure does not count
  * @param speed - shaft speed [m/s], either sign, 0 excluded
  * @throws InputError where no cavity can open in this direction
+ * @example
+ * ```ts
+ * // model: of the example of damperModel
+ * gasPressureAgainstCavitation(model, 0.02); // 3.582e4: the pressure drop at that speed, v A/G, by hand
+ * ```
  * @public
  */
 export function gasPressureAgainstCavitation(model: DamperModel, speed: number): number {

@@ -26,6 +26,11 @@ export function cavityDrop({ blindShare, damper }: DamperModel, gas: number): nu
  * @param motion - speed [m/s], either sign; position [m], 0 to the stroke
  * @param cavityVolume - [m³], 0 or more: 0 is a cavity just opening
  * @throws InputError for a value outside its range, or a shaft and cavity that leave the gas no room
+ * @example
+ * ```ts
+ * // model: of the example of damperModel
+ * forceWithCavity(model, { speed: 0.06547, position: 0.014 }, 0).force; // 12.01: at the onset what damperForce gives, 181.7 N·s/m and the gas
+ * ```
  * @public
  */
 export function forceWithCavity(model: DamperModel, motion: ShaftMotion, cavityVolume: number): DamperForce {

@@ -15,6 +15,14 @@ import { type DamperForce, forceOfFlow } from './force-point.js';
  * @param model - from {@link damperModel}
  * @param motion - speed [m/s], either sign; position [m], 0 to the stroke
  * @throws InputError where the speed is not finite, the position is outside the stroke, or the gas has no room left
+ * @example
+ * ```ts
+ * // model: of the example of damperModel
+ * const { dampingForce, gasForce, force } = damperForce(model, { speed: 0.02, position: 0.014 });
+ * dampingForce; // 3.635: 181.7 N·s/m, by hand
+ * gasForce; // 0.1125: (p − p₀) A_s with p = p₀/(1 − 0.09896)^1.4, by hand
+ * force; // 3.747: their sum
+ * ```
  * @public
  */
 export function damperForce(model: DamperModel, motion: ShaftMotion): DamperForce {

@@ -16,6 +16,11 @@ import { forcesOfStraight } from './straight-forces.js';
  * @param position - how far the shaft is pushed in [m], 0 to the stroke
  * @param into - where to write them; a new array where left out
  * @throws InputError for a speed that is not finite, a position outside the stroke, a gas without room, or an array of another length
+ * @example
+ * ```ts
+ * // model: of the example of damperModel
+ * damperForces(model, Float64Array.of(0, 0.02), 0.014)[1]; // 3.747: 3.635 N of the oil and 0.1125 N of the gas, by hand
+ * ```
  * @public
  */
 export function damperForces(

@@ -48,6 +48,21 @@ export interface DamperModel {
  * @param law - law of the straight sharp holes; {@link sharpHoleLaw} by default
  * @throws InputError for an input outside its range
  * @see the closed-cylinder limit agrees with Rao, Mechanical Vibrations, SI ed. 2017, Example 1.16, Eq. (E.11)
+ * @example
+ * ```ts
+ * // A piston without holes: all oil passes the rim, 0.25 mm wide, and the damping is known by hand.
+ * const oil = { density: 970, kinematicViscosity: 350e-6 };
+ * const shock = {
+ *   bore: 0.012,
+ *   shaftDiameter: 0.003,
+ *   stroke: 0.028,
+ *   piston: { diameter: 0.0115, thickness: 0.0025, holes: [], eccentricity: 0 },
+ *   gas: sealedGas({ volume: 1e-6, polytropicExponent: 1.4 }),
+ *   seal: { kineticForce: 0, breakawayForce: 0 },
+ * };
+ * const model = damperModel(shock, oil);
+ * creepingDampingCoefficient(model); // 181.7: A²/G + π μ D L/h, A = π/8 (12² + 11.5²) − π/4 · 3² mm², G = π D h³/(12 μ L), by hand
+ * ```
  * @public
  */
 export function damperModel(damper: Damper, fluid: FluidState, law: HoleLaw = sharpHoleLaw): DamperModel {
@@ -65,6 +80,12 @@ export function damperModel(damper: Damper, fluid: FluidState, law: HoleLaw = sh
  * @param fluid - as `damperModel` accepts it
  * @param law - law of the straight sharp holes
  * @throws InputError where a hole or the gap has no size left
+ * @example
+ * ```ts
+ * // model: of the example of damperModel
+ * const thicker = bindDamper(shock, { ...oil, kinematicViscosity: 700e-6 });
+ * creepingDampingCoefficient(thicker); // 363.5: twice the viscosity, twice the damping
+ * ```
  * @public
  */
 export function bindDamper(damper: Damper, fluid: FluidState, law: HoleLaw = sharpHoleLaw): DamperModel {

@@ -44,6 +44,11 @@ const largestStroke = 0.5;
  *
  * @param damper - sizes in m
  * @throws InputError that names the field
+ * @example
+ * ```ts
+ * // model: of the example of damperModel
+ * requireDamper({ ...shock, bore: 12 }); // throws: a bore of 12 m is one of 12 mm without its unit
+ * ```
  * @public
  */
 export function requireDamper(damper: Damper): void {

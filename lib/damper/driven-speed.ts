@@ -17,6 +17,11 @@ const fastestSearched = 1e3;
  * @param driving - force of spring and hanging weight along the shaft, outward [N], either sign; position [m], 0 to the stroke
  * @returns the speed with its sign, negative; 0 where the shaft is not driven out at all
  * @throws InputError for a force that is not finite, one that drives the shaft faster than 1000 m/s, or a position outside the stroke
+ * @example
+ * ```ts
+ * // model: of the example of damperModel
+ * fastestRebound(model, { force: 5, position: 0.014 }); // -0.02813: 5 N and 0.1125 N of the gas over 181.7 N·s/m, by hand
+ * ```
  * @public
  */
 export function fastestRebound(
@@ -47,6 +52,10 @@ export function fastestRebound(
  * @param motionRatio - shaft travel for each wheel travel, above 0 to 2
  * @throws InputError outside these
  * @see free fall: any textbook of mechanics
+ * @example
+ * ```ts
+ * landingShaftSpeed(0.5, 0.6); // 1.879: 0.6 √(2 · 9.80665 · 0.5), by hand
+ * ```
  * @public
  */
 export function landingShaftSpeed(height: number, motionRatio: number): number {

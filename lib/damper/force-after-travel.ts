@@ -32,6 +32,11 @@ const leastWay = 1e-12;
  * @param start - speed [m/s], not 0; position at which the travel begins [m], 0 to the stroke
  * @param travel - length of the way [m], 0 or more, within the stroke
  * @throws InputError for a value outside its range, or a travel that leaves the stroke
+ * @example
+ * ```ts
+ * // model: of the example of damperModel
+ * forceAfterTravel(model, { speed: 0.02, position: 0.01 }, 0.004).force; // 3.747: slower than the onset no cavity opens, as damperForce at 14 mm
+ * ```
  * @public
  */
 export function forceAfterTravel(model: DamperModel, start: ShaftMotion, travel: number): DamperForce {
@@ -48,6 +53,11 @@ export function forceAfterTravel(model: DamperModel, start: ShaftMotion, travel:
  * @param start - speed [m/s], not 0; position at which the travel begins [m], 0 to the stroke
  * @param travels - lengths of way [m], 0 or more, rising, within the stroke
  * @throws InputError for a value outside its range, or a travel that leaves the stroke
+ * @example
+ * ```ts
+ * // model: of the example of damperModel
+ * forcesAlongTravel(model, { speed: 0.02, position: 0.01 }, [0, 0.004])[1]?.force; // 3.747: slower than the onset no cavity opens, as damperForce at 14 mm
+ * ```
  * @public
  */
 export function forcesAlongTravel(

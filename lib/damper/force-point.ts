@@ -189,6 +189,11 @@ function leakShare({ pistonFlow }: DamperModel, flow: number, pressureDrop: numb
  * Damping coefficient as the speed tends to zero [N·s/m].
  *
  * @param model - from `damperModel`
+ * @example
+ * ```ts
+ * // model: of the example of damperModel
+ * creepingDampingCoefficient(model); // 181.7: A²/G + π μ D L/h, by hand
+ * ```
  * @public
  */
 export function creepingDampingCoefficient(model: DamperModel): number {

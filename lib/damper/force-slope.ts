@@ -42,6 +42,11 @@ const sameSlope = 0.01;
  * @param motion - speed [m/s], either sign or 0; position [m], 0 to the stroke
  * @throws InputError for a value outside its range
  * @see one-sided differences of fourth order: Fornberg, Math. Comp. 51 (1988) 699, Table 3 (from memory)
+ * @example
+ * ```ts
+ * // model: of the example of damperModel
+ * forceSlope(model, { speed: 0.02, position: 0.014 }).dampingForce; // 181.7: a rim alone is linear, the coefficient of damperModel
+ * ```
  * @public
  */
 export function forceSlope(model: DamperModel, motion: ShaftMotion): ForceSlope {

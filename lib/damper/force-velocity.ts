@@ -18,6 +18,12 @@ export type ForceVelocityCurve = readonly DamperForce[];
  * @param fastest - largest speed in either direction [m/s], above 0
  * @param stepsEachWay - points on each side of zero, 1 or more
  * @throws InputError for a speed or a count outside its range
+ * @example
+ * ```ts
+ * const speeds = symmetricSpeeds(0.5, 2); // −0.5, −0.25, 0, 0.25 and 0.5 m/s
+ * speeds.length; // 5: two each way, and zero
+ * speeds[1]; // -0.25: one of two steps
+ * ```
  * @public
  */
 export function symmetricSpeeds(fastest: number, stepsEachWay: number): readonly number[] {
@@ -36,6 +42,11 @@ export function symmetricSpeeds(fastest: number, stepsEachWay: number): readonly
  * @param speeds - shaft speeds [m/s], compression positive
  * @param position - how far the shaft is pushed in [m], 0 to the stroke
  * @throws InputError where a speed is not finite or the position is outside the stroke
+ * @example
+ * ```ts
+ * // model: of the example of damperModel
+ * forceVelocityCurve(model, [-0.02, 0, 0.02], 0.014)[0]?.dampingForce; // -3.635: 181.7 N·s/m times −20 mm/s
+ * ```
  * @public
  */
 export function forceVelocityCurve(

@@ -13,6 +13,14 @@ import type { DamperModel } from './damper-model.js';
  * @param model - from `damperModel`
  * @throws InputError for a model that is none
  * @see `apparentMass` of one hole, from our own solutions of flow that swings (docs/hole-law.md)
+ * @example
+ * ```ts
+ * // model: of the example of damperModel
+ * const holes = [{ count: 4, diameter: 0.0013 }];
+ * const drilled = damperModel({ ...shock, piston: { ...shock.piston, holes } }, oil);
+ * apparentMassAtShaft(drilled); // 8.779e-3: A² ρ (4/3 L + 1.03 d) over the area of four holes, A = 101.4 mm², by hand
+ * apparentMassAtShaft(model); // 0: no holes
+ * ```
  * @public
  */
 export function apparentMassAtShaft(model: DamperModel): number {
@@ -27,6 +35,13 @@ export function apparentMassAtShaft(model: DamperModel): number {
  * @param model - from `damperModel`
  * @param acceleration - of the shaft, compression positive [m/s²], either sign
  * @throws InputError for an acceleration that is not finite
+ * @example
+ * ```ts
+ * // model: of the example of damperModel
+ * const holes = [{ count: 4, diameter: 0.0013 }];
+ * const drilled = damperModel({ ...shock, piston: { ...shock.piston, holes } }, oil);
+ * inertiaForce(drilled, 100); // 0.8779: 8.78 g, as apparentMassAtShaft, times 100 m/s²
+ * ```
  * @public
  */
 export function inertiaForce(model: DamperModel, acceleration: number): number {

@@ -15,6 +15,11 @@ import type { DamperModel } from './damper-model.js';
  * @param holeSpeeds - mean speed in the open holes [m/s], one a path, all of one sign
  * @param flow - through piston and gap [m³/s]
  * @throws InputError for a number that is not finite, or not one speed a path
+ * @example
+ * ```ts
+ * // model: of the example of damperModel
+ * jetRecoil(model, [], 1e-6); // 0: no holes, no jets
+ * ```
  * @public
  */
 export function jetRecoil(model: DamperModel, holeSpeeds: readonly number[], flow: number): number {

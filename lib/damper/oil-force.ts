@@ -22,6 +22,11 @@ export interface PistonPassage {
  *
  * @param model - from `damperModel`
  * @param pressureDrop - [Pa], either sign
+ * @example
+ * ```ts
+ * // model: of the example of damperModel
+ * passageAtDrop(model, 1e5).flow; // 5.663e-6: π D h³ Δp/(12 μ L) with D = 11.75 mm, h = 0.25 mm, by hand
+ * ```
  * @public
  */
 export function passageAtDrop(model: DamperModel, pressureDrop: number): PistonPassage {
@@ -52,6 +57,11 @@ export function passageAt(model: DamperModel, pressureDrop: number): PistonPassa
  *
  * @param model - from `damperModel`
  * @param speed - shaft speed [m/s], either sign
+ * @example
+ * ```ts
+ * // model: of the example of damperModel
+ * oilForce(model, 0.02); // 3.635: 181.7 N·s/m times 20 mm/s
+ * ```
  * @public
  */
 export function oilForce(model: DamperModel, speed: number): number {

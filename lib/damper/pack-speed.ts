@@ -13,6 +13,11 @@ const fastest = 1000;
  * @param model - from {@link damperModel}
  * @param direction - in which the shaft moves; compression where left out. Tapered holes and valves pack at another speed the other way
  * @returns the speed, or `undefined` where it lies above 1000 m/s or the piston has no holes
+ * @example
+ * ```ts
+ * // model: of the example of damperModel
+ * packSpeed(model); // undefined: a rim alone is viscous at any speed
+ * ```
  * @public
  */
 export function packSpeed(

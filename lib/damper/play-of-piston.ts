@@ -23,6 +23,11 @@ export interface PlayOfPiston {
  * @param model - from `damperModel`
  * @param speed - of the shaft [m/s], either sign, not 0
  * @throws InputError for a speed of 0 or one that is not finite
+ * @example
+ * ```ts
+ * // model: of the example of damperModel
+ * playOfPiston(model, 0.02).less; // -0.6: touching it lets 2.5 times as much pass, and 1/2.5 − 1 is −0.6
+ * ```
  * @public
  */
 export function playOfPiston(model: DamperModel, speed: number): PlayOfPiston {

@@ -44,6 +44,12 @@ export function requireSealFriction(seal: SealFriction): void {
  * @param speed - shaft speed [m/s], either sign
  * @see Stribeck form as in Canudas de Wit, Olsson, Åström & Lischinsky, IEEE Trans. Autom. Control 40 (1995) 419; the smooth
  * reversal by tanh is a common regularisation
+ * @example
+ * ```ts
+ * const seal = { kineticForce: 0.4, breakawayForce: 0.6 };
+ * sealFrictionForce(seal, 0.1); // 0.4: fast enough that only the kinetic force is left
+ * sealFrictionForce(seal, 0); // 0: at rest the smooth law has none
+ * ```
  * @public
  */
 export function sealFrictionForce(seal: SealFriction, speed: number): number {

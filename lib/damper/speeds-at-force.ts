@@ -34,6 +34,11 @@ interface Place {
  * [m/s], above 0 to 10
  * @returns the force at each speed found, as `damperForce` gives it
  * @throws InputError for a value outside its range
+ * @example
+ * ```ts
+ * // model: of the example of damperModel
+ * speedsAtForce(model, { force: 3.7473, position: 0.014, fastest: 0.06 }).map(({ speed }) => speed)[0]; // 0.02000: the inverse of damperForce
+ * ```
  * @public
  */
 export function speedsAtForce(

@@ -51,6 +51,11 @@ const parts = 96;
  * @param stroke - within the stroke of the damper, at most 10 m/s and 200 Hz
  * @throws InputError for a value outside its range
  * @see Rao, Mechanical Vibrations, SI ed. 2017, sec. 3.9: equivalent damping by equal work of a cycle (from memory)
+ * @example
+ * ```ts
+ * // model: of the example of damperModel
+ * strokeDamping(model, { middle: 0.014, amplitude: 0.001, frequency: 2 }).equivalentDamping; // 181.7: a rim alone is linear, the coefficient of damperModel
+ * ```
  * @public
  */
 export function strokeDamping(model: DamperModel, stroke: SineStroke): StrokeDamping {

@@ -20,6 +20,16 @@ export interface ValveOpening {
  * Where each disc valve of a piston begins to lift.
  *
  * @param model - from `damperModel`
+ * @example
+ * ```ts
+ * // model, shock and oil: of the example of damperModel
+ * const piston = { diameter: 0.0115, thickness: 0.0025, holes: [{ count: 4, diameter: 0.0015, pitchDiameter: 0.007 }], eccentricity: 0 };
+ * const slack = { face: 'shaft-side', covers: [0], outerDiameter: 0.0105, clampDiameter: 0.005, thickness: 1e-4, count: 1, elasticModulus: 2e11, poissonRatio: 0.3, preload: 0 } as const;
+ * const valved = damperModel({ ...shock, piston: { ...piston, valves: [slack] } }, oil);
+ * valveOpenings(valved)[0]?.direction; // 'compression': a disc on the face of the shaft side
+ * valveOpenings(valved)[0]?.pressureDrop; // 0: without preload it lifts at once
+ * valveOpenings(model).length; // 0: a piston without valves
+ * ```
  * @public
  */
 export function valveOpenings(model: DamperModel): readonly ValveOpening[] {

@@ -55,6 +55,12 @@ export interface GasState {
  * @param gas - checked by `requireGas`
  * @param condition - temperature [K], oil expansion, exponent
  * @throws InputError for a value outside its range
+ * @example
+ * ```ts
+ * const gas = sealedGas({ volume: 1e-6, pressure: 1e5, polytropicExponent: 1 });
+ * const warm = gasState(gas, { temperature: 1.1 * 293.15 });
+ * gasPressure(warm, 0); // 1.1e5: pressure goes with the absolute temperature (Gay-Lussac)
+ * ```
  * @public
  */
 export function gasState(gas: Gas, condition: GasCondition = {}): GasState {
@@ -173,6 +179,11 @@ function requireRoom({ capacity }: GasState, displacedVolume: number): void {
  * @param displacedVolume - volume taken from the gas, counted from full extension [m³]: shaft area times position, plus any cavity
  * @throws InputError where no gas is left: the shaft locks
  * @see polytropic change of an ideal gas: any thermodynamics textbook, for example Çengel & Boles, Thermodynamics, sec. 4-1 (from memory)
+ * @example
+ * ```ts
+ * const gas = sealedGas({ volume: 1e-6, pressure: 1e5, polytropicExponent: 1 });
+ * gasPressure(gasState(gas), 5e-7); // 2e5: twice the pressure in half the volume (Boyle)
+ * ```
  * @public
  */
 export function gasPressure(state: GasState, displacedVolume: number): number {
@@ -209,6 +220,11 @@ function searchedPressure(state: GasState, displacedVolume: number): number {
  * @param pressure - absolute [Pa], above 0
  * @returns the volume, {@link GasState.capacity} where a vented room is full before it reaches the pressure
  * @throws InputError for a pressure that is not above 0
+ * @example
+ * ```ts
+ * const gas = sealedGas({ volume: 1e-6, pressure: 1e5, polytropicExponent: 1 });
+ * displacedVolumeAt(gasState(gas), 2e5); // 5e-7: twice the pressure in half the volume (Boyle)
+ * ```
  * @public
  */
 export function displacedVolumeAt(state: GasState, pressure: number): number {

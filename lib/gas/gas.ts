@@ -111,6 +111,11 @@ function requireRoom(room: GasRoom, index: number): void {
  * atmosphere where left out; layout, blind side where left out; air-release pressure [Pa], 0 where left out; temperature [K] at
  * which it has that pressure, 20 °C where left out
  * @throws InputError for a value outside its range
+ * @example
+ * ```ts
+ * const gas = sealedGas({ volume: 1e-6, polytropicExponent: 1.4 });
+ * gasPressure(gasState(gas), 5e-7); // 267398: one atmosphere times 2^1.4, by hand
+ * ```
  * @public
  */
 export function sealedGas(pocket: {

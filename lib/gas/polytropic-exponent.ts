@@ -17,6 +17,11 @@ const airThermalDiffusivity = 2.2e-5;
  * @param frequency - of the movement [Hz], above 0
  * @throws InputError for a value that is not above 0
  * @see Prosperetti, Crum & Commander, J. Acoust. Soc. Am. 83 (1988) 502; Chapman & Plesset, J. Basic Eng. 93 (1971) 373 (from memory)
+ * @example
+ * ```ts
+ * polytropicExponent(1, 10); // 1.40: large and fast, adiabatic
+ * polytropicExponent(1e-5, 1); // 1.00: small and slow, isothermal
+ * ```
  * @public
  */
 export function polytropicExponent(radius: number, frequency: number): number {
@@ -51,6 +56,11 @@ export const typicalStrokeRate = 4;
  * @param volume - volume of the gas [m³], above 0
  * @param strokeRate - strokes per second [Hz], above 0
  * @throws InputError for a value that is not above 0
+ * @example
+ * ```ts
+ * pocketExponent(1); // 1.40: a cubic metre has no time to give its heat away
+ * pocketExponent(1e-12); // 1.00: a tenth of a millimetre is always as warm as its oil
+ * ```
  * @public
  */
 export function pocketExponent(volume: number, strokeRate: number = typicalStrokeRate): number {

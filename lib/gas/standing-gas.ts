@@ -15,6 +15,11 @@ import { type GasState, gasState, rootFromZero } from './gas-state.js';
  * movement afterwards, that of the gas where left out
  * @throws InputError for a value outside its range, and where no gas is left at that place
  * @see Henry's law, in any textbook of physical chemistry; the Ostwald coefficient of ASTM D2779 is the dissolved volume per volume of oil (from memory)
+ * @example
+ * ```ts
+ * const gas = sealedGas({ volume: 1e-6, pressure: 1e5, polytropicExponent: 1.4 });
+ * gasPressure(standingGas(gas, { displacedVolume: 5e-7 }), 5e-7); // 2e5: squeezed slowly, whatever the exponent of a stroke (Boyle)
+ * ```
  * @public
  */
 export function standingGas(

@@ -6,6 +6,11 @@ import { anything, call, listOf, requireShape } from '../base/shape.js';
  * @param members - any things
  * @param costs - what each costs in each respect; smaller is better; the same number of respects for all, none NaN
  * @returns the front, in rising order of the first cost
+ * @example
+ * ```ts
+ * const front = paretoFront([{ cost: 1, error: 3 }, { cost: 2, error: 4 }, { cost: 3, error: 1 }], ({ cost, error }) => [cost, error]);
+ * front.length; // 2: the second costs more than the first and is worse
+ * ```
  * @public
  */
 export function paretoFront<Member>(

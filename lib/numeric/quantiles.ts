@@ -30,6 +30,10 @@ export function studentQuantile(probability: number, degreesOfFreedom: number): 
  * @param probability - above 0 and below 1
  * @param degreesOfFreedom - 0.1 to 1e6
  * @throws InputError for an input outside its range
+ * @example
+ * ```ts
+ * chiSquareQuantile(0.95, 1); // 3.841: printed in every table of the chi-square distribution
+ * ```
  * @public
  */
 export function chiSquareQuantile(probability: number, degreesOfFreedom: number): number {

@@ -93,6 +93,10 @@ function unitFault(text: string, symbol: string): string {
  * @param dimension - what the text must be
  * @returns the value in the SI unit of the dimension (kelvin for a temperature, radian for an angle)
  * @throws QuantityError where the text has no number, no unit, or a unit that is not on the list; InputError for what is no text
+ * @example
+ * ```ts
+ * parseQuantity('1.7 mm', 'length'); // 0.0017: in metres
+ * ```
  * @public
  */
 export function parseQuantity(text: string, dimension: Dimension): number {

@@ -1,9 +1,10 @@
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { pages, root } from './doc-pages.js';
+import { docstringExamples, wholeCode } from './doc-string-examples.js';
 
 /** A TypeScript block and the text block after it, which is what it prints. */
 const example = /```ts\n(?<code>[\s\S]*?)```(?:(?!```)[\s\S])*?```text\n(?<output>[\s\S]*?)```/gu;
@@ -23,13 +24,16 @@ function printed(code: string): string {
   }
 }
 
-const examples = pages.flatMap((page) =>
-  [...readFileSync(join(root, page), 'utf8').matchAll(example)].map(({ groups }) => ({
-    page,
-    code: groups?.['code'] ?? '',
-    output: groups?.['output'],
-  })),
-);
+// A notebook prints nothing; package.slow.test.ts renders it and reads what stands below it.
+const examples = pages
+  .flatMap((page) =>
+    [...readFileSync(join(root, page), 'utf8').matchAll(example)].map(({ groups }) => ({
+      page,
+      code: groups?.['code'] ?? '',
+      output: groups?.['output'],
+    })),
+  )
+  .filter(({ code }) => !code.includes('defineNotebook'));
 
 test.each(examples)('an example of $page prints what stands below it', ({ code, output }) => {
   expect(printed(code)).toBe(output);
@@ -38,3 +42,36 @@ test.each(examples)('an example of $page prints what stands below it', ({ code, 
 test('there is an example in the readme', () => {
   expect(readFileSync(join(root, 'README.md'), 'utf8')).toMatch(example);
 });
+
+test('the examples of the docstrings have the types that they need', () => {
+  const examples = docstringExamples();
+  mkdirSync(join(root, 'out'), { recursive: true });
+  const folder = mkdtempSync(join(root, 'out', 'examples-'));
+  const names = ['', 'fluid', 'fill', 'motion', 'measure', 'decisions', 'parts', 'plot', 'page', 'units'];
+  const entries = names.map((name) => `typeof import('${join(root, 'lib', name, 'index.js')}')`);
+  const known = `declare const known: ${entries.join(' & ')};`;
+  const blocks = [...examples.values()].map(
+    (example, at) =>
+      `export function example${at}() { const { ${namesIn(wholeCode(example, examples)).join(', ')} } = known;\n${wholeCode(example, examples)} }`,
+  );
+  writeFileSync(join(folder, 'examples.ts'), `${known}\n${blocks.join('\n')}`);
+  const options = {
+    extends: '../../tsconfig.json',
+    compilerOptions: { noUnusedLocals: false },
+    include: ['*.ts', '../../lib/**/*.d.ts'],
+  };
+  writeFileSync(join(folder, 'tsconfig.json'), JSON.stringify(options));
+  try {
+    execFileSync('node', ['node_modules/typescript/bin/tsc', '-p', folder], { cwd: root, encoding: 'utf8' });
+  } catch (error) {
+    throw new TypeError((error as { readonly stdout: string }).stdout);
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+});
+
+/** Names that an example takes from the library. */
+function namesIn(code: string): readonly string[] {
+  const names = [...code.matchAll(/(?<![.\w])[a-z]\w+(?=\()|\b\w+Law\b/gu)].map(([name]) => name);
+  return [...new Set(names)];
+}

@@ -47,6 +47,10 @@ export interface BubbleRise {
  * @param dynamicViscosity - of the liquid [Pa·s], above 0
  * @throws InputError for a value outside its range
  * @see Stokes (1851); Clift, Grace & Weber, Bubbles, Drops, and Particles (1978), Eq. (3-18) (equation number from memory)
+ * @example
+ * ```ts
+ * stokesSpeed(0.0005, 970, 0.3395); // 1.5566e-3: 2 R² Δρ g/(9 μ), by hand
+ * ```
  * @public
  */
 export function stokesSpeed(radius: number, densityDifference: number, dynamicViscosity: number): number {

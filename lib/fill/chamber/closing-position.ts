@@ -114,8 +114,7 @@ export interface QuietClosing {
  * @param chamber - sizes that fit into each other
  * @param compensator - one that makes room for the working stroke
  * @param closing - temperature [K], pressure outside [Pa] and free air [m³] at closing
- * @param from - start of the working stroke [m], 0 or more
- * @param to - end of the working stroke [m], above `from`, up to the stroke
+ * @param workingStroke - from where [m], 0 or more, to where [m], above `from`, up to the stroke
  * @throws InputError for an input outside its range, or nothing that makes room
  * @public
  */

@@ -78,10 +78,8 @@ export function lockTemperature(
  * at filling is less oil.
  *
  * @param close - closes the shock with oil at a temperature [K]
- * @param hottest - hottest oil of the day [K]
+ * @param day - start of the search, `coldest` [K]; hottest oil of the day [K]; gas that shall be left at the bump stop, `reserve` [m³], 0 or more
  * @param densityAt - density of the oil [kg/m³] at a temperature [K], falling
- * @param reserve - gas that shall be left at the bump stop [m³], 0 or more
- * @param coldest - start of the search [K]
  * @returns the temperature; `coldest` where that is warm enough, `undefined` where even oil at `hottest` is not
  * @throws InputError for a value outside its range
  * @public

@@ -57,6 +57,12 @@ export function gapCircumference(gap: AnnularGap): number {
  * @throws InputError for a size, eccentricity or fluid property outside its range
  * @see Bird, Stewart & Lightfoot, Transport Phenomena, sec. 2.4, thin limit (from memory); eccentric factor: White, Viscous
  * Fluid Flow, eccentric annulus, thin limit (from memory)
+ * @example
+ * ```ts
+ * const oil = { density: 970, kinematicViscosity: 350e-6 };
+ * const gap = { bore: 0.012, pistonDiameter: 0.0118, length: 0.0025, eccentricity: 0 };
+ * annularGapConductance(gap, oil); // 3.671e-12: π D h³/(12 μ L) with D = 11.9 mm, h = 0.1 mm, by hand
+ * ```
  * @public
  */
 export function annularGapConductance(gap: AnnularGap, fluid: FluidState): number {
@@ -76,6 +82,13 @@ export function annularGapConductance(gap: AnnularGap, fluid: FluidState): numbe
  * @param wallSpeed - speed of the bore past the piston, in the direction of the flow [m/s], either sign
  * @throws InputError for a size, eccentricity, fluid property, pressure or speed outside its range
  * @see plane Couette–Poiseuille flow: White, Fluid Mechanics, sec. 4.10 (from memory)
+ * @example
+ * ```ts
+ * const oil = { density: 970, kinematicViscosity: 350e-6 };
+ * const gap = { bore: 0.012, pistonDiameter: 0.0118, length: 0.0025, eccentricity: 0 };
+ * annularGapFlow(gap, oil, 1e5, 0); // 3.671e-7: π D h³ Δp/(12 μ L), by hand
+ * annularGapFlow(gap, oil, 0, 0.1); // 1.869e-7: half the speed of the wall times π D h, by hand
+ * ```
  * @public
  */
 export function annularGapFlow(
@@ -98,6 +111,12 @@ export function annularGapFlow(
  * @param fluid - density above 0 kg/m³, kinematic viscosity above 0 m²/s
  * @throws InputError for a size, eccentricity or fluid property outside its range
  * @see Petroff drag of an eccentric journal, Sommerfeld integral (from memory)
+ * @example
+ * ```ts
+ * const oil = { density: 970, kinematicViscosity: 350e-6 };
+ * const gap = { bore: 0.012, pistonDiameter: 0.0118, length: 0.0025, eccentricity: 0 };
+ * annularGapDrag(gap, oil); // 0.3173: π μ D L/h with D = 11.9 mm, h = 0.1 mm, by hand
+ * ```
  * @public
  */
 export function annularGapDrag(gap: AnnularGap, fluid: FluidState): number {

@@ -19,6 +19,11 @@ const mostAside = 5 / 2;
  * @param gap - sizes above 0 m; its eccentricity does not count
  * @throws InputError for a size outside its range
  * @see thin-gap law of an eccentric annulus, integrated along a tilted piston here; Rayleigh's monotonicity of networks (from memory)
+ * @example
+ * ```ts
+ * const gap = { bore: 0.012, pistonDiameter: 0.0118, length: 0.0025, eccentricity: 0 };
+ * gapPlayBounds(gap).most; // 2.5: 1 + 1.5 ε² where it touches, ε = 1
+ * ```
  * @public
  */
 export function gapPlayBounds(gap: AnnularGap): { readonly least: number; readonly most: number } {
@@ -31,6 +36,11 @@ export function gapPlayBounds(gap: AnnularGap): { readonly least: number; readon
  *
  * @param gap - sizes above 0 m
  * @throws InputError for a size outside its range
+ * @example
+ * ```ts
+ * const gap = { bore: 0.012, pistonDiameter: 0.0118, length: 0.0025, eccentricity: 0 };
+ * largestTilt(gap); // 0.08: 0.2 mm of play over 2.5 mm
+ * ```
  * @public
  */
 export function largestTilt(gap: AnnularGap): number {

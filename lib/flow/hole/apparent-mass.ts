@@ -24,6 +24,12 @@ export const apparentLength = ({ diameter, length }: Pick<Hole, 'diameter' | 'le
  * @param fluid - density above 0 kg/m³, kinematic viscosity above 0 m²/s
  * @throws InputError for a size or a fluid property that is not above 0
  * @see own numerical reference, oscillating creeping flow at L/d 0.5, 1.5, 3 (docs/hole-law.md)
+ * @example
+ * ```ts
+ * const oil = { density: 970, kinematicViscosity: 350e-6 };
+ * const hole = { diameter: 0.0013, length: 0.0025 };
+ * apparentMass(hole, oil); // 6.016e-6: ρ A (4/3 L + 1.03 d), by hand
+ * ```
  * @public
  */
 export function apparentMass(hole: Hole, fluid: FluidState): number {
@@ -82,6 +88,12 @@ function errorWithMass(frequencyNumber: number): number {
  * @param fluid - density above 0 kg/m³, kinematic viscosity above 0 m²/s
  * @param frequency - of the swing [Hz], above 0
  * @throws InputError for a size, fluid property or frequency that is not above 0
+ * @example
+ * ```ts
+ * const oil = { density: 970, kinematicViscosity: 350e-6 };
+ * const hole = { diameter: 0.0013, length: 0.0025 };
+ * unsteadyFlowError(hole, oil, 10).frequencyNumber; // 0.3034: ω d²/ν, by hand
+ * ```
  * @public
  */
 export function unsteadyFlowError(hole: Hole, fluid: FluidState, frequency: number): UnsteadyFlowError {
@@ -117,6 +129,13 @@ const largestMassNumber = 10;
  * @param frequency - of the swing [Hz], above 0
  * @param hasMass - whether the apparent mass is in the result
  * @throws InputError for a size, fluid property or frequency that is not above 0
+ * @example
+ * ```ts
+ * const oil = { density: 970, kinematicViscosity: 350e-6 };
+ * const hole = { diameter: 0.0013, length: 0.0025 };
+ * unsteadyFlowWarnings(hole, oil, 0.1, false).length; // 0: slow enough for the steady law
+ * unsteadyFlowWarnings(hole, oil, 1000, false).length > 0; // true: the flow lags behind
+ * ```
  * @public
  */
 export function unsteadyFlowWarnings(

@@ -13,6 +13,12 @@ import { sharpHoleLaw } from './sharp-hole.js';
  * @param volumeFlow - flow through the hole [m³/s], either sign
  * @returns a pure number, 0 or more
  * @throws InputError for a size or a fluid property that is not above 0
+ * @example
+ * ```ts
+ * const oil = { density: 970, kinematicViscosity: 350e-6 };
+ * const hole = { diameter: 0.0013, length: 0.0025 };
+ * holeReynoldsNumber(hole, oil, 1e-6); // 2.798: 4 Q/(π d ν), by hand
+ * ```
  * @public
  */
 export function holeReynoldsNumber(hole: Hole, fluid: FluidState, volumeFlow: number): number {
@@ -30,6 +36,12 @@ export function holeReynoldsNumber(hole: Hole, fluid: FluidState, volumeFlow: nu
  * @param volumeFlow - flow through the hole [m³/s], either sign
  * @param law - which law; {@link sharpHoleLaw} by default
  * @throws InputError for a size or a fluid property that is not above 0
+ * @example
+ * ```ts
+ * const oil = { density: 970, kinematicViscosity: 350e-6 };
+ * const hole = { diameter: 0.0013, length: 0.0025 };
+ * holePressureDrop(hole, oil, 1e-6, oneConstantHoleLaw); // 15865: the formula of that law at Re 2.8, by hand
+ * ```
  * @public
  */
 export function holePressureDrop(
@@ -53,6 +65,12 @@ export function holePressureDrop(
  * @param pressureDrop - pressure before the hole less the pressure behind it [Pa], either sign
  * @param law - which law; {@link sharpHoleLaw} by default
  * @throws InputError for a size or a fluid property that is not above 0
+ * @example
+ * ```ts
+ * const oil = { density: 970, kinematicViscosity: 350e-6 };
+ * const hole = { diameter: 0.0013, length: 0.0025 };
+ * holeFlow(hole, oil, 15864.66, oneConstantHoleLaw); // 1.0000e-6: the flow that costs so much, see holePressureDrop
+ * ```
  * @public
  */
 export function holeFlow(

@@ -12,6 +12,10 @@ import { holeRangeWarnings } from './range-warnings.js';
  * @param areaRatio - hole area over bore area `b`, 0 to 1
  * @see Idelchik, Handbook of Hydraulic Resistance, thick-edged orifice; as in Modelica Standard Library
  * Fluid.Dissipation dp_thickEdgedOverall
+ * @example
+ * ```ts
+ * lossCoefficientIdelchikThickEdge(2.4); // 1.5: half a head at the entrance and one at the exit, Idelchik
+ * ```
  * @public
  */
 export function lossCoefficientIdelchikThickEdge(lengthRatio: number, areaRatio = 0): number {

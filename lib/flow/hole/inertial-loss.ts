@@ -38,6 +38,12 @@ export interface InertialLoss {
  * `Re` in `x⁺` and `ℓ` levels off at 3000, where the jet turns turbulent.
  *
  * @param shares - length ratios above 0, losses 0 or more
+ * @example
+ * ```ts
+ * const sharp = { lengthRatio: 2, slow: 0, exit: 1, development: 1.25, contraction: 1.68, bubbleGrowth: 1 / 1988, onset: 35.6 };
+ * inertialLoss(sharp).coefficient(0); // 0: in creeping flow nothing is lost by inertia
+ * inertialLoss(sharp).coefficient(1e6); // 1.68: exit 1, profile 0.342 and contraction 0.338 of the formula, by hand
+ * ```
  * @public
  */
 export function inertialLoss(shares: InertialLossShares): InertialLoss {

@@ -53,6 +53,12 @@ const jetShape = {
  * @param speed - mean speed in the narrowest section [m/s], 0 or more
  * @param diameter - narrowest diameter [m], above 0
  * @param kinematicViscosity - [m²/s], above 0
+ * @example
+ * ```ts
+ * const jet = { attachedShare: 1, separationNumber: 100, separationPower: 2, creepingShare: 1, momentum: 4 / 3 };
+ * jetMomentumFlow(jet, 0, 0.001, 350e-6); // 0: no flow, no momentum
+ * jetMomentumFlow(jet, 10, 0.001, 1e-8); // 133.3: m V² of a fast parabolic jet, by hand
+ * ```
  * @public
  */
 export function jetMomentumFlow(
@@ -112,6 +118,10 @@ export function creepingMomentum(jet: Jet, diameter: number, kinematicViscosity:
  * @param momentumFlow - from {@link jetMomentumFlow} [m²/s²]
  * @param speed - mean speed in the holes [m/s], 0 or more
  * @param boreSpeed - mean speed of the oil in the bore as seen from the piston [m/s], 0 or more
+ * @example
+ * ```ts
+ * specificRecoil(5, 2, 0.5); // 4.5: 5 − ½ · 2 · 0.5, by hand
+ * ```
  * @public
  */
 export function specificRecoil(momentumFlow: number, speed: number, boreSpeed: number): number {

@@ -22,6 +22,10 @@ function ultimateDischargeCoefficient(lengthRatio: number): number {
  * @param idealReynoldsNumber - `d sqrt(2 Δp/ρ) / ν`, stated for 10 to 20 000
  * @param lengthRatio - `L/d`, stated for 2 to 10
  * @see Lichtarowicz, Duggins & Markland, J. Mech. Eng. Sci. 7 (1965) 210
+ * @example
+ * ```ts
+ * dischargeCoefficientLichtarowicz(1000, 4); // 0.6860: the printed formula, by hand
+ * ```
  * @public
  */
 export function dischargeCoefficientLichtarowicz(idealReynoldsNumber: number, lengthRatio: number): number {

@@ -66,6 +66,14 @@ function sizeWarnings(diameter: number, shape: HoleShape): readonly (Warning | u
  * @param path - bound holes
  * @param law - the law of straight sharp holes
  * @param reynoldsNumber - of the narrowest section
+ * @example
+ * ```ts
+ * const oil = { density: 970, kinematicViscosity: 350e-6 };
+ * const piston = { diameter: 0.0115, thickness: 0.0025, holes: [{ count: 4, diameter: 0.0013 }], eccentricity: 0 };
+ * const [path] = pistonFlow(piston, 0.012, oil).paths;
+ * path && holePathWarnings(path, sharpHoleLaw, 5000)[0]?.code; // 'hole-reynolds-number-high': checked to Reynolds 800
+ * path && holePathWarnings(path, sharpHoleLaw, 100).length; // 0: within the range
+ * ```
  * @public
  */
 export function holePathWarnings(path: HolePath, law: HoleLaw, reynoldsNumber: number): readonly Warning[] {

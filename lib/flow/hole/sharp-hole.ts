@@ -28,7 +28,7 @@ export function sharpCreepingNumber(lengthRatio: number): number {
 /**
  * The default law, for a sharp-edged hole between two wide chambers:
  *
- * `Δp = (μ V / d) (0.991 · 6π + 32 L/d) + ½ ρ V² ζ(Re, L/d, a)`, `ζ` from {@link inertialLoss} with {@link sharpLoss}.
+ * `Δp = (μ V / d) (0.991 · 6π + 32 L/d) + ½ ρ V² ζ(Re, L/d, a)`, `ζ` from {@link inertialLoss} with the constants of a sharp edge.
  *
  * The pressure drop is that between the total pressure before the hole and the face behind it; what the jet gives back further
  * downstream is not in it. Smooth, odd and convex, so that both directions and the inverse are safe. Range: L/d 0.3 to 6,

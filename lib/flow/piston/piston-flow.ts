@@ -42,6 +42,14 @@ function bindValves(piston: Piston, fluid: FluidState, paths: readonly HolePath[
  * @param fluid - density above 0 kg/m³, kinematic viscosity above 0 m²/s
  * @param law - law of the straight sharp holes; {@link sharpHoleLaw} by default
  * @throws InputError for a size or fluid property outside its range
+ * @example
+ * ```ts
+ * const oil = { density: 970, kinematicViscosity: 350e-6 };
+ * const piston = { diameter: 0.0115, thickness: 0.0025, holes: [], eccentricity: 0 };
+ * const passage = pistonFlow(piston, 0.012, oil);
+ * passage.flow(1e5); // 5.663e-6: π D h³ Δp/(12 μ L) with D = 11.75 mm, h = 0.25 mm, by hand
+ * passage.pressureDrop(5.663e-6).pressureDrop; // 1.000e5: the inverse
+ * ```
  * @public
  */
 export function pistonFlow(

@@ -39,6 +39,11 @@ export function requirePiston(piston: Piston): void {
  * Area of all holes together, each at its narrowest [m²].
  *
  * @param piston - sizes above 0 m
+ * @example
+ * ```ts
+ * const piston = { diameter: 0.0115, thickness: 0.0025, holes: [{ count: 4, diameter: 0.0013 }], eccentricity: 0 };
+ * totalHoleArea(piston); // 5.309e-6: 4 · π/4 d², by hand
+ * ```
  * @public
  */
 export function totalHoleArea(piston: Piston): number {

@@ -54,6 +54,14 @@ function requireDisc(disc: FilmDisc, holes: CoveredHoles): void {
  * @param dynamicViscosity - [Pa·s], above 0
  * @throws InputError for a size outside its range
  * @see Reynolds' lubrication equation; von Kármán's plate: Timoshenko & Woinowsky-Krieger, 2nd ed. 1959, sec. 101 (from memory)
+ * @example
+ * ```ts
+ * const disc = { outerDiameter: 0.0105, clampDiameter: 0.005, thickness: 1e-4, count: 1, elasticModulus: 2e11, poissonRatio: 0.3, preload: 0 };
+ * const holes = { count: 4, diameter: 0.0015, pitchDiameter: 0.007 };
+ * discAtFlow(disc, holes, 1e-6, 0.34).openingPressure; // 0: without preload nothing holds it down
+ * discAtFlow(disc, holes, 2e-6, 0.34).lift > discAtFlow(disc, holes, 1e-6, 0.34).lift; // true: more oil lifts it further
+ * discAtFlow(disc, holes, 2e-6, 0.34).pressure < 2 * discAtFlow(disc, holes, 1e-6, 0.34).pressure; // true: and then passes more easily
+ * ```
  * @public
  */
 export function discAtFlow(

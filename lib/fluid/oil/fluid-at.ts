@@ -36,6 +36,11 @@ const thinnestPolymer = siliconeViscosityOfMolarMass(lowestBarryMolarMass);
  * @param bound - which end of an interval to take
  * @throws InputError outside these, and where the viscosity line has no value
  * @see ASTM D341 or Barry 1946 for the viscosity, {@link oilDensity} for the density
+ * @example
+ * ```ts
+ * const oil = createOil({ base: 'silicone', viscosity: { kind: 'silicone', point: { temperature: 298.15, kinematicViscosity: 350e-6 } } });
+ * fluidAt(oil, 323.15).kinematicViscosity; // 2.2e-4: 10^(763.1/T − 2.559) times that at 25 °C, Barry 1946 (from memory)
+ * ```
  * @public
  */
 export function fluidAt(

@@ -40,6 +40,11 @@ export interface Oil {
  * @param definition - chemical family, viscosity and density; see {@link OilDefinition}
  * @throws InputError on values out of range, on points that contradict each other, and on a definition that does not fit the base
  * @see ASTM D341, ASTM D2270, ASTM D4283, ISO 3448, Barry 1946, as named at each line
+ * @example
+ * ```ts
+ * const oil = createOil({ base: 'silicone', viscosity: { kind: 'silicone', point: { temperature: 298.15, kinematicViscosity: 350e-6 } } });
+ * fluidAt(oil, 298.15).kinematicViscosity; // 350e-6: the point as it was stated
+ * ```
  * @public
  */
 export function createOil(definition: OilDefinition): Oil {

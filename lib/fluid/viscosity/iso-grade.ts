@@ -26,6 +26,11 @@ export const isoGradeTemperature = 313.15;
  * @param grade - number of the grade: 2, 3, 5, 7, 10, 15, 22, 32, 46, 68, 100 and so on to 3200
  * @throws InputError where no such grade exists
  * @see ISO 3448:1992, table 1 (also ASTM D2422); the grades are from memory
+ * @example
+ * ```ts
+ * isoGradeViscosity(46).typical; // 46e-6: ISO 3448
+ * isoGradeViscosity(46).high; // 50.6e-6: ISO 3448, 10 % above
+ * ```
  * @public
  */
 export function isoGradeViscosity(grade: number): ViscosityInterval {

@@ -15,6 +15,11 @@ export type ViscosityLine = WaltherLine | SiliconeLine;
  * @param line - Walther line (ASTM D341) or silicone line (Barry 1946)
  * @param temperature - temperature [K], above 0
  * @throws InputError where the line has no value
+ * @example
+ * ```ts
+ * const oil = createOil({ base: 'silicone', viscosity: { kind: 'silicone', point: { temperature: 298.15, kinematicViscosity: 350e-6 } } });
+ * viscosityAt(oil.typical, 298.15); // 350e-6: the point as it was stated
+ * ```
  * @public
  */
 export function viscosityAt(line: ViscosityLine, temperature: number): number {

@@ -150,6 +150,10 @@ export function moveCorner(
  * Speed at which something lands that falls from a height [m/s], `sqrt(2 g h)`, the air left out.
  *
  * @param dropHeight - [m], 0 or more
+ * @example
+ * ```ts
+ * landingSpeed(0.5); // 3.132: √(2 · 9.80665 · 0.5), by hand
+ * ```
  * @public
  */
 export function landingSpeed(dropHeight: number): number {

@@ -74,7 +74,7 @@ export interface MovingShock {
   readonly ambientPressure: number;
   /** Absolute pressure at which a cavity opens [Pa], 0 or more. */
   readonly releasePressure: number;
-  /** Inertance of the oil in and about the holes, `ρ ℓ/A` [Pa·s²/m³]: no equation has it in, each result says what it would have added. */
+  /** Inertance of the oil in and about the holes, `ρ ℓ/A` [Pa·s²/m³]; no equation has it in, each result says what it would have added. */
   readonly inertance: number;
   /** How far laws for steady flow are off at a frequency [Hz] above 0, in the hole that lags most; for a warning. */
   readonly unsteadyFlow: (frequency: number) => UnsteadyFlowError;

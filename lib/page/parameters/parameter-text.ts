@@ -11,7 +11,10 @@ import type {
 
 /**
  * Name of a parameter as a user writes it, `holeDiameter` as `hole-diameter`.
- *
+ * @example
+ * ```ts
+ * optionName('springRate'); // 'spring-rate': words of an option are joined by hyphens
+ * ```
  * @public
  */
 export function optionName(parameterName: string): string {

@@ -12,6 +12,10 @@ const mostOffered = 3;
  *
  * @param name - the name as written
  * @param known - the names that exist
+ * @example
+ * ```ts
+ * nearNames('piton', ['piston', 'spring'])[0]; // 'piston': one letter away
+ * ```
  * @public
  */
 export function nearNames(name: string, known: readonly string[]): readonly string[] {

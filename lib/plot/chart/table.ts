@@ -96,7 +96,10 @@ export function columnHeading(column: Column): string {
  * @param column - the column
  * @param value - in SI where the column has a dimension, otherwise in the unit of the column
  * @throws QuantityError where the unit does not belong to the dimension
- *
+ * @example
+ * ```ts
+ * displayNumber({ label: 'Speed', dimension: 'speed', unit: 'mm/s' }, 0.5); // 500: 0.5 m/s in mm/s
+ * ```
  * @public
  */
 export function displayNumber(column: Column, value: number): number {

@@ -1,0 +1,33 @@
+import { existsSync } from 'node:fs';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+
+/** How a folder of the library is imported. */
+const entryName = (/** @type {string} */ folder) =>
+  folder === 'lib/runner/packed' ? 'dashpot/render' : folder.replace(/^lib/u, 'dashpot');
+
+/** Names entries as they are imported, and pages by their headings; links to folders lead to those of the repository. */
+export function load(/** @type {import('typedoc').Application} */ app) {
+  app.converter.on('resolveBegin', ({ project }) => {
+    for (const module of project.children ?? []) module.name = entryName(module.name);
+    for (const page of project.documents ?? []) page.name = headingOf(page) ?? page.name;
+  });
+  app.converter.on('resolveEnd', ({ project }) => {
+    for (const page of project.documents ?? [])
+      for (const part of page.content)
+        if (part.kind === 'relative-link' && part.target === undefined) part.text = inRepository(part.text);
+  });
+}
+
+function headingOf(page) {
+  const text = page.content.map((part) => part.text).join('');
+  return /^# (?<heading>.+)$/mu.exec(text)?.groups?.heading;
+}
+
+/** A link of a page of docs, from its place in out/reference. */
+function inRepository(link) {
+  const target = path.resolve(root, 'docs', link);
+  return existsSync(target) ? path.posix.join('../../..', path.relative(root, target)) : link;
+}
