@@ -9,8 +9,8 @@ import { type DamperForce, forceOfFlow } from './force-point.js';
 /**
  * Force of a damper at a shaft speed and position, its oil whole.
  *
- * Beyond the onset of cavitation (`cavitating`) no stroke begins with this force: it starts at that of the onset, and the damping tends to the one given
- * here as the cavity squeezes the gas; {@link forceAfterTravel} has the way between.
+ * Beyond the onset of cavitation (`cavitating`) no stroke begins with this force: it starts at that of the onset, and the damping comes near to the one given
+ * here as the cavity squeezes the gas, a little past it while a shaft that comes in fills the cavity; {@link forceAfterTravel} has the way between.
  *
  * @param model - from {@link damperModel}
  * @param motion - speed [m/s], either sign; position [m], 0 to the stroke

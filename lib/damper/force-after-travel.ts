@@ -26,7 +26,8 @@ const leastWay = 1e-12;
 
 /**
  * Force after a travel at constant speed, begun from rest with whole oil: what a cavity that opens on the way has made of it. At the start it is the force of
- * the onset; it tends to that of whole oil, with the gas squeezed until it can hold the oil.
+ * the onset; it tends to that of oil that fills the cavity again, with the gas squeezed until it drives a flow of `A_m |v|` through the piston in compression,
+ * `(A_m − A_s) |v|` in rebound. In compression that is more than the `A |v|` of whole oil: the shaft coming in needs the room of the cavity. Once it is full, the oil is whole.
  *
  * @param model - from `damperModel`
  * @param start - speed [m/s], not 0; position at which the travel begins [m], 0 to the stroke

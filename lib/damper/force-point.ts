@@ -38,7 +38,7 @@ export interface DamperForce {
   readonly lowestPressure: number;
   /**
    * Whether the speed is beyond the onset of cavitation, or a cavity is open. Without an open cavity the force is then that of oil held whole by more gas:
-   * the damping force is the one that a long stroke tends to.
+   * the damping force is near the one that a long stroke tends to.
    */
   readonly cavitating: boolean;
   /** Volume of the cavity [m³], 0 while the oil is whole. */

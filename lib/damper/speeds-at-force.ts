@@ -26,7 +26,7 @@ interface Place {
  *
  * There may be none, one or several. A disc valve that snaps open lets the force fall while the speed rises, and so does the friction of a seal that has broken
  * away, so that one force belongs to several speeds; they are all given, the most negative first. Where a valve snaps open the curve jumps, and the speed of the jump is no
- * answer. The curve is that of a stroke that gathers speed and of whole oil: an answer that is `cavitating` is what a long stroke tends to, and one on the
+ * answer. The curve is that of a stroke that gathers speed and of whole oil: an answer that is `cavitating` is near what a long stroke tends to, and one on the
  * way back past a preloaded valve may differ. Below 1 mm/s the friction of the seals is a smooth stand-in for sticking, and so are the speeds found there.
  *
  * @param model - from `damperModel`
