@@ -1,5 +1,5 @@
 // Runs notebooks on random accepted parts files and counts what a reader should never see: npm run bench random-files, or
-// npx tsx benchmarks/random-files.ts --files 2000 --seed 20261126 --pages 3 NOTEBOOK...
+// npm run random-files -- --files 2000 --seed 20261126 --pages 3 NOTEBOOK...
 // `--pages` is how many notebooks each file meets, in turn, so that every notebook meets about as many files; without it each meets all. With `--keep FOLDER` the files of
 // faults and of pages over 5 s are written there.
 import { mkdirSync, writeFileSync } from 'node:fs';

@@ -89,8 +89,12 @@ export function damperModel(damper: Damper, fluid: FluidState, law: HoleLaw = sh
  * @public
  */
 export function bindDamper(damper: Damper, fluid: FluidState, law: HoleLaw = sharpHoleLaw): DamperModel {
+  return damperAround(damper, fluid, bindPistonFlow(damper.piston, damper.bore, fluid, law));
+}
+
+/** {@link bindDamper} round a piston that is bound to its bore and the fluid already. */
+export function damperAround(damper: Damper, fluid: FluidState, pistonFlow: PistonFlow): DamperModel {
   const { piston, bore, gas } = damper;
-  const pistonFlow = bindPistonFlow(piston, bore, fluid, law);
   const { gap } = pistonFlow;
   const pistonArea =
     (Math.PI / 4) * piston.diameter * piston.diameter + (gapCircumference(gap) * gapHeight(gap)) / 2;

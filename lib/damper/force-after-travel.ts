@@ -113,18 +113,27 @@ export function forcesAlongTravel(
     )[];
     if (end - from <= shortest) return found;
     const size = Math.abs(begin.speed);
+    // Where the gas is nearly used up its pressure is all about the last of its room: the logarithm of the room is followed, in which that end is smooth.
+    const shaftAt = (travel: number): number => shaftArea * (begin.position + direction * travel);
+    const room = gas.capacity - shaftAt(from);
+    const volumeAt = (travel: number, logRoom: number): number =>
+      -room * Math.expm1(logRoom) - direction * shaftArea * (travel - from);
+    const absolute = [Math.min((sweptError * dampingArea * end) / room, relativeError)];
     const state = new Float64Array(1);
     integrate(
       {
         size: 1,
-        scales: [sweptError * dampingArea * end],
-        rates: (travel, [volume = 0], rates) => {
-          const displaced = shaftArea * (begin.position + direction * travel) + volume;
+        scales: absolute,
+        rates: (_, [logRoom = 0], rates) => {
+          const left = room * Math.exp(logRoom);
+          const displaced = gas.capacity - left;
           // Beyond the gas there is nothing: the step is tried shorter.
           rates[0] =
             displaced < gas.capacity
-              ? dampingArea -
-                Math.abs(pistonFlow.flow(cavityDrop(model, pressureOfGas(gas, displaced)))) / size
+              ? (Math.abs(pistonFlow.flow(cavityDrop(model, pressureOfGas(gas, displaced)))) / size -
+                  dampingArea -
+                  direction * shaftArea) /
+                left
               : Number.NaN;
         },
       },
@@ -133,15 +142,21 @@ export function forcesAlongTravel(
         to: end,
         state: [0],
         relative: relativeError,
-        absolute: [sweptError * dampingArea * end],
+        absolute,
         // The cavity is full again: from here on the oil is whole, since the gas only grows stronger.
-        events: [{ value: (_, [volume = 0]) => volume, direction: () => -1, happens: () => 'stop' }],
+        events: [
+          {
+            value: (travel, [logRoom = 0]) => volumeAt(travel, logRoom),
+            direction: () => -1,
+            happens: () => 'stop',
+          },
+        ],
         onStep: (step) => {
           const last = step.time + step.covered * step.length;
           for (const [index, place] of places.entries()) {
             if (place <= step.time || place > last || place - from <= shortest) continue;
             stateWithin(step, (place - step.time) / step.length, state);
-            found[index] = state[0];
+            found[index] = volumeAt(place, state[0]!);
           }
         },
       },

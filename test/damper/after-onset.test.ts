@@ -265,3 +265,25 @@ describe('speeds that happen', () => {
     expect(() => landingShaftSpeed(0.3, 0)).toThrow('motionRatio must be greater than 0');
   });
 });
+
+describe('a cavity that has taken all the room of the gas', () => {
+  test.each([0.01, 0.3, 3])(
+    'at %d m/s all that the whole piston sweeps has to pass it, so that the shaft can go on',
+    (speed) => {
+      // The gas has no room left to give, so the cavity gives up what the shaft takes: Q = (A_damping + A_shaft) v, worked out by hand.
+      const damper: Damper = { ...front(1.2), gas: sealedGas({ volume: 0.2e-6, polytropicExponent: 1.2 }) };
+      const tight = {
+        ...damper,
+        piston: { ...damper.piston, diameter: 11.99e-3, holes: [{ count: 1, diameter: 0.3e-3 }] },
+      };
+      const model = damperModel(tight, { kinematicViscosity: 1e-3, density: 970 });
+      const [half, end] = forcesAlongTravel(model, { speed, position: 0 }, [5e-3, 10e-3]);
+      const expected = model.pistonFlow.pressureDrop(
+        (model.dampingArea + model.shaftArea) * speed,
+      ).pressureDrop;
+      expect(half?.cavitating).toBe(true);
+      expect(Math.abs((half?.pressureDrop ?? 0) / expected - 1)).toBeLessThan(2e-3);
+      expect(Math.abs((end?.pressureDrop ?? 0) / expected - 1)).toBeLessThan(2e-3);
+    },
+  );
+});

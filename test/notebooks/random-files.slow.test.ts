@@ -4,7 +4,7 @@ import { realNotebooks } from '../live/notebook-folders.js';
 import { acceptedFiles } from './random/accepted-files.js';
 import { outcomeOf, pageFaults } from './random/page-faults.js';
 
-// `npm run bench random-files` does the same with as many files as wanted.
+// `npm run random-files` does the same with as many files as wanted.
 const notebooks = await listNotebooks(realNotebooks);
 /** Minutes with oils that thin through valves; the benchmark runs them. */
 const long = ['spread', 'measure-next', 'landing'];

@@ -1,10 +1,14 @@
 import { requireShape } from '../../base/shape.js';
 import type { Damper } from '../../damper/damper.js';
 import { wholeForce } from '../../damper/damper-force.js';
-import { bindDamper, damperModel } from '../../damper/damper-model.js';
+import { damperAround, damperModel } from '../../damper/damper-model.js';
 import { isStraight } from '../../damper/straight-build.js';
 import type { HoleGroup } from '../../flow/geometry/piston.js';
+import { sharpHoleLaw } from '../../flow/hole/sharp-hole.js';
 import { requirePiston } from '../../flow/piston/piston.js';
+import { bindPistonFlow } from '../../flow/piston/piston-flow.js';
+import { type DiscBinder, discsBetween } from '../../flow/valve/disc-between.js';
+import { boundDisc } from '../../flow/valve/disc-film.js';
 import { oilDensity } from '../../fluid/oil/density.js';
 import { fluidAt } from '../../fluid/oil/fluid-at.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
@@ -18,9 +22,11 @@ import {
   deviatedGas,
   requireTolerancedBuild,
   type TolerancedBuild,
+  type Tolerances,
   tolerancedBuildShape,
   toleranceInputs,
 } from './toleranced-build.js';
+import { deviationAt } from './uncertain.js';
 
 function deviatedHole(group: HoleGroup, { holeDiameter, holeTaper }: Offsets): HoleGroup {
   const diameter = group.diameter + holeDiameter;
@@ -60,6 +66,19 @@ function deviatedFluid(oil: Oil, temperature: number, label: number): FluidState
   };
 }
 
+/** Share of the widest deviation, and of the hole, at which discs over deviated holes are tabled. */
+const tabledShare = 1 / 4;
+const tabledPart = 0.03;
+
+/** Binds discs over holes that are off by different amounts, without a table of its own for each hole. */
+function discBinder(damper: Damper, { holeDiameter, holeTaper }: Tolerances): DiscBinder {
+  const widest =
+    deviationAt(holeDiameter ?? { kind: 'exact' }, 1) + deviationAt(holeTaper ?? { kind: 'exact' }, 1) / 2;
+  const narrowest = Math.min(...damper.piston.holes.map(({ diameter }) => diameter));
+  const step = Math.min(tabledShare * widest, tabledPart * narrowest);
+  return step > 0 ? discsBetween(step) : boundDisc;
+}
+
 /**
  * Force of oil and gas at each speed [N] as a function of the unit cube, whose axes are the given tolerances.
  *
@@ -75,6 +94,7 @@ export function toleranceModel(build: TolerancedBuild): UnitCubeModel {
   const checked = damperModel(damper, fluidAt(oil, temperature));
   const straight =
     isStraight(checked) && !names.includes('holeTaper') ? straightHoleForces(build, checked) : undefined;
+  const bindDisc = discBinder(damper, tolerances);
   const offsetsAt = offsetReader(tolerances, names);
   const evaluate = (point: Float64Array, result: Float64Array): void => {
     const off = offsetsAt(point);
@@ -82,7 +102,8 @@ export function toleranceModel(build: TolerancedBuild): UnitCubeModel {
     const fluid = deviatedFluid(oil, temperature + off.temperature, off.viscosity);
     const built = deviatedDamper(damper, off);
     requirePiston(built.piston);
-    const model = bindDamper(built, fluid);
+    const passage = bindPistonFlow(built.piston, built.bore, fluid, sharpHoleLaw, bindDisc);
+    const model = damperAround(built, fluid, passage);
     const inside = pressureOfGas(model.gas, model.shaftArea * position);
     let place = 0;
     for (const speed of speeds) {

@@ -1,7 +1,15 @@
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
-import { exponentAt, ratioOfViscosity, type ShearThinning } from '../../fluid/shear/thinning-viscosity.js';
-import { rootAbove } from '../../numeric/root-finding.js';
+import {
+  exponentAt,
+  ratioOfViscosity,
+  type ShearThinning,
+  writeThinned,
+} from '../../fluid/shear/thinning-viscosity.js';
+import { powerRoot } from '../../numeric/power-root.js';
 import { type AnnularGap, annularGapConductance, gapHeight } from './annular-gap.js';
+
+/** Filled and read within one call and never handed out. */
+const thinned = new Float64Array(3);
 
 /**
  * Flow of an oil that thins through the rim gap [m³/s] by pressure: the Newtonian law with the apparent viscosity of a plane
@@ -22,8 +30,13 @@ export function thinningGapFlow(
     if (drop === 0) return 0;
     const stress = stressPerDrop * Math.abs(drop);
     const low = stress / viscosity;
-    const excess = (rate: number) => viscosity * ratioOfViscosity(thinning, rate) * rate - stress;
-    const rate = rootAbove(excess, low, Number.MAX_VALUE, 'wall shear rate in the gap').root;
+    const wanted = Math.log(low);
+    const excess = (rate: number, out: Float64Array): void => {
+      writeThinned(thinning, rate, thinned);
+      out[0] = Math.log(thinned[0]! * rate) - wanted;
+      out[1] = thinned[1]!;
+    };
+    const rate = powerRoot(excess, low, 'wall shear rate in the gap').root;
     const n = exponentAt(thinning, rate);
     return (atRest * drop * (rate / low) * 3 * n) / (2 * n + 1);
   };

@@ -8,6 +8,7 @@ import type { HoleLaw } from '../hole/hole-law.js';
 import { requireLaw } from '../hole/hole-law.js';
 import { type HolePath, holePath } from '../hole/hole-path.js';
 import { sharpHoleLaw } from '../hole/sharp-hole.js';
+import type { DiscBinder } from '../valve/disc-between.js';
 import { boundDisc } from '../valve/disc-film.js';
 import { coveredHoles } from '../valve/disc-units.js';
 import { coveredPitchDiameter, requireDiscValve } from '../valve/disc-valve.js';
@@ -24,13 +25,18 @@ export type { PistonFlow } from './parallel-flow.js';
 const shut: readonly ValvePath[] = [];
 
 /** The disc valves of a piston over the paths of their holes. */
-function bindValves(piston: Piston, fluid: FluidState, paths: readonly HolePath[]): readonly ValvePath[] {
+function bindValves(
+  piston: Piston,
+  fluid: FluidState,
+  paths: readonly HolePath[],
+  bindDisc: DiscBinder,
+): readonly ValvePath[] {
   return (piston.valves ?? []).map((valve, index) => {
     const field = `piston.valves[${index}]`;
     const covered = valve.covers.map((group) => paths[group]!);
     const groups = valve.covers.map((group) => piston.holes[group]!);
     const pitch = coveredPitchDiameter(valve, piston, field);
-    return valvePath(valve, covered, boundDisc(valve, coveredHoles(groups, valve.face, pitch)), fluid);
+    return valvePath(valve, covered, bindDisc(valve, coveredHoles(groups, valve.face, pitch)), fluid);
   });
 }
 
@@ -71,6 +77,7 @@ export function bindPistonFlow(
   bore: number,
   fluid: FluidState,
   law: HoleLaw = sharpHoleLaw,
+  bindDisc: DiscBinder = boundDisc,
 ): PistonFlow {
   const gap = rimGap(piston, bore);
   const gapConductance = annularGapConductance(gap, fluid);
@@ -90,7 +97,7 @@ export function bindPistonFlow(
     holePath(group, piston.thickness, fluid, law, covered.has(index) ? wholeRatio : openRatio),
   );
   const paths = covered.size === 0 ? all : all.filter((_, index) => !covered.has(index));
-  const valves = bindValves(piston, fluid, all);
+  const valves = bindValves(piston, fluid, all, bindDisc);
   const rim =
     shearThinning === undefined
       ? newtonianRim(gapConductance)

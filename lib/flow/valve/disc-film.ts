@@ -1,6 +1,6 @@
 import { type DiscCurve, discCurve } from '../disc/disc-curve.js';
 import type { DiscShape } from '../disc/disc-shape.js';
-import { type DiscTable, tableDisc } from '../disc/disc-table.js';
+import { tableDisc } from '../disc/disc-table.js';
 import { type CoveredHoles, type FilmDisc, pressureUnit, shapeOf } from './disc-units.js';
 
 /** A disc over its holes, in SI units but for the oil. */
@@ -17,19 +17,19 @@ export interface BoundDisc {
   readonly edge: number;
 }
 
-/** The last tables, so that a disc bound again, for another oil or bore, need not be tabled again; one shape always gives one table. */
-const tables = new Map<string, DiscTable>();
-const mostTables = 64;
+/** The last curves, so that a disc bound again, for another oil or bore, need not be tabled again; one shape always gives one curve. */
+const curves = new Map<string, DiscCurve>();
+const mostCurves = 64;
 
-function tableOf(shape: DiscShape, largestLift: number): DiscTable {
+function curveOf(shape: DiscShape, largestLift: number): DiscCurve {
   const key = `${JSON.stringify(shape)} ${largestLift}`;
-  const table = tables.get(key) ?? tableDisc(shape, largestLift);
+  const curve = curves.get(key) ?? discCurve(tableDisc(shape, largestLift), largestLift);
   // Set anew, it moves to the end: the first is the one not used for longest.
-  tables.delete(key);
-  tables.set(key, table);
-  const [oldest] = tables.keys();
-  if (tables.size > mostTables && oldest !== undefined) tables.delete(oldest);
-  return table;
+  curves.delete(key);
+  curves.set(key, curve);
+  const [oldest] = curves.keys();
+  if (curves.size > mostCurves && oldest !== undefined) curves.delete(oldest);
+  return curve;
 }
 
 /** Binds a disc to the holes under it: no oil yet. */
@@ -37,12 +37,12 @@ export function boundDisc(disc: FilmDisc, holes: CoveredHoles): BoundDisc {
   const { thickness, outerDiameter } = disc;
   const shape = shapeOf(disc, holes);
   const stop = disc.largestLift === undefined ? Number.POSITIVE_INFINITY : disc.largestLift / thickness;
-  const table = tableOf(shape, stop);
+  const curve = curveOf(shape, stop);
   const radius = outerDiameter / 2;
   const unit = pressureUnit(disc);
   return {
-    curve: discCurve(table, stop),
-    openingPressure: table.openingPressure * unit,
+    curve,
+    openingPressure: curve.table.openingPressure * unit,
     pressureUnit: unit,
     forceUnit: unit * radius ** 2,
     viscousFlowUnit: (unit * thickness ** 3) / 12,

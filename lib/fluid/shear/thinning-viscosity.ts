@@ -124,15 +124,27 @@ export function localExponent(thinning: ShearThinning, shearRate: number): numbe
 
 /** {@link localExponent} of what was checked before. */
 export function exponentAt(thinning: ShearThinning, shearRate: number): number {
-  const { time, exponent, floor } = thinning;
-  const x = time * shearRate;
-  const share = 1 - floor / ratioOfViscosity(thinning, shearRate);
-  if (thinning.kind === 'cross') {
-    const power = exponent === 0 ? 0 : x ** exponent;
-    return 1 - (share * exponent * power) / (1 + power);
-  }
-  const power = x ** thinning.bend;
+  writeThinned(thinning, shearRate, atOneRate);
+  return atOneRate[1]!;
+}
+
+/** Filled and read within one call and never handed out. */
+const atOneRate = new Float64Array(3);
+
+/**
+ * Writes the viscosity over that at rest, the local exponent `n` and its slope `dn/d ln γ̇` at a shear rate into the first three places: with `s = 1 − η∞/η` and `b` the part
+ * of the bend that is done, `n = 1 − s c b`, where `ds/d ln γ̇ = (1 − s)(n − 1)` and `db/d ln γ̇ = k b (1 − b)`.
+ */
+export function writeThinned(thinning: ShearThinning, shearRate: number, out: Float64Array): void {
+  const { kind, time, exponent, floor } = thinning;
+  const ratio = ratioOfViscosity(thinning, shearRate);
+  const [most, bend] = kind === 'cross' ? [exponent, exponent] : [1 - exponent, thinning.bend];
+  const power = bend === 0 ? 0 : (time * shearRate) ** bend;
   // An infinite power is the pure power law.
   const bent = power === Number.POSITIVE_INFINITY ? 1 : power / (1 + power);
-  return 1 - share * (1 - exponent) * bent;
+  const share = 1 - floor / ratio;
+  const local = 1 - share * most * bent;
+  out[0] = ratio;
+  out[1] = local;
+  out[2] = -most * bent * ((1 - share) * (local - 1) + share * bend * (1 - bent));
 }
