@@ -92,9 +92,13 @@ function sensorUnknowns(readings: readonly Reading[]): readonly Unknown[] {
   return lasted === 0 ? [zero] : [zero, plain('sensorDrift', sensorZeroDoubt / lasted)];
 }
 
+/** What no gauge and no cup tells from nought: a length [m], and a part of a viscosity. A file that says less has said nothing. */
+const leastLength = 1e-9;
+const leastPart = 1e-6;
+
 /** A tolerance either way as a standard uncertainty. */
 function halved<Name extends 'holeDiameter' | 'gap'>(name: Name, tolerance: number | undefined) {
-  return tolerance === undefined || tolerance === 0 ? {} : { [name]: tolerance / Math.sqrt(3) };
+  return tolerance === undefined || tolerance < leastLength ? {} : { [name]: tolerance / Math.sqrt(3) };
 }
 
 /** Viscosity at 25 °C that the label allows [m²/s]: its own interval, or as much either way as the file or usage says. */
@@ -105,7 +109,7 @@ function labelInterval(
   const oil = createOil(definition);
   if (oil.isInterval) return [viscosityAt(oil.low, reference), viscosityAt(oil.high, reference)];
   const typical = viscosityAt(oil.typical, reference);
-  const doubt =
-    tolerances?.viscosity === undefined || tolerances.viscosity === 0 ? labelDoubt : tolerances.viscosity;
+  const said = tolerances?.viscosity ?? 0;
+  const doubt = said < leastPart ? labelDoubt : said;
   return [typical * (1 - doubt), typical * (1 + doubt)];
 }

@@ -140,3 +140,21 @@ describe('what is refused', () => {
     expect(wrong('{ viscosity: 338 cSt, holes: 1, friction: 0.2 N, doubt: 4 % }')).not.toThrow();
   });
 });
+
+test('a tolerance that no gauge tells from nought leaves what is usual, as one of nought does; one of 0.1 mm does not', () => {
+  const build = buildOf(stated, 'buggy rear');
+  const doubts = (length: number, viscosity: number) =>
+    measuredProblem(
+      { tolerances: { holeDiameter: length, gap: length, viscosity } },
+      build,
+      [],
+    ).problem.unknowns.map(({ quantity, prior }) => [quantity, prior?.standardDeviation]);
+  expect(doubts(1e-111, 1e-200)).toEqual(doubts(0, 0));
+  // ± 0.1 mm, each value as likely: 0.1 mm/√3.
+  const [[, hole = 0] = []] = doubts(1e-4, 0.05).filter(([quantity]) => quantity === 'holeDiameter') as [
+    string,
+    number,
+  ][];
+  const diameter = build.piston.piston.holes[0]?.diameter ?? 0;
+  expect(hole * diameter).toBeCloseTo(1e-4 / Math.sqrt(3), 9);
+});
