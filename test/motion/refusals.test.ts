@@ -7,6 +7,7 @@ import type { CornerEvent } from '../../lib/motion/corner/ground.js';
 import { type CornerOptions, moveCorner } from '../../lib/motion/corner/move-corner.js';
 import { heatToAir } from '../../lib/motion/heat/cylinder-cooling.js';
 import type { MovingShock } from '../../lib/motion/shock/moving-shock.js';
+import { wordsAccept } from '../edges/verdict.js';
 import { linearShock } from './linear-shock.js';
 import { sampleCorner } from './sample-corner.js';
 import { sampleShock } from './sample-shock.js';
@@ -23,6 +24,8 @@ function refused(run: () => unknown): string | undefined {
     expect(error).toBeInstanceOf(InputError);
     // A refusal says what would do, and what was given.
     expect((error as InputError).message).toMatch(/must be .+, got /u);
+    // A speed between two rows is a bound in another unit.
+    if (!/m\/s/u.test((error as InputError).accepted)) expect(wordsAccept(error as InputError)).toBe(false);
     return (error as InputError).field;
   }
 }
@@ -51,6 +54,13 @@ describe('a shock that cannot move', () => {
     expect(refused(() => benchStroke(each, sine))).toBe(field);
     expect(refused(() => moveCorner(each, sampleCorner, landing))).toBe(field);
   });
+});
+
+test('rows of ground that are too near say how far the next is to be after the one before', () => {
+  const ground: CornerEvent = { kind: 'table', times: [0, 1, 1 + 1e-9], heights: [0, 0, 0] };
+  expect(() => moveCorner(shock, sampleCorner, ground)).toThrow(
+    /event\.times\[2\] must be \S+ s or more after 1, in/u,
+  );
 });
 
 describe('a stroke that a bench cannot do', () => {

@@ -66,6 +66,30 @@ describe('times of the page', () => {
     );
   });
 
+  test('a thermometer and a drill that are less sure widen the planned damping at both ends', () => {
+    const planned = (texts: Readonly<Record<string, string>>) => {
+      const [, , both = ''] = of(byHand(100, damping, friction), byHand(50, damping, friction), texts);
+      return numbersIn(both, /slow damping .*, as planned \(([\d.]+) to ([\d.]+) N·s\/m\)/u);
+    };
+    const sure = { temperatureTolerance: '0 K', holeTolerance: '0 mm' };
+    const [low = 0, high = 0] = planned(sure);
+    const [colder = 0, warmer = 0] = [-5, 5].map((off) => {
+      const fluid = fluidAt(createOil(rear.oil.definition), 293.15 + off);
+      return fluid.kinematicViscosity * fluid.density;
+    });
+    const fluid = fluidAt(createOil(rear.oil.definition), 293.15);
+    const asNow = fluid.kinematicViscosity * fluid.density;
+    // Slow damping goes with the viscosity.
+    const [lowWarm = 0, highCold = 0] = planned({ ...sure, temperatureTolerance: '5 K' });
+    expect(lowWarm / low / (warmer / asNow)).toBeCloseTo(1, 1);
+    expect(highCold / high / (colder / asNow)).toBeCloseTo(1, 1);
+    expect(lowWarm).toBeLessThan(0.97 * low);
+    expect(highCold).toBeGreaterThan(1.03 * high);
+    const [lowWide = 0, highNarrow = 0] = planned({ ...sure, holeTolerance: '0.05 mm' });
+    expect(lowWide).toBeLessThan(0.97 * low);
+    expect(highNarrow).toBeGreaterThan(1.03 * high);
+  });
+
   test('both together: friction and slow damping as put in, with the hand’s error', () => {
     const [, , both = ''] = of(byHand(100, damping, friction), byHand(50, damping, friction));
     const [found = 0, half = 0, c = 0, cHalf = 0] = numbersIn(
