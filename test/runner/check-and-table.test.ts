@@ -62,6 +62,7 @@ describe('table', () => {
   test.each([
     [['--format', 'xml'], '--format is one of csv, json, modelica'],
     [['--build', 'none'], 'no build "none"'],
+    [['--wrong'], 'wrong'],
     [['--temperature', '12'], '"12" has no unit'],
     [['--parts', 'none.yaml'], 'cannot read none.yaml: there is no such file'],
   ])('%o is refused', async (args, message) => {

@@ -8,6 +8,24 @@ import { contents, removeFolders, run } from './sample-run.js';
 
 afterAll(removeFolders);
 
+describe('a word for something else than a page', () => {
+  it('checks a parts file and ends as it says', async () => {
+    const good = await run('check', 'parts.json');
+    expect([good.exitCode, good.printed, good.errors]).toEqual([0, 'parts.json: can be read', '']);
+    expect((await run('check', 'gone.yaml')).exitCode).not.toBe(0);
+  });
+
+  it('has no table of forces where there is no build', async () => {
+    const { exitCode, printed, errors } = await run('table');
+    expect([exitCode, printed, errors]).toEqual([2, '', 'the parts file has no build']);
+  });
+
+  it('may say that a page is to be rendered', async () => {
+    const { printed } = await run('render', 'sample', '--temperature', '12 °C');
+    expect(printed.split('\n')[0]).toBe('sample: 1 figure, 1 of 1 checks passed');
+  });
+});
+
 describe('a run', () => {
   it('writes page, data and pictures, and says where', async () => {
     const { exitCode, printed, errors, folder } = await run(

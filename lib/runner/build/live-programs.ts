@@ -37,19 +37,19 @@ const opening = '(()=>{const modules={},require=(name)=>modules[name];\n';
 
 /** Puts the programs of pages together. */
 export function livePrograms({ modules, needed, licences }: ProgramTexts): LivePrograms {
-  const neededBy = (entry: string): readonly string[] => needed[entry] ?? [];
-  const text = (names: readonly string[]): string => names.map((name) => modules[name]?.text ?? '').join('');
+  const neededBy = (entry: string): readonly string[] => needed[entry]!;
+  const text = (names: readonly string[]): string => names.map((name) => modules[name]!.text).join('');
   const common = neededBy(pageEntry);
   const first = opening + text(common);
   const packedFirst = packed(first);
   const program = (all: readonly string[], start: string): LiveProgram => {
     const own = all.filter((name) => !common.includes(name));
     const second = `${text(own)}${start}})();`;
-    const packages = [...common, ...own].flatMap((name) => modules[name]?.packages ?? []);
+    const packages = [...common, ...own].flatMap((name) => modules[name]!.packages);
     return {
       script: first + second,
       packed: [packedFirst, packed(second)],
-      notices: sharedNotices([...new Set(packages)].sort().map((name) => [name, licences[name] ?? ''])),
+      notices: sharedNotices([...new Set(packages)].sort().map((name) => [name, licences[name]!])),
     };
   };
   const notebooks = Object.keys(needed).filter((name) => name !== pageEntry && name !== fileEntry);
