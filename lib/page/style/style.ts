@@ -79,6 +79,7 @@ thead th{border-bottom:1px solid var(--rule);color:var(--muted);vertical-align:b
 tbody th{min-width:6.5rem;position:sticky;left:0;background:var(--paper)}
 td{text-align:right;white-space:nowrap}
 td.words{text-align:left;white-space:normal}
+table:has(thead th:nth-child(9)) :is(th,td){padding-right:.6rem}
 .note,.file{color:var(--muted);font-size:.9rem}
 .check,.caution{padding:.6rem .9rem;border:1px solid;border-left-width:4px}
 .check .detail{color:var(--muted)}
@@ -98,12 +99,23 @@ footer>:first-child{border-top:1px solid var(--rule);padding-top:1rem}
 footer pre{white-space:pre-wrap;font:inherit;font-size:.8rem}
 `;
 
-/** Under 560 px the narrow pictures are shown. */
+/** Tables of five and of eight columns or more. */
+const many = 'table:has(thead th:nth-child(5))';
+const most = 'table:has(thead th:nth-child(8))';
+
+/** Under 560 px the narrow pictures are shown, and the headings of wide tables stand upright, so that no column is out of sight. */
 const phone = `
 @media screen and (max-width:560px){
 header,main,footer{padding-left:1rem;padding-right:1rem}
 .wide{display:none}
 .narrow{display:block}
+th,td{padding-right:.6rem}
+${many}{font-size:.75rem}
+${many} :is(th,td){padding-right:.4rem}
+${many} tbody th{min-width:0}
+${many} thead th+th{writing-mode:vertical-rl;transform:rotate(180deg);padding:.2rem 0 .3rem .4rem}
+${most}{font-size:.64rem}
+${most} :is(th,td){padding-right:.2rem}
 }
 `;
 
