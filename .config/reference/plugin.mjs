@@ -1,4 +1,4 @@
-import { existsSync } from 'node:fs';
+import { statSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -16,18 +16,19 @@ export function load(/** @type {import('typedoc').Application} */ app) {
   });
   app.converter.on('resolveEnd', ({ project }) => {
     for (const page of project.documents ?? [])
-      for (const part of page.content)
-        if (part.kind === 'relative-link' && part.target === undefined) part.text = inRepository(part.text);
+      for (const part of page.content) {
+        if (part.kind !== 'relative-link' || part.target === undefined) continue;
+        const linked = project.files.resolve(part.target, project);
+        if (typeof linked !== 'string') continue;
+        const file = path.resolve(root, linked);
+        if (!statSync(file, { throwIfNoEntry: false })?.isDirectory()) continue;
+        part.target = undefined;
+        part.text = path.posix.join('../../..', path.relative(root, file));
+      }
   });
 }
 
 function headingOf(page) {
   const text = page.content.map((part) => part.text).join('');
   return /^# (?<heading>.+)$/mu.exec(text)?.groups?.heading;
-}
-
-/** A link of a page of docs, from its place in out/reference. */
-function inRepository(link) {
-  const target = path.resolve(root, 'docs', link);
-  return existsSync(target) ? path.posix.join('../../..', path.relative(root, target)) : link;
 }
