@@ -183,6 +183,16 @@ describe('a notebook outside the repository', () => {
     );
   });
 
+  test('is rendered by the program of the documentation, warmer than its template', () => {
+    const parts = readFileSync(join(repository, 'notebooks/demo-parts.yaml'), 'utf8');
+    writeFileSync(join(whole, 'my-parts.yaml'), parts);
+    writeFileSync(join(whole, 'program.mjs'), codeIn('docs/own-notebook.md', 'js', 'renderNotebookFile'));
+    const said = run(whole, 'node', 'program.mjs');
+    expect(said).toMatch(/ true \[[^\]]*'my-notebook\.html'/u);
+    expect(Number(/(\d+) %/u.exec(said)?.[1])).toBeLessThan(81);
+    expect(readFileSync(join(whole, 'page.html'), 'utf8')).toContain('class="program"');
+  });
+
   test('of the package is rendered with what the package holds', () => {
     const said = run(whole, 'npx', 'dashpot', 'render', 'compare-oils', '--out', 'shipped');
     expect(said).toMatch(/^compare-oils: 3 figures, 1 of 1 checks passed\n/u);
