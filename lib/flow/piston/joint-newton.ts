@@ -50,10 +50,10 @@ export function jointPressureDrop(
     let conductance = gapConductance;
     let index = 0;
     for (const { area, resistance } of paths) {
-      const speed = sign * (speeds[index] ?? 0);
+      const speed = sign * speeds[index]!;
       evaluateHole(resistance, speed, dropAndSlope);
-      const pressure = sign * (dropAndSlope[0] ?? 0);
-      const perSlope = 1 / (dropAndSlope[1] ?? 1);
+      const pressure = sign * dropAndSlope[0]!;
+      const perSlope = 1 / dropAndSlope[1]!;
       drops[index] = pressure;
       perSlopes[index] = perSlope;
       through += area * (Math.abs(speed) - pressure * perSlope);
@@ -72,10 +72,10 @@ export function jointPressureDrop(
     if (!(next > 0)) return undefined;
     let missed = 0;
     for (let path = 0; path < speeds.length; path++) {
-      const gap = next - (drops[path] ?? 0);
+      const gap = next - drops[path]!;
       missed = Math.max(missed, Math.abs(gap));
-      speeds[path] = (speeds[path] ?? 0) + gap * (perSlopes[path] ?? 1);
-      if (!((speeds[path] ?? 0) > 0)) return undefined;
+      speeds[path] = speeds[path]! + gap * perSlopes[path]!;
+      if (!(speeds[path]! > 0)) return undefined;
     }
     for (const state of states) {
       if (state.point === undefined) return undefined;
@@ -99,7 +99,7 @@ function meanDrop({ paths, area }: ParallelPaths, drops: readonly number[], othe
   if (paths.length === 0) return otherwise;
   let sum = 0;
   let index = 0;
-  for (const path of paths) sum += path.area * (drops[index++] ?? 0);
+  for (const path of paths) sum += path.area * drops[index++]!;
   return sum / area;
 }
 
@@ -117,7 +117,7 @@ function solved(
   let index = 0;
   // Counted, since an iterator of pairs would cost as much as the physics.
   for (const { area } of ways.paths) {
-    const speed = speeds[index++] ?? 0;
+    const speed = speeds[index++]!;
     through += area * speed;
     holeSpeeds.push(sign * speed);
   }
