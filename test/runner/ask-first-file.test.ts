@@ -66,6 +66,26 @@ describe('a first parts file that is asked for', () => {
     expect(readdirSync(folder)).toEqual([]);
   });
 
+  it('says why it cannot write, and leaves a file that came while it asked', async () => {
+    const to = (name: string, meanwhile = () => {}) => {
+      const left = [...good];
+      const nextLine = async () => {
+        if (left.length === 1) meanwhile();
+        return left.shift();
+      };
+      return askFirstFile(name, { workingFolder: folder, calledAs: '', print: () => {}, nextLine }).then(
+        () => '',
+        (error: Error) => error.message,
+      );
+    };
+    expect(await to('gone/mine.yaml')).toBe('cannot write gone/mine.yaml: there is no such folder');
+    const late = () => writeFileSync(path.join(folder, 'late.yaml'), 'late');
+    expect(await to('late.yaml', late)).toBe(
+      'late.yaml is there already and is left as it is; name another file',
+    );
+    expect(readFileSync(path.join(folder, 'late.yaml'), 'utf8')).toBe('late');
+  });
+
   it('leaves a file that is there as it is', async () => {
     writeFileSync(path.join(folder, 'mine.yaml'), 'mine');
     const { said, refused } = await asked(...good);

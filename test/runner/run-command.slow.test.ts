@@ -20,6 +20,17 @@ describe('a word for something else than a page', () => {
     expect([exitCode, printed, errors]).toEqual([2, '', 'the parts file has no build']);
   });
 
+  it('asks for no first file where nobody types', async () => {
+    const { exitCode, errors } = await run('--new', 'mine.yaml');
+    expect(exitCode).toBe(2);
+    expect(errors).toMatch(/^the input ended before ".*" was answered; nothing is written$/u);
+  });
+
+  it('looks for a notebook of the user where its path says', async () => {
+    const { exitCode, errors } = await run('./gone.ts');
+    expect([exitCode, errors]).toEqual([2, 'cannot read ./gone.ts: there is no such file']);
+  });
+
   it('may say that a page is to be rendered', async () => {
     const { printed } = await run('render', 'sample', '--temperature', '12 °C');
     expect(printed.split('\n')[0]).toBe('sample: 1 figure, 1 of 1 checks passed');

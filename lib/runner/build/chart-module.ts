@@ -42,7 +42,7 @@ export async function chartModule(): Promise<ChartModule> {
   let text = '';
   return {
     async text() {
-      const now = (await bundler.rebuild()).outputFiles[0]?.text ?? '';
+      const now = (await bundler.rebuild()).outputFiles[0]!.text;
       if (now === before) return text;
       const address = `data:text/javascript;base64,${Buffer.from(now).toString('base64')}`;
       const module: { readonly runtimeSpecs: typeof runtimeSpecs } = await import(address);

@@ -66,9 +66,7 @@ async function bundled(
     logLevel: 'silent',
     plugins: [libraryOutside(entryFile)],
   });
-  return import(
-    `data:text/javascript;base64,${Buffer.from(outputFiles[0]?.contents ?? []).toString('base64')}`
-  );
+  return import(`data:text/javascript;base64,${Buffer.from(outputFiles[0]!.contents).toString('base64')}`);
 }
 
 /** The library stays outside, by its whole address: its errors must be known by what runs the notebook. */
