@@ -41,7 +41,7 @@ export class InputError extends DashpotError {
   }) {
     const unit = problem.unit ?? '';
     const suffix = unit === '' ? '' : ` ${unit}`;
-    super(`${problem.field} must be ${problem.accepted}${suffix}, got ${told(problem.value, suffix)}`);
+    super(`${problem.field} must be ${problem.accepted}${suffix}, got ${valueText(problem.value, suffix)}`);
     this.field = problem.field;
     this.value = problem.value;
     this.unit = unit;
@@ -51,7 +51,7 @@ export class InputError extends DashpotError {
 }
 
 /** A value in words; only a number has a unit, and only a simple one is written out. */
-function told(value: unknown, suffix: string): string {
+function valueText(value: unknown, suffix: string): string {
   if (typeof value === 'number') return `${value}${suffix}`;
   return Object(value) === value ? `a value of type ${typeof value}` : String(value);
 }

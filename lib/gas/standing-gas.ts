@@ -55,10 +55,10 @@ export function standingGas(
   const logPressure = pressureOrRefusal(excess, standing.displacedVolume);
   const pressure = closing.pressure * Math.exp(logPressure);
   const rooms = gas.rooms.flatMap(({ volume, stiffness, vented }, index): RestingRoom[] => {
-    const given = taken[index]?.(logPressure) ?? 0;
-    const left = volume - given;
+    const release = taken[index]?.(logPressure) ?? 0;
+    const left = volume - release;
     if (left <= 0) return [];
-    const wallPressure = stiffness * given;
+    const wallPressure = stiffness * release;
     const gasPressure = vented ? closing.pressure : pressure - wallPressure;
     return [
       {

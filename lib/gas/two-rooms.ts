@@ -23,20 +23,20 @@ export function pressureOfTwo(
   const held = free === other ? one : other;
   if (free.stiffness !== 0 || free.vented || free.wallPressure !== 0) return undefined;
   const both = held.volume + free.volume;
-  let given = (takenVolume * held.volume) / both;
+  let release = (takenVolume * held.volume) / both;
   for (let step = 0; step < mostSteps; step++) {
-    const pressure = roomPressure(held, given, exponent);
-    if (!(pressure > 0 && given < held.volume)) return undefined;
+    const pressure = roomPressure(held, release, exponent);
+    if (!(pressure > 0 && release < held.volume)) return undefined;
     const left = free.volume * Math.exp(Math.log(free.gasPressure / pressure) / exponent);
     const slope = held.vented
       ? held.stiffness
       : held.stiffness +
-        (exponent * (pressure - held.wallPressure - held.stiffness * given)) / (held.volume - given);
-    const excess = given + (free.volume - left) - takenVolume;
+        (exponent * (pressure - held.wallPressure - held.stiffness * release)) / (held.volume - release);
+    const excess = release + (free.volume - left) - takenVolume;
     const change = excess / (1 + (left * slope) / (exponent * pressure));
     if (Math.abs(change) <= settled * both) return pressure;
     // Never past the end of the room; half way there instead.
-    given = given - change < held.volume ? given - change : (given + held.volume) / 2;
+    release = release - change < held.volume ? release - change : (release + held.volume) / 2;
   }
   return undefined;
 }

@@ -2,6 +2,7 @@ import type { Html } from '../page/html/html.js';
 import { pageBody } from '../page/html/page-body.js';
 import type { Actions } from './case/actions.js';
 import { type Case, figuresOf } from './case/case.js';
+import { measuredUse } from './case/measured-use.js';
 import type { Session } from './case/session.js';
 import { controls } from './controls/controls.js';
 import { patchChildren, patchWhenOpened } from './document/patch.js';
@@ -43,7 +44,8 @@ export function screen(
   // The page of a notebook that is being written comes empty, and so does each page of the one file.
   if (main.childElementCount === 0) patchChildren(main, body(session.now).nodes);
   const drawn = pictures(main, specs);
-  const listeners = { opened: act.openFile, edited: act.editFile, back: act.back };
+  const { bench } = session;
+  const listeners = { opened: act.openFile, edited: act.editFile, back: act.back, used: act.use };
   const parts = partsPanel(listeners, keeping, {
     measures: whichParameter in parameters,
     ...(takes === undefined ? {} : { takes }),
@@ -52,8 +54,10 @@ export function screen(
   const showControls = (next: Case, before?: Case): void => {
     if (next.file !== before?.file) {
       panel.choose(next.file.parts);
-      parts.show(next.file);
+      parts.show(bench.file);
     }
+    // A single page of the measurements themselves begins at the parts as stated, whatever is wanted.
+    if (keeping !== undefined || !(whichParameter in parameters)) parts.showUse(measuredUse(bench));
     panel.show(next.settings);
   };
   const addTools = (): void => pageTools(main, () => session, drawn, panel.say);

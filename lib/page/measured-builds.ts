@@ -1,19 +1,23 @@
-import type { Build, Parts } from '../parts/parts.js';
+import type { Build, MeasuredValues, Parts } from '../parts/parts.js';
 import { formatQuantity, roundedText } from '../units/index.js';
 import type { Block } from './blocks/block.js';
 import type { Page } from './blocks/page.js';
 import type { Parameters, ParameterValues } from './parameters/parameters.js';
 
-/** That a build is taken as measured, with what it came out as. */
-function sentenceOf({ name, measured }: Build): readonly string[] {
-  if (measured === undefined) return [];
-  const { viscosity, holes, friction, doubt } = measured;
+/** What a measured build came out as, and how good its damping is. */
+export function cameOutAs({ viscosity, holes, friction, doubt }: MeasuredValues): string {
   const oil = formatQuantity(viscosity, 'kinematicViscosity', 'cSt', 3);
   const share = roundedText(100 * Math.abs(holes - 1), 2);
   const drilled = holes === 1 ? 'as stated' : `${share} % ${holes > 1 ? 'larger' : 'smaller'} than stated`;
   const rubbing = formatQuantity(friction, 'force', 'N', 2);
+  return `oil of ${oil} at 25 °C, holes ${drilled}, friction ${rubbing}; its damping at 300 mm/s is good to ${roundedText(100 * doubt, 2)} % either way (19 of 20)`;
+}
+
+/** That a build is taken as measured. */
+function sentenceOf({ name, measured }: Build): readonly string[] {
+  if (measured === undefined) return [];
   return [
-    `${name} is taken as measured, not as stated: oil of ${oil} at 25 °C, holes ${drilled}, friction ${rubbing}; its damping at 300 mm/s is good to ${roundedText(100 * doubt, 2)} % either way (19 of 20). Gas, gap and lengths are as stated.`,
+    `${name} is taken as measured, not as stated: ${cameOutAs(measured)}. Gas, gap and lengths are as stated.`,
   ];
 }
 

@@ -1,9 +1,13 @@
 import { isMap, parseDocument } from 'yaml';
+import { DashpotError } from '../base/dashpot-error.js';
 import { InputError } from '../base/input-error.js';
 import { createOil } from '../fluid/oil/oil.js';
 import { viscosityAt } from '../fluid/viscosity/viscosity-line.js';
 import { dampingAnswers } from '../measure/answer/damping-answer.js';
 import { fitShock } from '../measure/fit/fit-shock.js';
+import { asMeasured } from './as-measured.js';
+import { buildFault } from './build-fit.js';
+import type { FittedBuild } from './fitted-builds.js';
 import { measuredProblem } from './measured-problem.js';
 import type { Build, MeasuredValues, MeasurementPart, Parts } from './parts.js';
 import { readParts } from './read-parts.js';
@@ -48,6 +52,39 @@ export function measuredValues(
   };
 }
 
+/** As many digits as are written into a file. */
+function rounded({ viscosity, holes, friction, doubt }: MeasuredValues): MeasuredValues {
+  return {
+    viscosity: Number((1e6 * viscosity).toPrecision(4)) / 1e6,
+    holes: Number(holes.toPrecision(5)),
+    friction: Number(friction.toPrecision(3)),
+    doubt: Number((100 * doubt).toPrecision(2)) / 100,
+  };
+}
+
+/** The builds of a file that were measured, each with its measurements. */
+function measuredBuilds({ measurements = [] }: Parts): ReadonlyMap<Build, readonly MeasurementPart[]> {
+  return new Map(measurements.map(({ build }) => [build, measurements.filter((one) => one.build === build)]));
+}
+
+/**
+ * What the measurements of each build say of it, in the digits of a parts file. A build whose file says already what it was measured as has none, and
+ * one whose readings do not tell the shock neither: its own page says why.
+ */
+export function fittedBuilds(parts: Parts): readonly FittedBuild[] {
+  return [...measuredBuilds(parts)].flatMap(([build, own]): readonly FittedBuild[] => {
+    // The measurements hold the build as stated, whatever the file says beside it.
+    if (parts.builds.some(({ name, measured }) => name === build.name && measured !== undefined)) return [];
+    try {
+      const measured = rounded(measuredValues(parts, build, own));
+      return buildFault(asMeasured(build, measured)) === undefined ? [{ build: build.name, measured }] : [];
+    } catch (error) {
+      if (error instanceof DashpotError) return [];
+      throw error;
+    }
+  });
+}
+
 /**
  * A parts file that says of each measured build what its readings say of it, so that every page takes the shocks as measured. What was written there before is written
  * anew.
@@ -75,18 +112,15 @@ export function useMeasured(text: string, name?: string): string {
       accepted: 'stated where the parts file has no "builds"',
     });
   }
-  const of = new Map<string, Build>(measurements.map(({ build }) => [build.name, build]));
-  parts.builds.forEach(({ name: buildName }, index) => {
-    const build = of.get(buildName);
-    if (build === undefined) return;
-    const own = measurements.filter((one) => one.build === build);
-    const { viscosity, holes, friction, doubt } = measuredValues(parts, build, own);
+  for (const [build, own] of measuredBuilds(parts)) {
+    const index = parts.builds.findIndex(({ name: one }) => one === build.name);
+    const { viscosity, holes, friction, doubt } = rounded(measuredValues(parts, build, own));
     document.setIn(['builds', index, 'measured'], {
       viscosity: `${Number((1e6 * viscosity).toPrecision(4))} cSt`,
-      holes: Number(holes.toPrecision(5)),
-      friction: `${Number(friction.toPrecision(3))} N`,
+      holes,
+      friction: `${friction} N`,
       doubt: `${Number((100 * doubt).toPrecision(2))} %`,
     });
-  });
+  }
   return document.toString({ lineWidth: 0 });
 }

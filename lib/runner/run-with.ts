@@ -15,7 +15,7 @@ import { withDyno } from '../parts/dyno-entry.js';
 import { PartsFileError, readParts } from '../parts/index.js';
 import type { PartsFile } from '../parts/parts-file.js';
 import { fileText } from '../parts/source/file-text.js';
-import { useMeasured } from '../parts/use-measured.js';
+import { fittedBuilds, useMeasured } from '../parts/use-measured.js';
 import { QuantityError } from '../units/index.js';
 import { askFirstFile } from './ask-first-file.js';
 import { loadOwnNotebook, namesFile } from './build/own-notebook.js';
@@ -113,9 +113,10 @@ async function renderAll(
   const { renderNotebook, renderUnanswered } = await import('./build/render-notebook.js');
   const { indexEntry, indexPage, oneFile } = await import('./build/index-page.js');
   const { workshop } = around;
-  const facts = await (own === undefined
+  const known = await (own === undefined
     ? workshop.facts(notebooks.map(({ name }) => name))
     : workshop.ownFacts(own));
+  const facts = { ...known, fitted: fittedBuilds(partsFile.parts) };
   const write = (folder: string, files: ReadonlyMap<string, string | Uint8Array>): Promise<void> =>
     writeFiles(folder, files).catch((error: unknown) => {
       throw fileError(`cannot write into ${out}`, error);

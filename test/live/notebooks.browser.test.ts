@@ -157,6 +157,6 @@ describe.skipIf(!hasChromium)(`each notebook with the demo parts, in a browser${
   });
 
   it('are told apart from a page under watch, which does', () => {
-    expect(draftHtml('match', {}, { partsName: '', partsText: '', given: {} }, 0)).toMatch(reloads);
+    expect(draftHtml('match', {}, { partsName: '', partsText: '', texts: {} }, 0)).toMatch(reloads);
   });
 });

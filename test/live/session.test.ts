@@ -18,7 +18,7 @@ builds: [{ name: front, shock: shock, piston: piston, oil: oil }]
 `;
 
 describe('a page whose reader has chosen settings and then opens other parts', () => {
-  const bench = openBench({ partsName: 'demo.yaml', partsText: demoPartsText, given: {} }, [
+  const bench = openBench({ partsName: 'demo.yaml', partsText: demoPartsText, texts: {} }, [
     landing.parameters,
   ]);
   const session = openSession(landing, bench);
@@ -36,7 +36,7 @@ describe('a page whose reader has chosen settings and then opens other parts', (
 });
 
 describe('what a page does not accept', () => {
-  const bench = openBench({ partsName: 'demo.yaml', partsText: demoPartsText, given: {} }, [
+  const bench = openBench({ partsName: 'demo.yaml', partsText: demoPartsText, texts: {} }, [
     landing.parameters,
   ]);
   const session = openSession(landing, bench);

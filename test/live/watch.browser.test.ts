@@ -28,7 +28,7 @@ describe('a page under watch', () => {
       notebookFolder: folder,
       name: 'all-controls',
       partsFile,
-      given: { slope: '60 %' },
+      texts: { slope: '60 %' },
       sources: [folder],
     });
   });

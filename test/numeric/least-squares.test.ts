@@ -65,7 +65,7 @@ test('a loss that holds for the first residuals leaves the squares of the others
 describe('what ends without an answer says why', () => {
   const fault = (call: () => unknown) => {
     const error = thrown(call);
-    return error instanceof FitError ? [error.fault, error.parameters, error.untold] : error;
+    return error instanceof FitError ? [error.fault, error.parameters, error.indices] : error;
   };
 
   test('no value at the start', () => {
@@ -121,7 +121,7 @@ describe('covariance of the parameters', () => {
   });
 
   const untold = (jacobian: number[][]) =>
-    (thrown(() => parameterCovariance(new Matrix(jacobian), [])) as FitError).untold;
+    (thrown(() => parameterCovariance(new Matrix(jacobian), [])) as FitError).indices;
 
   test('names a parameter that no reading depends on', () => {
     expect(

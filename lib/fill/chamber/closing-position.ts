@@ -66,8 +66,8 @@ export function closingPositionForForce(
     const shock = closed(position);
     const relative = wanted.force / shock.shaftArea / closing.ambientPressure;
     if (!(relative > -1)) return Number.POSITIVE_INFINITY;
-    const given = totalGivenUp(gasOf(shock, conditionAtClosing(shock)), Math.log1p(relative));
-    return shock.shaftArea * (wanted.position - position) - given;
+    const release = totalGivenUp(gasOf(shock, conditionAtClosing(shock)), Math.log1p(relative));
+    return shock.shaftArea * (wanted.position - position) - release;
   };
   const [atExtension, atCompression] = [excess(0), excess(chamber.stroke)];
   // The forces at both ends are within reach, whatever their last digit.

@@ -106,8 +106,8 @@ function fromBarry(point: ViscosityPoint): OilLines {
   };
 }
 
-function fromIsoGrade(grade: number, given: number | undefined): OilLines {
-  const index = given === undefined ? defaultViscosityIndex : given;
+function fromIsoGrade(grade: number, viscosityIndex: number | undefined): OilLines {
+  const index = viscosityIndex === undefined ? defaultViscosityIndex : viscosityIndex;
   const interval = `ISO VG ${grade} is an interval of ±10 % at 40 °C (ISO 3448).`;
   const assumed = `Viscosity index ${index}, since the grade tells none.`;
   return {
@@ -115,7 +115,7 @@ function fromIsoGrade(grade: number, given: number | undefined): OilLines {
       waltherLineFromViscosityIndex({ temperature: isoGradeTemperature, kinematicViscosity }, index),
     ),
     temperatures: withMargin(Object.values(viscosityIndexTemperatures)),
-    assumptions: given === undefined ? [interval, assumed] : [interval],
+    assumptions: viscosityIndex === undefined ? [interval, assumed] : [interval],
     warnings: viscosityIndexWarnings('petroleum', index),
   };
 }

@@ -1,6 +1,6 @@
 import { type PartsFile, partsFile } from '../../parts/parts-file.js';
 import { fileText } from '../../parts/source/file-text.js';
-import { takeFile } from './bench.js';
+import { takeFile, takeMeasured } from './bench.js';
 import { choicesIn, otherChoices } from './choices.js';
 import { failureText } from './failure.js';
 import { arrive, faultOf, type Session, unchosen } from './session.js';
@@ -16,6 +16,8 @@ export interface Actions {
   editFile(changed: () => PartsFile): void;
   /** Back to the parts that the page came with. */
   back(): void;
+  /** Takes the shocks that were measured as measured, or as stated. */
+  use(measured: boolean): void;
   /** Comes to the page: with the choices that its address names, else with those that the reader made before. */
   arrive(address: string | undefined): void;
 }
@@ -62,6 +64,11 @@ export function actions(session: Session, follow: () => void, complain: (text: s
     openFile: (name, bytes) => take(() => partsFile(name, fileText(bytes, name)), true),
     editFile: (changed) => take(changed, false),
     back: () => take(() => bench.origin, true),
+    use(measured) {
+      takeMeasured(bench, measured);
+      arrive(session);
+      follow();
+    },
     arrive(address) {
       arrive(session);
       session.address = address === undefined ? undefined : choicesIn(address, parameters);

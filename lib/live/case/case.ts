@@ -50,9 +50,9 @@ export function settingsWith(
 }
 
 /** Runs a notebook from what it begins with; where the file does not say enough, the case is a page that says what it needs. */
-export function startOf(notebook: Notebook, file: PartsFile, given: ParameterTexts): Case {
+export function startOf(notebook: Notebook, file: PartsFile, texts: ParameterTexts): Case {
   try {
-    return caseOf(notebook, file, given);
+    return caseOf(notebook, file, texts);
   } catch (error) {
     if (!expectedFailure(error)) throw error;
     return caseWith(file, unansweredPage(error, file.parts), {}, [], false);

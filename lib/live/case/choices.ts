@@ -10,6 +10,14 @@ import type { Settings } from './settings.js';
  */
 export type Choices = Settings;
 
+/** The choice whether measured builds are taken as measured; it belongs to the parts and not to a page. */
+export const useChoice = 'use';
+
+/** Whether measured builds are to be taken as measured. */
+export function wantsMeasured(choices: Choices): boolean {
+  return choices[useChoice] === 'measured';
+}
+
 /** The build chosen, where one is. */
 export function chosenBuild(choices: Choices): string | undefined {
   const build = choices[buildParameter];
@@ -28,11 +36,12 @@ export function otherChoices(declaration: Parameters, choices: Choices): Choices
   return Object.fromEntries(Object.entries(choices).filter(([name]) => !own.has(name)));
 }
 
-/** The choices that a page shows, as the fragment of an address: its own, and the build. Empty where there are none. */
+/** The choices that a page shows, as the fragment of an address: its own, the build, and whether shocks are as measured. Empty where there are none. */
 export function fragmentOf(declaration: Parameters, choices: Choices): string {
   const written = new URLSearchParams();
   const build = chosenBuild(choices);
   const shown = {
+    ...(wantsMeasured(choices) ? { [useChoice]: 'measured' } : {}),
     ...(build === undefined ? {} : { [buildParameter]: build }),
     ...ownChoices(declaration, choices),
   };

@@ -4,8 +4,9 @@ import { optionName } from '../../page/parameters/parameter-text.js';
 import { buildParameter } from '../../page/parameters/read-parameters.js';
 import type { Bench } from './bench.js';
 import { type Case, caseOf, settingsWith, startOf } from './case.js';
-import { type Choices, chosenBuild, otherChoices, ownChoices } from './choices.js';
+import { type Choices, chosenBuild, otherChoices, ownChoices, useChoice } from './choices.js';
 import { expectedFailure } from './failure.js';
+import { fileInUse } from './measured-use.js';
 
 /** All that changes while a page is read. */
 export interface Session {
@@ -25,14 +26,14 @@ export interface Session {
 
 /** Opens the page of a notebook at its start. */
 export function openSession(notebook: Notebook, bench: Bench): Session {
-  const start = startOf(notebook, bench.start, bench.given);
+  const start = startOf(notebook, bench.start, bench.texts);
   return { notebook, bench, start, now: start, address: undefined, without: new Map(), refused: {} };
 }
 
 /** Comes to a page, perhaps again: what was chosen and changed elsewhere holds here too, as far as the page accepts it. */
 export function arrive(session: Session): void {
   const { notebook, bench, without } = session;
-  if (session.start.file !== bench.start) session.start = startOf(notebook, bench.start, bench.given);
+  if (session.start.file !== bench.start) session.start = startOf(notebook, bench.start, bench.texts);
   without.clear();
   session.refused = {};
   for (const [name, choice] of Object.entries(ownChoices(notebook.parameters, bench.choices))) {
@@ -49,7 +50,8 @@ export function faultOf(
 ): string | undefined {
   const one = Object.entries(notebook.parameters).filter(([key]) => optionName(key) === name);
   try {
-    settingsWith({ ...notebook, parameters: Object.fromEntries(one) }, bench.file, { [name]: choice });
+    const file = fileInUse(bench, bench.choices);
+    settingsWith({ ...notebook, parameters: Object.fromEntries(one) }, file, { [name]: choice });
     return undefined;
   } catch (error) {
     if (error instanceof ParameterError) return error.message;
@@ -67,12 +69,16 @@ export function caseWanted({ notebook, bench, start, address, without, refused }
   const build = chosenBuild(choices);
   const texts = address === undefined ? { ...ownChoices(notebook.parameters, choices), ...refused } : choices;
   const own = Object.entries(texts).filter(
-    ([name]) => !without.has(name) && (name !== buildParameter || buildParameter in notebook.parameters),
+    ([name]) =>
+      !without.has(name) &&
+      name !== useChoice &&
+      (name !== buildParameter || buildParameter in notebook.parameters),
   );
-  const ofStart = bench.file === start.file;
+  const file = fileInUse(bench, choices);
+  const ofStart = file === start.file;
   if (ofStart && own.length === 0 && build === undefined) return start;
   try {
-    return caseOf(notebook, bench.file, { ...bench.given, ...Object.fromEntries(own) }, build);
+    return caseOf(notebook, file, { ...bench.texts, ...Object.fromEntries(own) }, build);
   } catch (error) {
     // Parts that say too little say so whatever is chosen; another build may say more.
     if (ofStart && !start.answered && expectedFailure(error)) return start;
@@ -83,8 +89,11 @@ export function caseWanted({ notebook, bench, start, address, without, refused }
 /** Makes the choices of the address those of the reader. */
 export function keepAddress(session: Session): void {
   const { notebook, bench, address } = session;
-  if (address !== undefined)
-    bench.choices = { ...otherChoices(notebook.parameters, bench.choices), ...address };
+  if (address !== undefined) {
+    // An address says all of its page, and so whether shocks are as measured there.
+    const { [useChoice]: _before, ...others } = otherChoices(notebook.parameters, bench.choices);
+    bench.choices = { ...others, ...address };
+  }
   session.address = undefined;
 }
 
@@ -92,7 +101,7 @@ export function keepAddress(session: Session): void {
 export function unchosen({ notebook, bench }: Session, name: string): Choices[string] | undefined {
   const build = name === buildParameter ? undefined : chosenBuild(bench.choices);
   try {
-    return settingsWith(notebook, bench.file, bench.given, build)[name];
+    return settingsWith(notebook, fileInUse(bench, bench.choices), bench.texts, build)[name];
   } catch (error) {
     if (error instanceof ParameterError) return undefined;
     throw error;

@@ -18,22 +18,27 @@ export interface Control {
   show(setting: string | readonly string[]): void;
 }
 
-type Told = (setting: string | readonly string[]) => void;
+type SettingListener = (setting: string | readonly string[]) => void;
 
 /** Makes the control of a parameter. */
-export function control(name: string, parameter: Parameter, parts: Parts, told: Told): Control {
+export function control(
+  name: string,
+  parameter: Parameter,
+  parts: Parts,
+  listener: SettingListener,
+): Control {
   const id = `set-${optionName(name)}`;
   switch (parameter.kind) {
     case 'quantity':
-      return numberControl(id, parameter, parameter.unit, parameter.step, told);
+      return numberControl(id, parameter, parameter.unit, parameter.step, listener);
     case 'integer':
-      return numberControl(id, parameter, '', 1, told);
+      return numberControl(id, parameter, '', 1, listener);
     case 'choice':
-      return selectControl(id, parameter, parameter.options, told);
+      return selectControl(id, parameter, parameter.options, listener);
     case 'part':
-      return selectControl(id, parameter, partNames(parts, parameter), told);
+      return selectControl(id, parameter, partNames(parts, parameter), listener);
     case 'parts':
-      return severalControl(id, parameter, partNames(parts, parameter), told);
+      return severalControl(id, parameter, partNames(parts, parameter), listener);
   }
 }
 
@@ -60,7 +65,7 @@ function numberControl(
   parameter: QuantityParameter | (Parameter & { readonly kind: 'integer' }),
   unit: string,
   step: number,
-  told: Told,
+  listener: SettingListener,
 ): Control {
   const { label, min, max } = parameter;
   const shownUnit = unit === '' ? '' : html` <span class="unit">${unit}</span>`;
@@ -85,12 +90,12 @@ function numberControl(
   slider.addEventListener('input', () => {
     field.value = slider.value;
     mirror(slider.value);
-    told(withUnit(slider.value, unit));
+    listener(withUnit(slider.value, unit));
   });
   field.addEventListener('input', () => {
     if (field.value === '') return;
     mirror(field.value);
-    told(withUnit(field.value, unit));
+    listener(withUnit(field.value, unit));
   });
   return {
     element,
@@ -107,7 +112,12 @@ function withUnit(number: string, unit: string): string {
   return unit === '' ? number : `${number} ${unit}`;
 }
 
-function selectControl(id: string, parameter: Parameter, options: readonly string[], told: Told): Control {
+function selectControl(
+  id: string,
+  parameter: Parameter,
+  options: readonly string[],
+  listener: SettingListener,
+): Control {
   const element = framed(
     id,
     parameter,
@@ -116,7 +126,7 @@ function selectControl(id: string, parameter: Parameter, options: readonly strin
   );
   const select = element.querySelector('select');
   if (select === null) throw new TypeError('a choice has a list');
-  select.addEventListener('input', () => told(select.value));
+  select.addEventListener('input', () => listener(select.value));
   return {
     element,
     show(setting) {
@@ -129,7 +139,7 @@ function severalControl(
   id: string,
   parameter: SeveralPartsParameter,
   names: readonly string[],
-  told: Told,
+  listener: SettingListener,
 ): Control {
   const boxes = names.map(
     (name, index) =>
@@ -149,7 +159,7 @@ function severalControl(
   };
   element.addEventListener('input', () => {
     limit();
-    told(inputs.filter(({ checked }) => checked).map(({ value }) => value));
+    listener(inputs.filter(({ checked }) => checked).map(({ value }) => value));
   });
   return {
     element,

@@ -21,7 +21,7 @@ export interface DynoForm {
 export function dynoForm(edited: (change: () => PartsFile) => void): DynoForm {
   const element = formElement();
   const [build, file] = [elementIn(element, 'select'), elementIn(element, 'input#dyno-open')];
-  const told = elementIn(element, '.told');
+  const line = elementIn(element, '.told');
   let shown: PartsFile | undefined;
   let made: { readonly file: PartsFile; readonly said: string } | undefined;
   const written = (id: 'shock' | 'temperature' | 'zero'): string =>
@@ -37,7 +37,7 @@ export function dynoForm(edited: (change: () => PartsFile) => void): DynoForm {
       ...(shock === '' ? {} : { shock }),
       ...(zeroAt === '' ? {} : { zeroAt }),
     };
-    told.textContent = '';
+    line.textContent = '';
     edited(() => {
       const next = dynoAdded(before, { ...entry, record: fileText(chosen.bytes, chosen.name) });
       const said = `${chosen.name} is the last of the measurements; choose its shock in the settings, and save the parts file to keep it.`;
@@ -54,7 +54,7 @@ export function dynoForm(edited: (change: () => PartsFile) => void): DynoForm {
         ...next.parts.builds.flatMap(({ name }) => domNodes(html`<option value="${name}">${name}</option>`)),
       );
       if (next.parts.builds.some(({ name }) => name === value)) build.value = value;
-      told.textContent = made?.file === next ? made.said : '';
+      line.textContent = made?.file === next ? made.said : '';
     },
   };
 }

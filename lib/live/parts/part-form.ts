@@ -28,7 +28,7 @@ interface PartChange {
  */
 export function partForm(edited: (change: () => PartsFile) => void): PartForm {
   const element = formElement();
-  const [which, fields, told] = [
+  const [which, fields, line] = [
     elementIn(element, 'select'),
     elementIn(element, '.part'),
     elementIn(element, '.told'),
@@ -44,13 +44,13 @@ export function partForm(edited: (change: () => PartsFile) => void): PartForm {
       input.value = values[at]?.text ?? '';
   };
   which.addEventListener('input', () => {
-    told.textContent = '';
+    line.textContent = '';
     showFields();
   });
   listen(element, ({ change, step, said }) => {
     const [file, place] = [shown, placeIn(which.value)];
     if (file === undefined || place === undefined) return;
-    told.textContent = '';
+    line.textContent = '';
     const next = placeText({ ...place, index: Math.max(0, place.index + step) });
     edited(() => {
       made = { file: change(file, place), which: next, said };
@@ -65,7 +65,7 @@ export function partForm(edited: (change: () => PartsFile) => void): PartForm {
       which.replaceChildren(...optionNodes(file));
       which.value = chosen;
       if (which.value === '') which.selectedIndex = 0;
-      told.textContent = said;
+      line.textContent = said;
       if (said !== '') elementIn(element, 'input#parts-copy').value = '';
       showFields();
     },

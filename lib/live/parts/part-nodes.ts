@@ -11,9 +11,15 @@ const lists = [
 
 /** The parts of a file that can be changed, to choose one of. */
 export function optionNodes({ parts }: PartsFile): readonly Node[] {
+  // What a build came out with as it was measured stands in no list of the file.
+  const made = new Set<unknown>(
+    parts.builds.flatMap(({ measured, oil, piston }) => (measured === undefined ? [] : [oil, piston])),
+  );
   return lists.flatMap(([list, word]) =>
-    parts[list].flatMap(({ name }, index) =>
-      domNodes(html`<option value="${placeText({ list, index })}">${word} ${name}</option>`),
+    parts[list].flatMap((part, index) =>
+      made.has(part)
+        ? []
+        : domNodes(html`<option value="${placeText({ list, index })}">${word} ${part.name}</option>`),
     ),
   );
 }

@@ -1,12 +1,14 @@
 import { html } from '../../page/html/html.js';
 import type { CourseKey } from '../../parts/course-entry.js';
 import type { PartsFile } from '../../parts/parts-file.js';
+import type { MeasuredUse } from '../case/measured-use.js';
 import { elementIn } from '../document/element-in.js';
 import { saveFile } from '../document/leave.js';
 import { domNodes } from '../document/patch.js';
 import { chosenFile } from './chosen-file.js';
 import { courseForm } from './course-form.js';
 import { dynoForm } from './dyno-form.js';
+import { measuredSwitch } from './measured-switch.js';
 import { partForm } from './part-form.js';
 
 /** The panel for the reader's own parts. */
@@ -14,6 +16,8 @@ export interface PartsPanel {
   readonly element: Element;
   /** Shows the parts of a file. */
   show(file: PartsFile): void;
+  /** Shows how its measured builds are taken. */
+  showUse(use: MeasuredUse): void;
 }
 
 /** What the panel tells of. */
@@ -24,6 +28,8 @@ export interface PartsListeners {
   readonly edited: (change: () => PartsFile) => void;
   /** The reader wants the parts that the page came with. */
   readonly back: () => void;
+  /** The measured builds are to be taken as measured, or as stated. */
+  readonly used: (measured: boolean) => void;
 }
 
 /** Recorded files that a page takes. */
@@ -50,7 +56,7 @@ export interface Keeping {
  * @param files - what else the page takes
  */
 export function partsPanel(
-  { opened, edited, back }: PartsListeners,
+  { opened, edited, back, used }: PartsListeners,
   keeping: Keeping | undefined,
   files: FilesTaken,
 ): PartsPanel {
@@ -61,6 +67,8 @@ export function partsPanel(
     ...(files.takes === undefined ? [] : [courseForm(files.takes, edited)]),
   ];
   elementIn(element, '.form').replaceWith(form.element, ...more.map((one) => one.element));
+  const use = measuredSwitch(used);
+  elementIn(element, '.use').replaceWith(use.element);
   let shown: PartsFile | undefined;
   // The form is made when the panel is opened: it needs the tree of the file.
   const showForm = (): void => {
@@ -82,6 +90,7 @@ export function partsPanel(
   forget?.addEventListener('click', () => keeping?.forget?.());
   return {
     element,
+    showUse: use.show,
     show(next) {
       shown = next;
       elementIn(element, 'b').textContent = next.name;
@@ -97,7 +106,7 @@ function panelElement(keeping: Keeping | undefined): Element {
   const [element] = domNodes(html`<details class="panel parts"><summary>Parts</summary>
 <p>From <b></b>; what you open or change stays on this device.</p>
 <div class="control"><label for="parts-open">Open a parts file</label><input type="file" id="parts-open" accept=".yaml,.yml,.json"></div>
-<div class="form"></div>
+<div class="use"></div><div class="form"></div>
 <p class="row file"><button type="button">Save parts file</button> <button type="button">Parts of this page</button>${forget}</p>${kept}</details>`);
   if (!(element instanceof Element)) throw new TypeError('the panel is one element');
   return element;

@@ -39,8 +39,8 @@ function playerIn(place: Element): Player {
   slider.min = '0';
   slider.step = '1';
   slider.value = '0';
-  const told = document.createElement('output');
-  row.append(button, slider, told);
+  const time = document.createElement('output');
+  row.append(button, slider, time);
   place.replaceChildren(stage, row);
   let shown: MotionBlock | undefined;
   let playing = false;
@@ -49,7 +49,7 @@ function playerIn(place: Element): Player {
     if (shown === undefined || frame === undefined) return;
     patchChildren(stage, [shockDrawing(shown.shock, frame, layoutShown())]);
     const since = frame.time - (shown.frames[0]?.time ?? 0);
-    told.value = `${(1000 * since).toFixed(0)} ms`;
+    time.value = `${(1000 * since).toFixed(0)} ms`;
     slider.setAttribute('aria-valuetext', frameText(since, frame));
   };
   const set = (now: boolean): void => {

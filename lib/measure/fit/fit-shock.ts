@@ -52,13 +52,13 @@ export interface ShockFit {
 
 /** Says a fault in the names of the quantities. */
 function named(error: FitError, unknowns: readonly Unknown[]): FitError {
-  const names = error.untold.map((index) => unknowns[index]!.quantity);
+  const names = error.indices.map((index) => unknowns[index]!.quantity);
   if (names.length === 0) return error;
   const message =
     names.length === 1
       ? `the readings do not tell ${names[0]}`
       : `the readings cannot tell ${names.join(' from ')}`;
-  return new FitError(error.fault, message, error.parameters, error.untold);
+  return new FitError(error.fault, message, error.parameters, error.indices);
 }
 
 /**

@@ -13,7 +13,7 @@ export interface Datum {
 }
 
 /** What a shock shows at one reading without the errors of the instruments. */
-function shown(shock: SteadyShock, state: MeasuredState, reading: Reading): number {
+function readingOf(shock: SteadyShock, state: MeasuredState, reading: Reading): number {
   const warmer = (temperature: number): number => temperature + state.thermometerError;
   switch (reading.kind) {
     case 'drop':
@@ -108,7 +108,7 @@ export function predictionOf(law: ShockLaw, readings: readonly Reading[]): Predi
     const values = new Float64Array(readings.length);
     readings.forEach((reading, index) => {
       const twin = first[index]!;
-      values[index] = twin < index ? values[twin]! : shown(shock, state, reading);
+      values[index] = twin < index ? values[twin]! : readingOf(shock, state, reading);
     });
     // Last, since twins share the first part but not always the instrument.
     readings.forEach((reading, index) => {

@@ -19,17 +19,17 @@ export class FitError extends DashpotError {
   /** Where it ended, one number a parameter. */
   readonly parameters: readonly number[];
   /** Indices of the parameters that cannot be told apart, or cannot be told at all; empty for other faults. */
-  readonly untold: readonly number[];
+  readonly indices: readonly number[];
 
   constructor(
     fault: FitFault,
     message: string,
     parameters: readonly number[],
-    untold: readonly number[] = [],
+    indices: readonly number[] = [],
   ) {
     super(message);
     this.fault = fault;
     this.parameters = parameters;
-    this.untold = untold;
+    this.indices = indices;
   }
 }

@@ -52,9 +52,9 @@ export function parameterCovariance(jacobian: Matrix, parameters: readonly numbe
   return covariance;
 }
 
-function rankError(parameters: readonly number[], untold: readonly number[]): FitError {
-  const message = `the readings cannot tell parameter ${untold.join(' from ')} (counted from 0)`;
-  return new FitError('rank-deficient', message, parameters, untold);
+function rankError(parameters: readonly number[], indices: readonly number[]): FitError {
+  const message = `the readings cannot tell parameter ${indices.join(' from ')} (counted from 0)`;
+  return new FitError('rank-deficient', message, parameters, indices);
 }
 
 /**

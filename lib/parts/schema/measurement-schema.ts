@@ -150,11 +150,11 @@ export const measurementSchema = z.pipe(
     { description: 'Something that was measured on a shock, its oil or its piston.' },
   ),
   z.transform((entry, payload) => {
-    const given = measurementKinds.filter((kind) => entry[kind] !== undefined);
-    if (given.length === 0)
+    const kinds = measurementKinds.filter((kind) => entry[kind] !== undefined);
+    if (kinds.length === 0)
       report(payload, [], `needs what was measured: one of ${measurementKinds.join(', ')}`);
-    if (given.length > 1) report(payload, [], `is ${given.join(' and ')} at once; write one entry for each`);
-    if (entry.temperature === undefined && given[0] !== 'hole' && given.length > 0) {
+    if (kinds.length > 1) report(payload, [], `is ${kinds.join(' and ')} at once; write one entry for each`);
+    if (entry.temperature === undefined && kinds[0] !== 'hole' && kinds.length > 0) {
       report(payload, ['temperature'], 'is missing; write the temperature of the oil, for example "22 °C"');
     }
     const { drop } = entry;

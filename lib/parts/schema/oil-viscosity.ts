@@ -26,14 +26,16 @@ const ways = ['viscosity', 'points', 'iso-grade', 'trade-weight'] as const;
 
 /** The one way in which an entry gives its viscosity, or what is wrong with it. */
 export function viscosityDefinition(oil: ViscosityEntry): Result {
-  const given = ways.filter((way) => oil[way] !== undefined || (way === 'viscosity' && oil.at !== undefined));
-  const [way] = given;
+  const entries = ways.filter(
+    (way) => oil[way] !== undefined || (way === 'viscosity' && oil.at !== undefined),
+  );
+  const [way] = entries;
   if (way === undefined)
     return fault(
       'needs one way to know its viscosity: "viscosity" with "at", "points", "iso-grade" or "trade-weight"',
     );
-  if (given.length > 1)
-    return fault(`has more than one way to know its viscosity, ${given.join(' and ')}; keep one`);
+  if (entries.length > 1)
+    return fault(`has more than one way to know its viscosity, ${entries.join(' and ')}; keep one`);
   const stray = strayKey(oil, way);
   if (stray !== undefined) return fault(`does not go with "${way}"; leave it out`, stray);
   const definition = definitionBy(way, oil);

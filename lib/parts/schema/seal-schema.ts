@@ -38,8 +38,8 @@ export const sealSchema = z.pipe(
     { description: 'Friction of the shaft seals: measure it, since no law predicts it for small rings.' },
   ),
   z.transform((entry, payload): SealInterval => {
-    const { scale, 'moving-friction': given, 'breakaway-friction': breakaway } = entry;
-    if (scale !== undefined && given !== undefined)
+    const { scale, 'moving-friction': kinetic, 'breakaway-friction': breakaway } = entry;
+    if (scale !== undefined && kinetic !== undefined)
       report(payload, ['moving-friction'], 'must be left out where "scale" measures it');
     if (scale !== undefined && scale['letting-out'] > scale['pushing-in']) {
       report(payload, ['scale', 'letting-out'], 'must be at most the reading while pushing in');
@@ -48,7 +48,7 @@ export const sealSchema = z.pipe(
     const measured =
       scale === undefined ? undefined : frictionFromScale(scale['pushing-in'], scale['letting-out']).friction;
     const kineticForce =
-      measured ?? given ?? (breakaway === undefined ? undefined : breakaway / breakawayRatio);
+      measured ?? kinetic ?? (breakaway === undefined ? undefined : breakaway / breakawayRatio);
     return kineticForce === undefined ? guessedSeal : givenSeal(kineticForce, breakaway);
   }),
 );

@@ -1,6 +1,6 @@
 import { contentHash, type IndexEntry, type Notebook, renderIndex, renderOneFile } from '../../page/index.js';
 import type { PartsFile } from '../../parts/parts-file.js';
-import type { RenderedNotebook, RunFacts } from './render-notebook.js';
+import { carriedFits, type RenderedNotebook, type RunFacts } from './render-notebook.js';
 
 /** What the index says of a rendered notebook. */
 export function indexEntry(
@@ -36,7 +36,7 @@ export async function indexPage(
 export async function oneFile(
   entries: readonly IndexEntry[],
   { name, text, parts }: PartsFile,
-  { version, notices, programs, fonts }: RunFacts,
+  { version, notices, programs, fonts, fitted }: RunFacts,
   letters: string,
 ): Promise<string> {
   const file = programs?.file;
@@ -44,7 +44,8 @@ export async function oneFile(
   const fingerprint = await contentHash(text, []);
   const provenance = { version, notices: [...notices, ...file.notices], contentHash: fingerprint };
   const content = { entries, about: parts.about, fonts: [], provenance };
-  const program = { ...file, start: { partsName: name, partsText: text, given: {}, fingerprint } };
+  const start = { partsName: name, partsText: text, texts: {}, fingerprint, ...carriedFits(fitted) };
+  const program = { ...file, start };
   const withLetters = await fonts(letters + (await renderOneFile(content, program)));
   return renderOneFile({ ...content, fonts: withLetters }, program);
 }

@@ -17,6 +17,7 @@ import {
   unansweredPage,
 } from '../../page/index.js';
 import { runNotebook } from '../../page/run-notebook.js';
+import type { FittedBuild } from '../../parts/fitted-builds.js';
 import type { PartsFile } from '../../parts/parts-file.js';
 import { renderSvg } from '../../plot/index.js';
 import type { LivePrograms } from './live-programs.js';
@@ -29,6 +30,8 @@ export interface RunFacts {
   readonly fonts: (text: string) => Promise<readonly EmbeddedFont[]>;
   /** Makes a PNG of a picture, where there shall be some. */
   readonly png?: (svg: string) => Uint8Array;
+  /** What the measurements of the builds say, for pages that take the shocks as measured. */
+  readonly fitted?: readonly FittedBuild[];
   /** The programs that make pages live, where they shall be. */
   readonly programs?: LivePrograms;
   /** What the user should know of these pages, such as a part that is not installed. */
@@ -52,11 +55,11 @@ export interface RenderedNotebook {
 export async function renderNotebook(
   notebook: Notebook,
   file: PartsFile,
-  given: ParameterTexts,
+  texts: ParameterTexts,
   facts: RunFacts,
 ): Promise<RenderedNotebook> {
-  const { page, parameters } = runNotebook(notebook, file.parts, given);
-  return renderPage(notebook, page, parameters, { file, given, facts });
+  const { page, parameters } = runNotebook(notebook, file.parts, texts);
+  return renderPage(notebook, page, parameters, { file, texts, facts });
 }
 
 /** Makes the files of a notebook that the parts file does not say enough for: a page that says what it needs. */
@@ -68,7 +71,7 @@ export async function renderUnanswered(
 ): Promise<RenderedNotebook> {
   const rendered = await renderPage(notebook, unansweredPage(unanswered, file.parts), [], {
     file,
-    given: {},
+    texts: {},
     facts,
   });
   return { ...rendered, unanswered };
@@ -80,12 +83,12 @@ async function renderPage(
   parameters: PageContent['parameters'],
   {
     file,
-    given,
+    texts,
     facts,
-  }: { readonly file: PartsFile; readonly given: ParameterTexts; readonly facts: RunFacts },
+  }: { readonly file: PartsFile; readonly texts: ParameterTexts; readonly facts: RunFacts },
 ): Promise<RenderedNotebook> {
   const { name: partsName, text: partsText, parts } = file;
-  const { version, notices, programs } = facts;
+  const { version, notices, programs, fitted } = facts;
   const program = programs?.page(notebook.name);
   const content: PageContent = {
     title: notebook.title,
@@ -100,7 +103,9 @@ async function renderPage(
       notices: [...notices, ...(program?.notices ?? [])],
       contentHash: await contentHash(partsText, parameters),
     },
-    ...(program === undefined ? {} : { program: { ...program, start: { partsName, partsText, given } } }),
+    ...(program === undefined
+      ? {}
+      : { program: { ...program, start: { partsName, partsText, texts, ...carriedFits(fitted) } } }),
   };
   const fonts = await facts.fonts(await renderHtml(content));
   return {
@@ -108,6 +113,13 @@ async function renderPage(
     pictures: content.pictures,
     files: await filesOf(notebook.name, { ...content, fonts }, facts.png),
   };
+}
+
+/** Fits as the start of a page carries them. */
+export function carriedFits(fitted: readonly FittedBuild[] = []): {
+  readonly fitted?: readonly FittedBuild[];
+} {
+  return fitted.length === 0 ? {} : { fitted };
 }
 
 async function drawnFigures(page: Page): Promise<Pictures> {

@@ -63,24 +63,28 @@ export function readCommandLine(args: readonly string[], notebooks: readonly Not
     strict: false,
     tokens: true,
   });
-  const given = new Map<string, string[]>();
+  const options = new Map<string, string[]>();
   for (const token of tokens) {
     if (token.kind === 'positional') throw new CommandError(strayText(token.value, notebook, notebooks));
     if (token.kind !== 'option') continue;
     if (!known.includes(token.name)) throw new CommandError(unknownOption(token.name, known, notebook));
-    given.set(token.name, [...(given.get(token.name) ?? []), givenValue(token.name, token.value)]);
+    options.set(token.name, [...(options.get(token.name) ?? []), optionValue(token.name, token.value)]);
   }
-  const [partsFile, newFile, outFolder] = [once('parts', given), once('new', given), once('out', given)];
+  const [partsFile, newFile, outFolder] = [
+    once('parts', options),
+    once('new', options),
+    once('out', options),
+  ];
   return {
     ...(notebook === undefined ? {} : { notebook }),
-    help: given.has('help'),
+    help: options.has('help'),
     ...(partsFile === undefined ? {} : { partsFile }),
     ...(newFile === undefined ? {} : { newFile }),
     ...(outFolder === undefined ? {} : { outFolder }),
-    asMeasured: asMeasured(once('use', given)),
-    ...dynoOption(given),
-    courses: courseOptionsOf(given),
-    parameters: Object.fromEntries([...given].filter(([name]) => !ownOptions.includes(name))),
+    asMeasured: asMeasured(once('use', options)),
+    ...dynoOption(options),
+    courses: courseOptionsOf(options),
+    parameters: Object.fromEntries([...options].filter(([name]) => !ownOptions.includes(name))),
   };
 }
 
@@ -90,10 +94,10 @@ function asMeasured(use = 'stated'): boolean {
 }
 
 /** The dyno file with what was said of it, where one is named. */
-function dynoOption(given: ReadonlyMap<string, string[]>): Pick<Command, 'dyno'> {
-  const [file, build, shock, temperature, zeroAt] = dynoOptions.map((name) => once(name, given));
+function dynoOption(options: ReadonlyMap<string, string[]>): Pick<Command, 'dyno'> {
+  const [file, build, shock, temperature, zeroAt] = dynoOptions.map((name) => once(name, options));
   if (file === undefined) {
-    const stray = dynoOptions.find((name) => given.has(name));
+    const stray = dynoOptions.find((name) => options.has(name));
     if (stray !== undefined)
       throw new CommandError(`--${stray} says something of a dyno file; name it, as in --dyno FILE`);
     return {};
@@ -126,15 +130,15 @@ function optionOf(
   return name === 'help' ? { type: 'boolean', short: 'h' } : { type: 'string' };
 }
 
-function givenValue(name: string, value: string | undefined): string {
+function optionValue(name: string, value: string | undefined): string {
   if (name === 'help') return '';
   if (value === undefined || value === '' || value.startsWith('--'))
     throw new CommandError(`--${name} needs a value, as in --${name} "…"`);
   return value;
 }
 
-function once(name: string, given: ReadonlyMap<string, readonly string[]>): string | undefined {
-  const values = given.get(name) ?? [];
+function once(name: string, options: ReadonlyMap<string, readonly string[]>): string | undefined {
+  const values = options.get(name) ?? [];
   if (values.length > 1) throw new CommandError(`--${name} is given more than once`);
   return values[0];
 }

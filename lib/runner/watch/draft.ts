@@ -32,7 +32,7 @@ export async function draft(
   notebookFolder: string,
   name: string,
   partsFile: string,
-  given: ParameterTexts,
+  texts: ParameterTexts,
 ): Promise<Draft> {
   const bundler = await context({
     ...browserOptions(notebookFolder),
@@ -49,7 +49,7 @@ export async function draft(
     async html(changes) {
       // Between two steps of an editor the file may be away.
       const partsText = await readFile(partsFile, 'utf8').catch(() => '');
-      const start = { partsName: path.basename(partsFile), partsText, given };
+      const start = { partsName: path.basename(partsFile), partsText, texts };
       return draftHtml(name, modules.addresses, start, changes);
     },
     program: () => program,

@@ -9,13 +9,13 @@ const settled = 25;
  *
  * @param sources - folders whose files are bundled
  * @param partsFile - absolute path of the parts file; it may stand in such a folder and is no source all the same
- * @param told - called after each change, with whether there was a source among what changed
+ * @param listener - called after each change, with whether there was a source among what changed
  * @returns ends the watching
  */
 export function fileChanges(
   sources: readonly string[],
   partsFile: string,
-  told: (inSources: boolean) => void,
+  listener: (inSources: boolean) => void,
 ): () => void {
   let timer: ReturnType<typeof setTimeout> | undefined;
   let inSources = false;
@@ -23,7 +23,7 @@ export function fileChanges(
     inSources ||= isSource;
     clearTimeout(timer);
     timer = setTimeout(() => {
-      told(inSources);
+      listener(inSources);
       inSources = false;
     }, settled);
   };

@@ -19,7 +19,7 @@ try {
     notebookFolder: fromRoot('notebooks'),
     name: notebook.name,
     partsFile: path.resolve(workingFolder, partsFile ?? fromRoot('notebooks/demo-parts.yaml')),
-    given: parameters,
+    texts: parameters,
     sources: [fromRoot('lib'), fromRoot('notebooks')],
   });
   process.stdout.write(`${address}\nControl-C ends it.\n`);

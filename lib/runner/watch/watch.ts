@@ -10,7 +10,7 @@ export interface Watched {
   readonly name: string;
   /** Absolute path. */
   readonly partsFile: string;
-  readonly given: ParameterTexts;
+  readonly texts: ParameterTexts;
   /** Folders whose files make the page: library and notebooks. */
   readonly sources: readonly string[];
 }
@@ -24,8 +24,8 @@ export interface Watch {
 
 /** Serves the page of a notebook to this machine only, and has it loaded again after each save of a source or of the parts file. */
 export async function watchNotebook(watched: Watched): Promise<Watch> {
-  const { notebookFolder, name, partsFile, given, sources } = watched;
-  const page = await draft(notebookFolder, name, partsFile, given);
+  const { notebookFolder, name, partsFile, texts, sources } = watched;
+  const page = await draft(notebookFolder, name, partsFile, texts);
   await page.rebuild();
   const audience = listeners();
   // The page loads itself again while the program is bundled.
