@@ -46,6 +46,6 @@ export async function oneFile(
   const content = { entries, about: parts.about, fonts: [], provenance };
   const start = { partsName: name, partsText: text, texts: {}, fingerprint, ...carriedFits(fitted) };
   const program = { ...file, start };
-  const withLetters = await fonts(letters + (await renderOneFile(content, program)));
+  const withLetters = await fonts(letters + (await renderOneFile(content, { ...program, packed: [] })));
   return renderOneFile({ ...content, fonts: withLetters }, program);
 }

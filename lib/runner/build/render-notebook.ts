@@ -107,7 +107,10 @@ async function renderPage(
       ? {}
       : { program: { ...program, start: { partsName, partsText, texts, ...carriedFits(fitted) } } }),
   };
-  const fonts = await facts.fonts(await renderHtml(content));
+  // The packed program is no text to read, and would ask for letters of half the world.
+  const read =
+    content.program === undefined ? content : { ...content, program: { ...content.program, packed: [] } };
+  const fonts = await facts.fonts(await renderHtml(read));
   return {
     page,
     pictures: content.pictures,
