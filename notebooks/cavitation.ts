@@ -5,10 +5,10 @@ import { strokeForces } from './base/after-onset.js';
 import { forceSources, oilSources, workCautions } from './base/basis.js';
 import { coldestOil, hottestOil, oilTemperature } from './base/day.js';
 import { doubts } from './base/doubts.js';
+import { drivenAtWork } from './base/driven-at-work.js';
 import { dampingPerSpeedFigure, forceFigure } from './base/force-figure.js';
 import { fastestReboundOf, fastSpeed } from './base/shaft-speeds.js';
 import { celsius, newtons, shaftSpeed } from './base/wording.js';
-import { drivenAtWork } from './cavitation/at-work.js';
 import {
   type ClosedBuild,
   cavitatingDirection,
@@ -111,10 +111,11 @@ function explained(
   ];
   if (!opens) return blocks;
   const { gasForce } = strokeForces(model, sign * speed).end;
+  const atWork = drivenAtWork(build, temperature, speed);
   return [
     ...blocks,
     { kind: 'figure', figure: travelFigure(model, build.oil.name, direction, speed) },
-    ...drivenAtWork(build, temperature, speed),
+    ...(atWork === undefined ? [] : [atWork.drawing]),
     {
       kind: 'text',
       text: `The oil decides how soon a cavity opens and how fast the force grows from there; the gas and the area of the piston decide at what force it begins. The gas adds ${newtons(gasForce)} of push of its own at the end of the stroke at ${shaftSpeed(speed)}.`,

@@ -4,10 +4,12 @@ import { forceAssumptions, forceSources, oilSources, workCautions } from './base
 import { chosenBuild } from './base/chosen-shock.js';
 import { hottestOil, oilTemperature } from './base/day.js';
 import { measuringCautions } from './base/measured-shocks.js';
+import { motionLimits, motionSources } from './base/moving-build.js';
 import { requireRunsIn } from './base/piston-in-bore.js';
 import { middleSpeed, slowSpeed } from './base/shaft-speeds.js';
 import { requireSlowBelowMiddle } from './base/slow-below-fast.js';
 import { celsius, newtons, shaftSpeed } from './base/wording.js';
+import { atWork } from './lesson/at-work.js';
 import { bench, type Change, holdsBack, holesText } from './lesson/bench.js';
 import { countExperiment, diameterExperiment, temperatureExperiment } from './lesson/experiments.js';
 import { twoWeightsExperiment } from './lesson/two-weights.js';
@@ -89,16 +91,17 @@ export const notebook = defineNotebook({
       temperatureExperiment(
         compared({ temperature: values.hottest }, [celsius(values.temperature), celsius(values.hottest)]),
       ),
+      ...atWork(base, values.temperature, middle),
       { kind: 'heading', text: 'Two weights' },
       twoWeightsExperiment(build, base, values.temperature),
       { kind: 'caution', text: measuringCautions },
       ...workCautions.map((text): Block => ({ kind: 'caution', text })),
-      { kind: 'assumptions', items: forceAssumptions },
+      { kind: 'assumptions', items: [...forceAssumptions, ...motionLimits] },
     ];
     return {
       answer: `In rebound ${holesText(values.count)} of ${size} ${values.count === 1 ? 'holds' : 'hold'} back with ${newtons(holdsBack(base, slow))} at ${shaftSpeed(slow)} and ${newtons(holdsBack(base, middle))} at ${shaftSpeed(middle)}; three changes and two weights, each to be guessed first and checked by hand.`,
       blocks,
-      sources: [...forceSources, ...oilSources],
+      sources: [...forceSources, ...oilSources, ...motionSources],
     };
   },
 });

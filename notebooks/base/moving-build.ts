@@ -152,10 +152,15 @@ export function cornerOf(build: Build): GuessedCorner {
   };
 }
 
-/** What every page of motion takes for granted and never saw. */
-export const motionAssumptions: readonly string[] = [
+/** What no computed motion was compared with, and what it leaves out. */
+export const motionLimits: readonly string[] = [
   'Nothing here was compared with a test bench: no published loop of so small a shock was found. The equations were solved by three programs that agree (docs/motion.md).',
   'The sharp spike as a cavity collapses, and ringing above about 200 Hz, are left out.',
+];
+
+/** What every page of motion takes for granted and never saw. */
+export const motionAssumptions: readonly string[] = [
+  ...motionLimits,
   'Air is shown as a band: oil that lets air go early (0.2 bar) at one end, oil with 0.2 % of bubbles that holds to vacuum at the other; both are guesses.',
 ];
 

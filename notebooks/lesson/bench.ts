@@ -7,6 +7,8 @@ import { pointAt } from '../base/oil-forces.js';
 /** One shock on the bench of the lesson. */
 export interface Bench {
   readonly name: string;
+  /** The build, its piston with the holes of the experiment. */
+  readonly build: Build;
   readonly model: DamperModel;
   readonly holeCount: number;
   readonly holeDiameter: number;
@@ -34,7 +36,7 @@ export function bench(name: string, build: Build, change: Change): Bench {
   };
   const changed = { ...build, piston: { name: build.piston.name, piston: plain } };
   requireGoesTogether(changed);
-  return { name, model: modelsOf(changed, temperature).model, holeCount, holeDiameter };
+  return { name, build: changed, model: modelsOf(changed, temperature).model, holeCount, holeDiameter };
 }
 
 /** `one hole`, `4 holes` */
