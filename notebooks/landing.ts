@@ -56,7 +56,7 @@ export const notebook = defineNotebook({
     const unfit = pistons.filter(
       ({ name }) => !onPistons.some(({ moving }) => moving.build.piston.name === name),
     );
-    const car = carLandings(wantedBuilds(parts.builds), temperature, drop);
+    const car = carLandings(wantedBuilds(parts.builds), own, temperature, drop);
     const thin = extremes(onOils);
     const { recordedGround } = parts;
     const ground = recordedGround && groundAnswer(build, temperature, recordedGround);
@@ -146,11 +146,17 @@ function atWork({ moving, outcome }: Landed, bumpStop: number): MotionBlock {
   );
 }
 
-/** The landing of each build that has a spring. */
-function carLandings(builds: readonly Build[], temperature: number, drop: number): readonly Landed[] {
-  return builds.flatMap((build) =>
-    build.spring === undefined ? [] : (landedOrLocked(build, temperature, drop) ?? []),
-  );
+/** The landing of each build that has a spring; that of the page is there already. */
+function carLandings(
+  builds: readonly Build[],
+  own: Landed,
+  temperature: number,
+  drop: number,
+): readonly Landed[] {
+  return builds.flatMap((build) => {
+    if (build.name === own.moving.build.name) return own;
+    return build.spring === undefined ? [] : (landedOrLocked(build, temperature, drop) ?? []);
+  });
 }
 
 /** The softest and the hardest pushing of the other oils, so that few lines tell most. */

@@ -10,6 +10,9 @@ import { type AirEnd, cornerOf, type MovingBuild, movingBuild, NoRoomForTheShaft
 /** How long a landing is followed [s]: down, up again and most of the way to rest. */
 const followed = 0.6;
 
+/** Relative tolerance of the equations: forces and travels to 2e-5, far below what a page shows, in half the time of a tenth of it. */
+const followedTo = 1e-4;
+
 /** One landing of one build. */
 export interface Landed {
   readonly moving: MovingBuild;
@@ -28,10 +31,11 @@ export function landed(
   end: AirEnd = 'likely',
   parts: { readonly oil?: OilPart; readonly piston?: PistonPart } = {},
   trace = 0,
+  tolerance = followedTo,
 ): Landed {
   const moving = movingBuild(build, temperature, end, parts);
   const { corner } = cornerOf(build);
-  const outcome = dropped(moving, corner, temperature, dropHeight, trace);
+  const outcome = dropped(moving, corner, temperature, dropHeight, { parts: trace, tolerance });
   return {
     moving,
     outcome,
@@ -45,15 +49,10 @@ function dropped(
   corner: Corner,
   temperature: number,
   dropHeight: number,
-  trace: number,
+  options: { readonly parts: number; readonly tolerance: number },
 ): CornerOutcome {
   try {
-    return moveCorner(
-      shock,
-      corner,
-      { kind: 'landing', dropHeight },
-      { duration: followed, parts: trace, tolerance: 1e-5 },
-    );
+    return moveCorner(shock, corner, { kind: 'landing', dropHeight }, { duration: followed, ...options });
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     if (error.field === 'springRate') throw tooWeak(build);
@@ -96,10 +95,13 @@ export function landedAtEnds(build: Build, temperature: number, dropHeight: numb
 
 const highestSearched = 1;
 const halvings = 6;
+/** The height is found to a hundredth, so that travel to 1e-4 is enough. */
+const searchedTo = 1e-3;
 
 /** Lowest drop from which the bump stop is touched [m], to a hundredth of the range; undefined where none up to a metre does it. */
 export function bottomingHeight(build: Build, temperature: number): number | undefined {
-  const touches = (height: number) => landedOrLocked(build, temperature, height)?.bottoms ?? true;
+  const touches = (height: number) =>
+    landedOrLocked(build, temperature, height, 'likely', {}, 0, searchedTo)?.bottoms ?? true;
   if (!touches(highestSearched)) return undefined;
   let [low, high] = [0, highestSearched];
   for (let step = 0; step < halvings; step++) {
