@@ -7,9 +7,12 @@ import { packedText, unpack } from '../../lib/page/html/packed-text.js';
 const unpacked = (text: string): Uint8Array =>
   Uint8Array.from(runInNewContext(`(${unpack})(${JSON.stringify(text)})`) as Uint8Array);
 
-/** Bytes of bits, written as noughts and ones; blanks are for the reader. */
-const ofBits = (bits: string): Uint8Array =>
-  Uint8Array.from(bits.replaceAll(' ', '').match(/.{8}/gu) ?? [], (byte) => Number.parseInt(byte, 2));
+/** Bytes of bits, written as noughts and ones and filled with noughts; blanks are for the reader. */
+const ofBits = (bits: string): Uint8Array => {
+  const whole = bits.replaceAll(' ', '');
+  const filled = whole.padEnd(8 * Math.ceil(whole.length / 8), '0');
+  return Uint8Array.from(filled.match(/.{8}/gu) ?? [], (byte) => Number.parseInt(byte, 2));
+};
 
 describe('bytes as text in a page', () => {
   it('come back as they were, whatever they are', () => {
@@ -30,19 +33,17 @@ describe('bytes as text in a page', () => {
     // Worked by hand. One byte: tab, line feed, space, `;`, `=` in the place of `<`, `~`.
     const one = ofBits('0000000 0000001 0000010 0011101 0011110 1011111 0000000 0000000');
     expect(packedText(one)).toBe('0\t\n ;=~\t\t');
-    // Two bytes: the first, U+00C0, and the last, U+07FF. 26 bits, and six more make a byte whole, with a bit of the next character.
-    expect(packedText(ofBits('1100000 000000 1111100 111111 0000010'.padEnd(40, '0')))).toBe(
-      '0\u00C0\u07FF \t',
-    );
+    // Two bytes: the first, U+00C0, and the last, U+07FF. With the seven of the space these are 33 bits; seven noughts fill the fifth byte and make a tab.
+    expect(packedText(ofBits('1100000 000000 1111100 111111 0000010'))).toBe('0\u00C0\u07FF \t');
     // Three bytes: the first, U+1000, and the last, U+CFFF.
     const three = `1111101${'0'.repeat(14)} 1111111${'1'.repeat(14)}`.replaceAll(' ', '').padEnd(48, '0');
     expect(packedText(ofBits(three))).toBe('0\u1000\uCFFF\t');
   });
 
   it('say how many bytes only fill the last character', () => {
-    // Eight ones are seven and one more, with thirteen that fill: one whole byte of them. Two bits of the second character are 11 of 1100000.
+    // Eight ones are seven and one more, with thirteen that fill: one whole byte of them. In the second case 1 and six noughts are 64, which is 34 after `=`.
     expect(packedText(ofBits('11111111'))).toBe(`1${String.fromCharCode(0x1000 + 2 * 0x4000 + 0x2000)}`);
-    expect(packedText(ofBits('0000000 1'))).toBe('0\tb');
+    expect(packedText(ofBits('0000000 1'))).toBe('0\t_');
   });
 
   it('can neither end a script nor be changed on the way, and are all characters that HTML admits', () => {
