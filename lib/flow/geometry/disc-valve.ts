@@ -21,7 +21,7 @@ export interface DiscValve {
   readonly elasticModulus: number;
   /** Poisson's ratio, 0 to 0.49; metals about 0.3. */
   readonly poissonRatio: number;
-  /** How far the seat bends the disc at the holes before it lifts [m], 0 to 0.001. */
+  /** How far the seat bends the disc at the holes before it lifts [m], 0 to 0.001 and to its thickness. */
   readonly preload: number;
   /** Lift at which a stop holds the disc [m], 1e-6 to 0.1; without it nothing does. */
   readonly largestLift?: number;

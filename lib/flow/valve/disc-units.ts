@@ -117,7 +117,8 @@ export function requireDiscSizes(disc: FilmDisc, field: string): void {
   requireWithin(disc.elasticModulus, 1e6, 1e13, `${field}.elasticModulus`, 'Pa');
   requireWithin(disc.poissonRatio, 0, 0.49, `${field}.poissonRatio`, '');
   requireNotNegative(disc.preload, `${field}.preload`, 'm');
-  requireWithin(disc.preload, 0, 0.001, `${field}.preload`, 'm');
+  // Bent further, a disc leaves what its law was solved for.
+  requireWithin(disc.preload, 0, Math.min(0.001, disc.thickness), `${field}.preload`, 'm');
   if (disc.largestLift !== undefined) requirePositive(disc.largestLift, `${field}.largestLift`, 'm');
   if (disc.largestLift !== undefined) requireWithin(disc.largestLift, 1e-6, 0.1, `${field}.largestLift`, 'm');
 }

@@ -1,3 +1,4 @@
+import { refuse } from '../../base/checks.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import { monotoneRoot } from '../../numeric/monotone-root.js';
 import type { DiscValve } from '../geometry/disc-valve.js';
@@ -114,6 +115,14 @@ export function valvePath(
   const flowUnit = viscousFlowUnit / (fluid.density * fluid.kinematicViscosity);
   const least = leastOpenLift(evaluate, curve.firstLift * liftUnit, curve.lastLift * liftUnit);
   const leastOpenDrop = least === 0 ? openingPressure : evaluate(least).drop;
+  if (!(leastOpenDrop <= openingPressure)) {
+    refuse(
+      valve.preload,
+      'valve.preload',
+      'm',
+      `smaller: nothing below ${(openingPressure / 1e5).toFixed(0)} bar lifts this disc, and how far it opens then is not known; accepted is a preload`,
+    );
+  }
   const nearDrop = openingByDrop(
     evaluate,
     Math.max(curve.firstLift * liftUnit, least),

@@ -40,7 +40,7 @@ export const valveSchema = z.pipe(
         numberField({ from: 0, to: 0.49 }, { description: "Poisson's ratio.", default: 0.3 }),
       ),
       preload: z.optional(
-        size('0 mm', '3 mm', '0.05 mm', 'How far its seat bends it at the holes; by default not at all'),
+        size('0 mm', '1 mm', '0.05 mm', 'How far its seat bends it at the holes; by default not at all'),
       ),
       'largest-lift': z.optional(size('0.01 mm', '5 mm', '0.5 mm', 'Lift at which a stop holds it')),
     },
