@@ -60,7 +60,7 @@ describe('decision notebooks on the demo parts', () => {
       });
       expect(warnings).toEqual([]);
       // What a page pays for the physics and the plan, beside the drawing.
-      expect(outputFiles[0]?.contents.length).toBeLessThan(153_000);
+      expect(outputFiles[0]?.contents.length).toBeLessThan(156_000);
     });
   }
 

@@ -20,10 +20,10 @@ async function bundle(names: string): Promise<string> {
   return result.outputFiles[0]?.text ?? '';
 }
 
-it('reading runs where there is no Node and no eval, in at most 281 kB', async () => {
+it('reading runs where there is no Node and no eval, in at most 282.5 kB', async () => {
   const code = await bundle('readParts, PartsFileError');
   // yaml is 100 kB of it, with the writer that a changed file will need; the laws that decide whether parts fit, 30 kB, are in every page anyway.
-  expect(code.length).toBeLessThanOrEqual(281_000);
+  expect(code.length).toBeLessThanOrEqual(282_500);
   // A page with a strict content security policy forbids making code from text.
   const page = vm.createContext(
     { TextEncoder, smallFile },
