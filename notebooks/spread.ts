@@ -6,6 +6,7 @@ import { createOil } from '../lib/fluid/oil/oil.js';
 import { defineNotebook, integer, onePart, type Page } from '../lib/page/index.js';
 import { assembleShock } from '../lib/parts/assembly/assembled-shock.js';
 import { forceAssumptionsWithGas, forceSources, oilSources } from './base/basis.js';
+import { millilitres } from './base/bench-wording.js';
 import { oilTemperature } from './base/day.js';
 import { fastSpeed, middleSpeed, slowSpeed } from './base/shaft-speeds.js';
 import { type LengthTolerances, labelOff, lengthTolerances, temperatureOff } from './base/tolerances.js';
@@ -47,6 +48,13 @@ export const notebook = defineNotebook({
     const { lengths, fromFile } = lengthTolerances(parts);
     const fillOff = parts.tolerances?.gasVolume;
     const { assumptions, closed, damper } = assembleShock(build);
+    const gasVolume = damper.gas.rooms[0]?.volume ?? 0;
+    if (fillOff !== undefined && fillOff >= gasVolume)
+      throw new InputError({
+        field: 'gas-volume',
+        value: millilitres(fillOff),
+        accepted: `in tolerances, below the ${millilitres(gasVolume)} of gas that ${build.name} is closed with`,
+      });
     const tolerances = deviations(lengths, {
       viscosity: values.label,
       temperature: values.temperatureOff,

@@ -192,3 +192,16 @@ describe('spread on other files', () => {
     );
   });
 });
+
+test('a syringe that may miss all of the gas is refused by its key, before a force comes out as no number', () => {
+  const [build] = readParts(demo).builds;
+  if (build === undefined) throw new Error('no build');
+  const { gas } = assembleShock(build).damper;
+  const millilitres = 1e6 * (gas.rooms[0]?.volume ?? 0);
+  const off = (volume: number) => demo.replace(/gas-volume: [^,}\n]*/u, `gas-volume: ${volume} ml`);
+  expect(off(0.123)).toContain('gas-volume: 0.123 ml');
+  expect(() => pageOf(off(1.01 * millilitres))).toThrow(
+    /^gas-volume must be in tolerances, below the [\d.]+ ml of gas that buggy front is closed with, got [\d.]+ ml$/u,
+  );
+  expect(pageOf(off(0.5 * millilitres)).answer).not.toContain('NaN');
+});

@@ -11,7 +11,8 @@ const example = /```ts\n(?<code>[\s\S]*?)```(?:(?!```)[\s\S])*?```text\n(?<outpu
 
 function printed(code: string): string {
   const folder = mkdtempSync(join(tmpdir(), 'dashpot-example-'));
-  const file = join(folder, 'example.ts');
+  // Modules whatever package.json is near: examples wait at their top.
+  const file = join(folder, 'example.mts');
   const entry = (name: string) => join(root, 'lib', name, 'index.ts');
   writeFileSync(
     file,

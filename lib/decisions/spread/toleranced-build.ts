@@ -1,4 +1,4 @@
-import { requirePositive, requireWithin } from '../../base/checks.js';
+import { refuse, requirePositive, requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
 import { listOf, madeWith, optional, record, type Shape } from '../../base/shape.js';
 import type { Damper } from '../../damper/damper.js';
@@ -123,5 +123,16 @@ export function toleranceInputs(tolerances: Tolerances): readonly ToleranceName[
 export function deviatedGas(gas: Gas, volume: number): Gas {
   const [first, ...others] = gas.rooms;
   if (volume === 0 || first === undefined) return gas;
+  if (!(first.volume + volume > 0)) {
+    refuse(
+      -volume,
+      'tolerances.gasVolume',
+      'm³',
+      `below the gas of ${first.volume} m³, so that some is left`,
+      {
+        below: first.volume,
+      },
+    );
+  }
   return { ...gas, rooms: [{ ...first, volume: first.volume + volume }, ...others] };
 }

@@ -142,7 +142,7 @@ function tableCycle({ times, travels }: TableStroke, travelOfShock: number): Cyc
         field: `stroke.travels[${i}]`,
         value: travel,
         unit: 'm',
-        accepted: `reached without a jump: at most ${highestSpeed} m/s, here ${Math.abs(speed)} m/s, in`,
+        accepted: `reached without a jump (${Math.abs(speed)} m/s here, where ${highestSpeed} m/s may be), in`,
       });
     }
   });
