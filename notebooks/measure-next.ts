@@ -29,7 +29,7 @@ function caseToImprove(parts: Parts, which: number): MeasuredShockCase {
 /** What to do, how long it takes, and what is left of the doubt. */
 function answerOf(
   name: string,
-  { next, now, enough, singles }: Advice,
+  { next, now, enough, singles, pairs }: Advice,
   total: (doubt: number) => number,
   speed: number,
 ): string {
@@ -37,7 +37,15 @@ function answerOf(
   const best = singles[0] ?? next;
   if (enough)
     return `Enough: ${doubt} is ${finePercent(total(now))}, and the best further reading, ${best.names[0]}, would leave ${finePercent(total(best.after))}.`;
-  return `Next, ${next.names[0]}, ${next.minutes} minutes: ${doubt} falls from ${finePercent(total(now))} to ${finePercent(total(next.after))}.`;
+  const [first = ''] = next.names;
+  // Often one reading tells little until another parts friction from damping.
+  const pair = pairs.find(({ names }) => names.includes(first));
+  const second = pair?.names.find((one) => one !== first);
+  const then =
+    pair === undefined || second === undefined
+      ? ''
+      : `, and to ${finePercent(total(pair.after))} once you also ${second}`;
+  return `Next, ${first}, ${next.minutes} minutes: ${doubt} falls from ${finePercent(total(now))} to ${finePercent(total(next.after))}${then}.`;
 }
 
 /** What brings nothing, which is not obvious: the same weight again by a better clock. */

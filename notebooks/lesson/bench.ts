@@ -1,6 +1,7 @@
 import type { DamperModel } from '../../lib/damper/damper-model.js';
 import type { Piston } from '../../lib/flow/geometry/piston.js';
 import type { Build } from '../../lib/parts/index.js';
+import { formatQuantity } from '../../lib/units/quantity-text.js';
 import { modelsOf, requireGoesTogether } from '../base/chosen-shock.js';
 import { pointAt } from '../base/oil-forces.js';
 
@@ -34,7 +35,10 @@ export function bench(name: string, build: Build, change: Change): Bench {
     eccentricity,
     holes: [{ count: holeCount, diameter: holeDiameter }],
   };
-  const changed = { ...build, piston: { name: build.piston.name, piston: plain } };
+  const size = formatQuantity(holeDiameter, 'length', 'mm', 3);
+  // Its own name would tell the holes that it has no longer.
+  const called = `${holesText(holeCount)} of ${size} in ${build.shock.name}`;
+  const changed = { ...build, name: called, piston: { name: build.piston.name, piston: plain } };
   requireGoesTogether(changed);
   return { name, build: changed, model: modelsOf(changed, temperature).model, holeCount, holeDiameter };
 }

@@ -134,6 +134,20 @@ describe('measure next', () => {
     expect(answer).toMatch(/^Enough: the doubt .* is 2[01] %/u);
   });
 
+  test('a reading that tells little by itself is named with the one that makes it tell', () => {
+    const first = pageOf(measureNext, files.smallest);
+    const [before = 0, alone = 0, both = 0] = numbersIn(
+      first.answer,
+      /falls from ([\d.]+) % to ([\d.]+) %, and to ([\d.]+) % once you also push the shaft on a scale/u,
+    );
+    expect(alone).toBeGreaterThan(0.8 * before);
+    expect(both).toBeLessThan(alone / 2);
+    const pairs = tableOf(first, 'next-pairs').rows.filter(([names]) =>
+      String(names).includes('film 100 g at 240'),
+    );
+    expect(Math.min(...pairs.map(([, , left]) => 100 * Number(left)))).toBeCloseTo(both, 1);
+  });
+
   test('before any reading it says where to begin', () => {
     expect(pageOf(measureNext, files.smallest).answer).toMatch(/^Next, .* minutes: the doubt of the force/u);
   });
