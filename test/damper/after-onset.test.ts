@@ -5,81 +5,11 @@ import { forceWithCavity } from '../../lib/damper/cavity-force.js';
 import type { Damper } from '../../lib/damper/damper.js';
 import { damperForce } from '../../lib/damper/damper-force.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
-import { fastestRebound, landingShaftSpeed } from '../../lib/damper/driven-speed.js';
 import { forceAfterTravel, forcesAlongTravel } from '../../lib/damper/force-after-travel.js';
 import { sealedGas } from '../../lib/gas/gas.js';
 import { gasPressure } from '../../lib/gas/gas-state.js';
-import { benchStroke } from '../../lib/motion/bench/bench-stroke.js';
-import { movingShock } from '../../lib/motion/shock/bind-moving-shock.js';
 import { anyDamper, anyFluid } from '../laws/arbitraries.js';
-
-const noSeal = { kineticForce: 0, breakawayForce: 0 };
-const thin = { bore: 12e-3, shaftDiameter: 3e-3, seal: noSeal };
-/** Invented builds of our own, with the silicone at 20 °C: 350 and 450 mm²/s bottles by Barry's law. */
-const front = (polytropicExponent: number): Damper => ({
-  ...thin,
-  stroke: 24e-3,
-  piston: { diameter: 11.94e-3, thickness: 2.5e-3, holes: [{ count: 2, diameter: 1.7e-3 }], eccentricity: 0 },
-  gas: sealedGas({ volume: 0.9e-6, polytropicExponent }),
-});
-const rear = (polytropicExponent: number): Damper => ({
-  ...thin,
-  stroke: 30e-3,
-  piston: { diameter: 11.94e-3, thickness: 2e-3, holes: [{ count: 4, diameter: 1.3e-3 }], eccentricity: 0 },
-  gas: sealedGas({ volume: 1.1e-6, polytropicExponent }),
-});
-const big = (polytropicExponent: number): Damper => ({
-  bore: 16e-3,
-  shaftDiameter: 3.5e-3,
-  seal: noSeal,
-  stroke: 34e-3,
-  piston: { diameter: 15.95e-3, thickness: 3e-3, holes: [{ count: 8, diameter: 1.4e-3 }], eccentricity: 0 },
-  gas: sealedGas({ volume: 2.4e-6, polytropicExponent }),
-});
-/** 350 mm²/s at 25 °C by Barry: factor 1.1057 at 20 °C; Tait density. */
-const oil = { kinematicViscosity: 350e-6 * 1.10575, density: 974.2 };
-/** Walther line through 594 and 408 mm²/s at 10 and 30 °C: 490 at 20 °C. */
-const thicker = { kinematicViscosity: 490e-6, density: 974.2 };
-
-describe('force after a travel at 1 m/s from 8 mm in, against two independent programs (C with CVODE, Python with SciPy)', () => {
-  test.each([
-    ['front', front, oil, 1.4, 4, 23.9],
-    ['front', front, oil, 1.0, 4, 19.9],
-    ['front', front, oil, 1.4, 8, 50.9],
-    ['front', front, oil, 1.0, 8, 39.1],
-    // One program only.
-    ['rear', rear, oil, 1.4, 8, 37],
-    ['rear', rear, oil, 1.0, 8, 29],
-    ['big front', big, thicker, 1.4, 8, 53],
-    ['big front', big, thicker, 1.0, 8, 43],
-  ] as const)('%s, exponent %d', (_, shock, fluid, exponent, millimetres, expected) => {
-    const model = damperModel(shock(exponent), fluid);
-    const { force } = forceAfterTravel(model, { speed: 1, position: 8e-3 }, millimetres * 1e-3);
-    expect(Math.abs(force / expected - 1)).toBeLessThan(0.02);
-  });
-});
-
-describe('a bump of 10 mm from 8 mm in, its travel a sin² of which the steepest is 1 m/s', () => {
-  // One independent program (Python with SciPy), seals left out, exponent 1.4; printed to whole newtons.
-  test.each([
-    ['front', front, oil, 45],
-    ['rear', rear, oil, 35],
-    ['big front', big, thicker, 51],
-  ] as const)('%s', (_, shock, fluid, expected) => {
-    const damper = shock(1.4);
-    const { bore, shaftDiameter, stroke } = damper;
-    const moving = movingShock(damperModel(damper, fluid), {
-      volume: (Math.PI / 4) * bore ** 2 * (stroke + 6e-3),
-      farVolume: (Math.PI / 4) * (bore ** 2 - shaftDiameter ** 2) * 4e-3,
-      bulkModulus: 3e9,
-    });
-    const [height, steps] = [10e-3, 200];
-    const times = Array.from({ length: steps + 1 }, (_point, index) => (Math.PI * height * index) / steps);
-    const travels = times.map((time) => 8e-3 + height * Math.sin(time / height) ** 2);
-    const { largestForce } = benchStroke(moving, { kind: 'table', times, travels });
-    expect(Math.abs(largestForce.value - expected)).toBeLessThan(0.5);
-  });
-});
+import { front, noSeal, oil } from './three-builds.js';
 
 describe('force after the onset', () => {
   const model = damperModel(front(1.4), oil);
@@ -235,34 +165,6 @@ describe('force after the onset', () => {
     expect(() => forceWithCavity(model, { speed: 1, position: 0 }, -1e-9)).toThrow(
       'cavityVolume must be 0 or more m³',
     );
-  });
-});
-
-describe('speeds that happen', () => {
-  const model = damperModel({ ...front(1.4), seal: { kineticForce: 0.2, breakawayForce: 0.3 } }, oil);
-
-  test('rebound goes as fast as damping and seals equal the spring and the gas', () => {
-    // 0.6 N/mm, 20 mm in.
-    const speed = fastestRebound(model, { force: 12, position: 20e-3 });
-    const { dampingForce, gasForce } = damperForce(model, { speed, position: 20e-3 });
-    expect(speed).toBeLessThan(-0.1);
-    expect(speed).toBeGreaterThan(-0.6);
-    expect(-dampingForce + 0.2).toBeCloseTo(12 + gasForce, 6);
-  });
-
-  test('a stronger spring drives it faster, a thicker oil slower, and friction can hold it', () => {
-    const at = (force: number) => fastestRebound(model, { force, position: 0 });
-    expect(at(15)).toBeLessThan(at(12));
-    const thick = damperModel(model.damper, { ...oil, kinematicViscosity: 1e-3 });
-    expect(fastestRebound(thick, { force: 12, position: 0 })).toBeGreaterThan(at(12));
-    expect(at(0.1)).toBe(0);
-    expect(at(-5)).toBe(0);
-  });
-
-  test('a drop of 0.3 m at 0.7 mm of shaft for each mm of wheel: 0.7 √(2 · 9.80665 · 0.3) m/s', () => {
-    expect(landingShaftSpeed(0.3, 0.7)).toBeCloseTo(1.698, 3);
-    expect(() => landingShaftSpeed(4, 0.7)).toThrow('height must be 0 to 3 m');
-    expect(() => landingShaftSpeed(0.3, 0)).toThrow('motionRatio must be greater than 0');
   });
 });
 
