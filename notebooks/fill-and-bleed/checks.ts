@@ -74,9 +74,9 @@ function stokesCheck(built: BuiltShock, temperature: number): readonly Block[] {
   const wait = waitingTime(radius, length, riseSpeedIn(built, temperature));
   const stokes = (4.5 * kinematicViscosity * length) / (standardGravity * radius ** 2);
   const walls = 2.2 * ((2 * radius) / bore);
-  // Oseen: inertia of the oil adds 3/16 of the Reynolds number to the drag; beyond a tenth Stokes is not asked.
+  // Oseen: inertia of the oil adds 3/16 of the Reynolds number to the drag. Above 0.03 the drag of Schiller & Naumann lies more than 1 % above that, and Stokes is not asked.
   const reynolds = (2 * radius * (length / stokes)) / kinematicViscosity;
-  if (reynolds > 0.1) return [];
+  if (reynolds > 0.03) return [];
   return [
     {
       kind: 'check',

@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import type { Damper } from '../../lib/damper/damper.js';
+import { forceDraws } from '../../lib/decisions/spread/force-spread.js';
 import { sharpHoleLaw } from '../../lib/flow/hole/sharp-hole.js';
 import { bindPistonFlow, pistonFlow } from '../../lib/flow/piston/piston-flow.js';
 import { discsBetween } from '../../lib/flow/valve/disc-between.js';
-import type { DiscValve, Piston } from '../../lib/index.js';
+import { createOil, type DiscValve, type Piston, sealedGas } from '../../lib/index.js';
 
 const bore = 0.012;
 const fluid = { density: 970, kinematicViscosity: 3e-4 };
@@ -57,5 +59,33 @@ describe('discs over holes that are nearly alike, tabled at steps of 3 % of the 
   test('beside a step as wide as the hole the disc has its own table', () => {
     const own = pistonFlow(piston(1.5e-3), bore, fluid).flow(2e6);
     expect(bindPistonFlow(piston(1.5e-3), bore, fluid, sharpHoleLaw, discsBetween(2e-3)).flow(2e6)).toBe(own);
+  });
+
+  test('a tolerance too small to be a step leaves all builds alike, and each force a number', () => {
+    const damper: Damper = {
+      bore,
+      shaftDiameter: 0.003,
+      stroke: 0.028,
+      piston: piston(1.5e-3),
+      gas: sealedGas({ volume: 1e-6 }),
+      seal: { kineticForce: 0, breakawayForce: 0 },
+    };
+    const point = { temperature: 298.15, kinematicViscosity: 3e-4 };
+    const build = {
+      damper,
+      oil: createOil({ base: 'silicone', viscosity: { kind: 'silicone', point } }),
+      temperature: 293.15,
+      position: 0.014,
+      speeds: [0.3, -0.3],
+    };
+    const drawing = { count: 8, seed: 1, sampling: 'random' } as const;
+    const draws = (halfWidth: number) =>
+      forceDraws({ ...build, tolerances: { holeDiameter: { kind: 'uniform', halfWidth } } }, drawing);
+    const [pushed = Number.NaN, pulled = Number.NaN] = draws(1e-315);
+    expect(pushed).toBeGreaterThan(0);
+    expect(pulled).toBeLessThan(0);
+    for (const [index, force] of draws(1e-315).entries())
+      expect(force / (index % 2 === 0 ? pushed : pulled)).toBeCloseTo(1, 9);
+    expect((draws(1e-12)[0] ?? 0) / pushed).toBeCloseTo(1, 5);
   });
 });

@@ -69,14 +69,17 @@ function deviatedFluid(oil: Oil, temperature: number, label: number): FluidState
 /** Share of the widest deviation, and of the hole, at which discs over deviated holes are tabled. */
 const tabledShare = 1 / 4;
 const tabledPart = 0.03;
+/** Steps below this share of the hole are no steps in double precision any more. */
+const leastPart = 1e-6;
 
 /** Binds discs over holes that are off by different amounts, without a table of its own for each hole. */
 function discBinder(damper: Damper, { holeDiameter, holeTaper }: Tolerances): DiscBinder {
   const widest =
     deviationAt(holeDiameter ?? { kind: 'exact' }, 1) + deviationAt(holeTaper ?? { kind: 'exact' }, 1) / 2;
   const narrowest = Math.min(...damper.piston.holes.map(({ diameter }) => diameter));
-  const step = Math.min(tabledShare * widest, tabledPart * narrowest);
-  return step > 0 ? discsBetween(step) : boundDisc;
+  if (widest === 0) return boundDisc;
+  const step = Math.max(Math.min(tabledShare * widest, tabledPart * narrowest), leastPart * narrowest);
+  return discsBetween(step);
 }
 
 /**
