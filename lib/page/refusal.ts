@@ -16,6 +16,11 @@ const keys: readonly (readonly [field: RegExp, key: string, accepted: string])[]
     'liquid enough, and not too thin, at every temperature that the page looks at: the cold and the hot end of the day, and what points or index say of the oil there',
   ],
   [
+    /^valve|\.valves/u,
+    'valves',
+    'discs of a piston that open at less pressure: thinner, or with less preload',
+  ],
+  [
     /iameter|bore|holes|shape|thickness|gap/u,
     'pistons',
     'of sizes that stay possible when each is off by its tolerance: smaller tolerances, or other holes',

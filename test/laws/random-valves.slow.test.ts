@@ -40,7 +40,7 @@ function modelOrRefused(damper: Damper, fluid: FluidState): DamperModel | undefi
     return damperModel(damper, fluid);
   } catch (error) {
     const [, bars] =
-      /^valve\.preload must be smaller: nothing below (\d+) bar/u.exec((error as Error).message) ?? [];
+      /^valve\.preload must be smaller, since only (\d+) bar/u.exec((error as Error).message) ?? [];
     if (Number(bars) > 100) return undefined;
     throw error;
   }

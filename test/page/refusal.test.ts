@@ -38,6 +38,7 @@ describe('what a law refuses while a page is made', () => {
     ['temperature', '243.15 K', '', 'oils must be liquid enough'],
     ['pistonDiameter', 0.016, 'm', 'pistons must be of sizes that stay possible'],
     ['piston.holes[1].shape.shaftSideDiameter', -0.0003, 'm', 'pistons must be of sizes'],
+    ['valve.preload', 2e-4, 'm', 'valves must be discs of a piston that open at less pressure'],
     ['springRate', 600, 'N/m', 'springs must be such that spring and gas carry the corner'],
   ])('%s is told by its key', (field, value, unit, told) => {
     const run = () => runNotebook(refusing({ field, value, unit, accepted: 'less' }), files.demo, {});

@@ -100,6 +100,7 @@ describe('valves in a parts file', () => {
       { 'outer-diameter': '12.5 mm' },
       'must not be larger than the bore of 12 mm of "short 12": 0.5 mm too large',
     ],
+    [{ preload: '0.13 mm' }, 'preload: must be at most the thickness of 0.1 mm, got 0.13 mm'],
     [{ face: 'top' }, 'shaft-side or blind-side'],
   ] as const)('%j is refused', (change, message) => {
     expect(() => readParts(disc(change))).toThrow(message);

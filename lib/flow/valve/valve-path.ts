@@ -120,7 +120,7 @@ export function valvePath(
       valve.preload,
       'valve.preload',
       'm',
-      `smaller: nothing below ${(openingPressure / 1e5).toFixed(0)} bar lifts this disc, and how far it opens then is not known; accepted is a preload`,
+      `smaller, since only ${(openingPressure / 1e5).toFixed(0)} bar lift this disc and how far it opens then is not known, in`,
     );
   }
   const nearDrop = openingByDrop(

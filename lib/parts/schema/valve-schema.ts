@@ -2,6 +2,7 @@ import * as z from 'zod/mini';
 import { InputError } from '../../base/input-error.js';
 import type { DiscValve } from '../../flow/geometry/disc-valve.js';
 import type { Piston } from '../../flow/geometry/piston.js';
+import { requireDiscSizes } from '../../flow/valve/disc-units.js';
 import { requireDiscPlace } from '../../flow/valve/disc-valve.js';
 import { formatQuantity } from '../../units/index.js';
 import { choiceField, countField, numberField } from './plain-field.js';
@@ -65,9 +66,10 @@ export const valveSchema = z.pipe(
 
 const millimetres = (value: number): string => formatQuantity(value, 'length', 'mm', 4);
 
-/** Says what is wrong between a disc and the holes it covers, or nothing. */
+/** Says what is wrong with a disc, or between it and the holes it covers, or nothing. */
 export function valveFault(valve: DiscValve, piston: Piston): readonly [string, string] | undefined {
   try {
+    requireDiscSizes(valve, 'valve');
     requireDiscPlace(valve, piston, 'valve');
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
@@ -79,10 +81,12 @@ export function valveFault(valve: DiscValve, piston: Piston): readonly [string, 
 /** Says in keys and units of a parts file why a disc does not lie on its holes. */
 function placeWords({ field, value, limits }: InputError, piston: Piston): readonly [string, string] {
   const got = typeof value === 'number' ? value : Number.NaN;
-  const { above = Number.NaN, below = Number.NaN } = limits;
+  const { above = Number.NaN, below = Number.NaN, to = Number.NaN } = limits;
   switch (field) {
     case 'valve.covers':
       return ['covers', `must name one of the ${piston.holes.length} hole sizes, got ${got + 1}`];
+    case 'valve.preload':
+      return ['preload', `must be at most the thickness of ${millimetres(to)}, got ${millimetres(got)}`];
     case 'valve.outerDiameter':
       return [
         'outer-diameter',
