@@ -53,3 +53,28 @@ describe('inertia of the default hole law', () => {
     expect(Math.abs(sharp(1e-6).coefficient(1e4) / 0.611 ** -2 - 1)).toBeLessThan(0.005);
   });
 });
+
+test('a jet that leaves the wall loses its share more, by hand', () => {
+  const shares = {
+    lengthRatio: 2,
+    slow: 0,
+    exit: 1,
+    development: 1.25,
+    contraction: 1.68,
+    bubbleGrowth: 1 / 1988,
+    onset: 35.6,
+  };
+  const separation = { loss: 0.4, reynoldsNumber: 200, power: 3 };
+  const more = (reynoldsNumber: number) =>
+    inertialLoss({ ...shares, separation }).coefficient(reynoldsNumber) -
+    inertialLoss(shares).coefficient(reynoldsNumber);
+  // 0.4/(1 + (200/Re)³), times the onset F of x = Re/35.6: 200/35.6 = 5.618, F = x √((1 + 1.486 x²)/(1 − 1.24 x + 3.21 x² + 1.486 x⁴)).
+  const onset = (x: number) =>
+    x * Math.sqrt((1 + 1.486 * x ** 2) / (1 - 1.24 * x + 3.21 * x ** 2 + 1.486 * x ** 4));
+  expect(more(200)).toBeCloseTo(0.2 * onset(200 / 35.6), 12);
+  expect(more(400)).toBeCloseTo((0.4 / 1.125) * onset(400 / 35.6), 12);
+  expect(more(0.1)).toBe(0);
+  // The slope by a difference.
+  const { slope, coefficient } = inertialLoss({ ...shares, separation });
+  expect(slope(300) / ((coefficient(300.01) - coefficient(299.99)) / 0.02)).toBeCloseTo(1, 6);
+});
