@@ -13,7 +13,7 @@ import { coldestOil, hottestOil } from './base/day.js';
 import { benchCautions, fillSources } from './base/fill-basis.js';
 import { celsius } from './base/wording.js';
 import { behaviour, oilSentence } from './build-sheet/behaviour.js';
-import { lockCheck, sheetChecks } from './build-sheet/checks.js';
+import { lockCaution, sheetChecks } from './build-sheet/checks.js';
 import { deviationTable } from './build-sheet/deviations.js';
 import { heatSentences, heatTable } from './build-sheet/heat-table.js';
 import { type SheetNumbers, sheetNumbers } from './build-sheet/numbers.js';
@@ -155,7 +155,7 @@ export const notebook = defineNotebook({
     );
     const blocks: readonly Block[] = [
       ...benchCautions.map((text) => ({ kind: 'caution', text }) as const),
-      lockCheck(numbers, values),
+      ...lockCaution(numbers, values),
       { kind: 'heading', text: 'What this build does' },
       {
         kind: 'list',

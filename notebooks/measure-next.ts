@@ -141,7 +141,9 @@ export const notebook = defineNotebook({
                 ({ names: [one = ''], after: alone }) => !names.includes(one) || after <= alone * (1 + 1e-9),
               ),
             ),
-          detail: `${singles.length} readings and ${pairs.length} pairs compared. Where this fails, do not trust the order`,
+          detail: `${singles.length} readings and ${pairs.length} pairs compared`,
+          ifFailed: 'Do not trust the order',
+          consistency: true,
         },
         { kind: 'caution', text: measuringCautions },
         {

@@ -101,7 +101,9 @@ export const notebook = defineNotebook({
               ({ fit }) =>
                 fit.cost <= (causes.find(({ name: cause }) => cause === 'as planned')?.fit.cost ?? 0) + 1e-6,
             ),
-          detail: `${causes.length} causes; sum ${sum.toFixed(6)}. Where this fails, a search ended in the wrong place; do not trust the order`,
+          detail: `${causes.length} causes; sum ${sum.toFixed(6)}`,
+          ifFailed: 'A search ended in the wrong place; do not trust the order',
+          consistency: true,
         },
         { kind: 'caution', text: measuringCautions },
         {

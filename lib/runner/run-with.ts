@@ -2,14 +2,7 @@ import path from 'node:path';
 import { InputError } from '../base/input-error.js';
 import { FitError } from '../numeric/least-squares/fit-error.js';
 import { ConvergenceError } from '../numeric/root-finding.js';
-import {
-  allBlocks,
-  type IndexEntry,
-  type Notebook,
-  ParameterError,
-  pageFigures,
-  pagePassed,
-} from '../page/index.js';
+import { type IndexEntry, type Notebook, ParameterError, pagePassed } from '../page/index.js';
 import { withCourse } from '../parts/course-entry.js';
 import { withDyno } from '../parts/dyno-entry.js';
 import { PartsFileError, readParts } from '../parts/index.js';
@@ -19,7 +12,6 @@ import { fittedBuilds, useMeasured } from '../parts/use-measured.js';
 import { QuantityError } from '../units/index.js';
 import { askFirstFile } from './ask-first-file.js';
 import { loadOwnNotebook, namesFile } from './build/own-notebook.js';
-import type { RenderedNotebook } from './build/render-notebook.js';
 import type { OwnNotebook, Workshop } from './build/workshop.js';
 import { writeFiles } from './build/write-files.js';
 import { checkParts } from './command/check-parts.js';
@@ -31,6 +23,7 @@ import { requireWritable } from './command/require-writable.js';
 import { tableText } from './command/table-command.js';
 import { visibleText } from './command/visible-text.js';
 import { generalHelp, notebookHelp } from './help.js';
+import { summary } from './summary.js';
 
 /** Where a run finds and leaves things, and where it speaks. */
 export interface Surroundings {
@@ -192,15 +185,6 @@ function underItsName(file: string, taken: () => string): string {
     if (error instanceof InputError) throw new CommandError(`${file}: ${error.message}`);
     throw error;
   }
-}
-
-function summary({ page, unanswered }: RenderedNotebook): string {
-  if (unanswered !== undefined) return `not answered, since ${unanswered.message}`;
-  const figures = pageFigures(page).length;
-  const checks = allBlocks(page).filter((block) => block.kind === 'check');
-  const failed = checks.filter((check) => !check.passed).map(({ claim }) => `\n  check failed: ${claim}`);
-  const passed = `${checks.length - failed.length} of ${checks.length} checks passed`;
-  return `${figures} ${figures === 1 ? 'figure' : 'figures'}, ${passed}${failed.join('')}`;
 }
 
 function isForUser(error: unknown): error is Error {

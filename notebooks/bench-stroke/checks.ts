@@ -13,6 +13,7 @@ export function energyCheck({ cycle, result }: Stroked): Block {
     kind: 'check',
     claim: 'The area of the loop is the heat that holes, rim and seals make (energy is kept)',
     passed: off < 0.01,
-    detail: `off by ${(100 * off).toFixed(2)} %, from ${forces.length - 1} points of the loop. Where this fails, take the picture as a sketch`,
+    detail: `off by ${(100 * off).toFixed(2)} %, from ${forces.length - 1} points of the loop`,
+    ifFailed: 'Take the picture as a sketch',
   };
 }

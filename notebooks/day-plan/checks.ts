@@ -26,6 +26,7 @@ export function singleBottleCheck({ build, plan, problem }: BuildDay): Block {
     kind: 'check',
     claim: `${build.name} at ${celsius(hottest.temperature)}: the plan is no further off than the better of what a rebuild is worth and the best single bottle, tried one by one`,
     passed: hottest.mismatch <= allowed + 1e-3,
-    detail: `${percent(hottest.mismatch)} against ${percent(allowed)}. Where this fails, take the best single bottle from the page that compares oils`,
+    detail: `${percent(hottest.mismatch)} against ${percent(allowed)}`,
+    ifFailed: 'Take the best single bottle from the page that compares oils',
   };
 }

@@ -176,7 +176,8 @@ function handCheck(claim: string, byHand: number, onPage: number): CheckBlock & 
     kind: 'check',
     claim,
     passed,
-    detail: `${shown(byHand)} by hand, ${shown(onPage)} on the page; 3 % allowed${passed ? '' : '. Choose holes and a piston nearer to usual sizes: these are beyond the formula'}`,
+    detail: `${shown(byHand)} by hand, ${shown(onPage)} on the page; 3 % allowed`,
+    ifFailed: 'Choose holes and a piston nearer to usual sizes: these are beyond the formula',
   };
 }
 

@@ -147,7 +147,8 @@ export function twoWeightsExperiment(build: Build, onBench: Bench, temperature: 
         kind: 'check',
         claim: 'Two weights give the friction of both shocks back',
         passed: off.every((one) => one < allowed),
-        detail: `${byHand.map((force) => newtons(force)).join(' and ')} by hand, ${newtons(bench.friction)} and ${newtons(other.friction)} on the page; a tenth of the lighter weight, ${newtons(allowed)}, allowed: damping grows a little faster than the speed, which the formula takes for less friction. Where this fails, the shock is too quick for the formula: hang lighter weights`,
+        detail: `${byHand.map((force) => newtons(force)).join(' and ')} by hand, ${newtons(bench.friction)} and ${newtons(other.friction)} on the page; a tenth of the lighter weight, ${newtons(allowed)}, allowed: damping grows a little faster than the speed, which the formula takes for less friction`,
+        ifFailed: 'The shock is too quick for the formula: hang lighter weights',
       },
     ],
   };

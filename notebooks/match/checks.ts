@@ -35,6 +35,7 @@ export function exactCheck(
     claim: 'Of 121 oils around it, tried one by one, none comes nearer than the exact one',
     passed:
       atLimit || (best / kinematicViscosity < step * 1.0001 && kinematicViscosity / best < step * 1.0001),
-    detail: `best of those tried ${cSt(best)} where the page says ${cSt(kinematicViscosity)}, at the temperature to come. Where this fails, take the nearest bottle of the table and try it`,
+    detail: `best of those tried ${cSt(best)} where the page says ${cSt(kinematicViscosity)}, at the temperature to come`,
+    ifFailed: 'Take the nearest bottle of the table and try it',
   };
 }

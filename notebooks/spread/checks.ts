@@ -36,7 +36,8 @@ export function shareCheck(own: Cause | undefined): readonly Block[] {
       kind: 'check',
       claim: `${plainName(top.name)} alone, drilled in even steps through its tolerance, spreads the force as its share says`,
       passed: Math.abs(share - top.first) < 0.06,
-      detail: `${percent(share)} against ${percent(top.first)} of the variance in ${motionText(speed)}. Where this fails, take the order of the sizes, not the numbers`,
+      detail: `${percent(share)} against ${percent(top.first)} of the variance in ${motionText(speed)}`,
+      ifFailed: 'Take the order of the sizes, not the numbers',
     },
   ];
 }

@@ -21,5 +21,6 @@ export function heatCheck({ result, body, wind, runEnd }: Warmed, { air }: Asked
     claim: 'The heat that the strokes made is what warmed the shock and what the air took (energy is kept)',
     passed: off < 0.01,
     detail: `off by ${(100 * off).toFixed(2)} %, summed over ${runEnd} points of the run`,
+    ifFailed: 'Take the order of the curves, not the temperatures, and measure a shock after a run',
   };
 }

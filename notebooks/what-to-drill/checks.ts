@@ -20,6 +20,8 @@ export function frontChecks(search: Found, front: readonly RobustDesign[]): read
       claim: 'None of these designs is beaten by another at both speeds',
       passed: beaten.length === 0,
       detail: `${front.length - beaten.length} of ${front.length} designs`,
+      ifFailed: 'Choose by the errors of the table, not by its order',
+      consistency: true,
     },
     ...forcesAgain(search),
   ];
@@ -47,6 +49,7 @@ function forcesAgain(search: Found): readonly Block[] {
       claim: 'The whole law of the damper gives the forces that the search found',
       passed: right.length === shown.length,
       detail: `${right.length} of ${shown.length} designs, four forces each`,
+      ifFailed: 'Compare the pistons on their own page before you drill',
     },
   ];
 }

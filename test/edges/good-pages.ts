@@ -59,7 +59,14 @@ const sample: page.Page = {
       title: 'The oils',
       table: { columns: [{ label: 'Oil', unit: '' }], rows: [['thin']] },
     },
-    { kind: 'check', claim: 'It holds', passed: true, detail: '1 against 2' },
+    {
+      kind: 'check',
+      claim: 'It holds',
+      passed: true,
+      detail: '1 against 2',
+      ifFailed: 'Look again',
+      consistency: false,
+    },
   ],
   sources: ['Nobody, Journal of Nothing 1 (2000) 1.'],
 };

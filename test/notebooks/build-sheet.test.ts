@@ -82,11 +82,29 @@ describe('the sheet', () => {
     expect(front?.steps.find(({ title }) => title === 'Length')?.aim).toMatch(/Not in the parts file/u);
   });
 
-  it('fails its check where hot oil locks the shaft, and says where', () => {
+  it('warns where hot oil locks the shaft before the end of its stroke, says where, and keeps quiet where it does not', () => {
     const tight = demoWith('kind: bladder, volume: 1.0 ml', 'kind: bladder, volume: 0.2 ml');
-    const hot = pageOf(tight, { build: 'buggy rear', hottest: '60 °C' });
-    expect(pagePassed(hot)).toBe(false);
-    expect(JSON.stringify(hot)).toContain('it would lock at');
+    const cautions = (from: Parts, hottest: string) =>
+      pageOf(from, { build: 'buggy rear', hottest })
+        .blocks.flatMap((block) => (block.kind === 'caution' ? [block.text] : []))
+        .join(' ');
+    const said = /With oil at 60 °C the shaft locks ([\d.]+) mm in, before the end of its stroke of 30 mm/u;
+    // 4.74 ml of oil grow by 0.9 % for every ten kelvin of 40 (a data sheet's 0.00092 1/K, from memory) into 0.22 ml of gas under a cap closed 14 mm in; what is left is room for the shaft of 3 mm.
+    const byHand = 14 + (220 - 4740 * 0.0092 * 4) / ((Math.PI / 4) * 3 ** 2);
+    expect(Math.abs(Number(said.exec(cautions(tight, '60 °C'))?.[1]) - byHand)).toBeLessThan(1);
+    expect(cautions(tight, '40 °C')).not.toContain('locks');
+    expect(cautions(parts, '60 °C')).not.toContain('locks');
+  });
+
+  it('compares its volumes with each other and its slow damping with textbooks', () => {
+    const checks = (from: Parts) =>
+      pageOf(from, { build: 'buggy rear' }).blocks.flatMap((block) =>
+        block.kind === 'check' ? [block] : [],
+      );
+    expect(checks(parts).map(({ consistency = false, passed }) => [consistency, passed])).toEqual([
+      [true, true],
+      [false, true],
+    ]);
   });
 
   it('still makes a sheet for a shock with nothing that makes room', () => {
@@ -99,7 +117,7 @@ describe('the sheet', () => {
         .replace('closing: { shaft: 14 mm,', 'closing: { shaft: fully in,'),
     );
     const page = pageOf(locked, { build: 'buggy rear' });
-    expect(pagePassed(page)).toBe(false);
+    expect(JSON.stringify(page)).toContain('With oil at 38 °C the shaft locks');
     expect(JSON.stringify(page)).toContain('Nothing but the air left in the oil makes room under this cap');
   });
 

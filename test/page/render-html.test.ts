@@ -51,7 +51,23 @@ describe('the HTML of a page', () => {
     const failed = await renderHtml(contentOf(pageAt('60 °C')));
     expect(failed).toContain('Check failed.');
     expect(failed).toContain('1 of 1 checks failed.');
+    // What to do about it stands there only where it is needed.
+    expect(failed).toContain('Cool it.');
+    expect(html).not.toContain('Cool it.');
     expect([pagePassed(page), pagePassed(pageAt('60 °C'))]).toEqual([true, false]);
+  });
+
+  it('calls a page that was compared with itself alone consistent, not checked', async () => {
+    const inner = (temperature: string) => {
+      const one = pageAt(temperature);
+      const blocks = one.blocks.map((block) =>
+        block.kind === 'check' ? { ...block, consistency: true } : block,
+      );
+      return renderHtml(contentOf({ ...one, blocks }));
+    };
+    expect(await inner('20 °C')).toContain('✓ Consistent.');
+    expect(await inner('20 °C')).not.toContain('Check passed.');
+    expect(await inner('60 °C')).toContain('✗ Not consistent.');
   });
 
   it('gives each figure a caption and a table that is not too long', () => {

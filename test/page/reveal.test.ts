@@ -30,7 +30,7 @@ const page = (passed: boolean): Page => ({
       blocks: [
         figure('inside'),
         { kind: 'table', id: 'numbers', title: 'Numbers', table: { columns: [], rows: [] } },
-        { kind: 'check', claim: 'It falls', passed, detail: '1' },
+        { kind: 'check', claim: 'It falls', passed, detail: '1', ifFailed: 'Look again' },
       ],
     },
     figure('after'),

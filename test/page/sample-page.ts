@@ -86,6 +86,7 @@ export const notebook = defineNotebook({
           claim: 'It holds',
           passed: temperature < 330,
           detail: `${temperature} K against 330 K`,
+          ifFailed: 'Cool it.',
         },
         { kind: 'caution', text: 'Oil may be hot.' },
         { kind: 'assumptions', items: [`All of it is made up for ${oils.length} oils.`] },

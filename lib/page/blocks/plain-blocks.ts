@@ -93,7 +93,7 @@ export const tableBlockShape: Shape = {
 };
 
 /**
- * A claim that the page checks on its own numbers.
+ * A claim that the page checks: against another method or a value from outside, or, called consistency, against itself.
  *
  * @public
  */
@@ -103,6 +103,10 @@ export interface CheckBlock {
   readonly passed: boolean;
   /** The numbers compared. */
   readonly detail: string;
+  /** What the reader does where it fails; shown only then. */
+  readonly ifFailed: string;
+  /** True where the page is compared with itself alone: it is then called consistent, not checked. */
+  readonly consistency?: boolean;
 }
 
 /** Form of {@link CheckBlock}. */
@@ -111,6 +115,8 @@ export const checkBlockShape: Shape = {
   claim: someText,
   passed: flag,
   detail: someText,
+  ifFailed: someText,
+  consistency: optional(flag),
 };
 
 /**

@@ -95,9 +95,12 @@ function tableBlockHtml({ id, title, table, note }: TableBlock): Html {
   return html`<section id="${id}">${tableHtml(table, title)}${line}<div class="tools">${trusted('')}</div></section>`;
 }
 
-function checkHtml({ claim, passed, detail }: CheckBlock): Html {
-  const verdict = passed ? html`<strong>✓ Check passed.</strong>` : html`<strong>✗ Check failed.</strong>`;
-  return html`<p class="check ${passed ? 'passed' : 'failed'}">${verdict} ${prose(claim)} <span class="detail">${prose(detail)}</span></p>`;
+function checkHtml({ claim, passed, detail, ifFailed, consistency }: CheckBlock): Html {
+  const [good, bad] =
+    consistency === true ? ['Consistent.', 'Not consistent.'] : ['Check passed.', 'Check failed.'];
+  const verdict = html`<strong>${passed ? `✓ ${good}` : `✗ ${bad}`}</strong>`;
+  const numbers = passed ? detail : `${detail}. ${ifFailed}`;
+  return html`<p class="check ${passed ? 'passed' : 'failed'}">${verdict} ${prose(claim)} <span class="detail">${prose(numbers)}</span></p>`;
 }
 
 function items(texts: readonly string[]): readonly Html[] {

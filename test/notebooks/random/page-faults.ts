@@ -51,7 +51,6 @@ function refusalFaults({ parameters }: Notebook, message: string): readonly stri
 /** Claims that may well be untrue of an extreme shock, so that a failed one is what the page has to say: the shaft does lock, the textbook formula is left behind, thin oil lets weights run
  * too fast for a stopwatch and two of them. */
 const mayFail = [
-  'The shaft goes all the way in with oil at',
   'The pressure drops by hand are as far apart',
   'The viscosities are as far apart as the slow forces',
   'Slow damping is that of the textbook formulas',
