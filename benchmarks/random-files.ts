@@ -1,5 +1,6 @@
 // Runs notebooks on random accepted parts files and counts what a reader should never see: npm run bench random-files, or
 // npm run random-files -- --files 2000 --seed 20261126 --pages 3 NOTEBOOK...
+// With `--minutes` it ends after the file at which so many have passed.
 // `--pages` is how many notebooks each file meets, in turn, so that every notebook meets about as many files; without it each meets all. With `--keep FOLDER` the files of
 // faults and of pages over 5 s are written there.
 import { mkdirSync, writeFileSync } from 'node:fs';
@@ -18,6 +19,7 @@ const { values, positionals } = parseArgs({
     files: { type: 'string', default: '20' },
     seed: { type: 'string', default: '20261126' },
     pages: { type: 'string' },
+    minutes: { type: 'string' },
     keep: { type: 'string' },
   },
   allowPositionals: true,
@@ -38,8 +40,13 @@ interface Tally {
 const tallies = new Map<string, Tally>();
 const kinds = new Map<string, number>();
 const { keep } = values;
+const started = performance.now();
+const longest = 60_000 * Number(values.minutes ?? Number.POSITIVE_INFINITY);
+let run = 0;
 if (keep !== undefined) mkdirSync(keep, { recursive: true });
 for (const [place, { text, parts }] of files.entries()) {
+  if (performance.now() - started > longest) break;
+  run++;
   const turn = Array.from(
     { length: each },
     (_, index) => notebooks[(place * each + index) % notebooks.length],
@@ -79,7 +86,7 @@ const sum = (pick: (tally: Tally) => number): number =>
   [...tallies.values()].reduce((total, tally) => total + pick(tally), 0);
 const faulty = sum((tally) => tally.faulty);
 console.log(`seed             ${values.seed}`);
-console.log(`files accepted   ${files.length} of ${tried}`);
+console.log(`files accepted   ${files.length} of ${tried}, of them run ${run}`);
 console.log(
   `pages            ${sum((tally) => tally.pages)}, ${each} of each file, of them refusals ${sum((tally) => tally.refusals)}`,
 );

@@ -26,10 +26,31 @@ const keys: readonly (readonly [field: RegExp, key: string, accepted: string])[]
     'of sizes that stay possible when each is off by its tolerance: smaller tolerances, or other holes',
   ],
   [
+    /riction|^seal|^pull|[bB]reakaway|kineticForce/u,
+    'seal',
+    'a friction that the oil does not drown and that does not hold the shaft: 0 N or some tenths of a newton, as measured with a scale',
+  ],
+  [
+    /^(?:oil\.|far|oilV|shaft|stroke$|chamber|piston)/u,
+    'shocks',
+    'of sizes that leave oil on both sides of the piston over the whole stroke: another inside, oil-volume, shaft or stroke',
+  ],
+  [
+    /^(?:speeds?|fastest|slowest)(?:\[|$)/u,
+    'builds',
+    'of parts through which the oil flows at the speeds that the page looks at: larger holes, thinner oil, or lower speeds in its settings',
+  ],
+  [
     /^spring|preload|corner|mass|motionRatio/u,
     'springs',
     'such that spring and gas carry the corner within the stroke',
   ],
+];
+
+const otherwise: (typeof keys)[number] = [
+  /^/u,
+  'builds',
+  'of parts nearer to those of a small shock: a law cannot follow a size, a spring or an oil that one of them has',
 ];
 
 /** Units that a reader never writes, after a number. */
@@ -53,13 +74,9 @@ export function inKeysOfTheFile(error: unknown, parameters: Parameters): unknown
   // A law may call what it refuses like a setting: the oil's temperature at the cold end of a day.
   if (unit === '' && field in parameters && !libraryUnits.test(String(value)))
     return new InputError({ field: optionName(field), value, accepted: wanted });
-  const known = keys.find(([fields]) => fields.test(field));
-  if (known === undefined)
-    return new InputError({
-      field: 'builds',
-      value: `"${error.message}"`,
-      accepted: 'of parts nearer to those of a small shock: a law cannot follow these',
-    });
-  const [, key, accepted] = known;
-  return new InputError({ field: key, value: 'what the parts file says', accepted });
+  const [, key, accepted] = keys.find(([fields]) => fields.test(field)) ?? otherwise;
+  // What the law said is for those who mend the page.
+  return Object.assign(new InputError({ field: key, value: 'what the parts file says', accepted }), {
+    cause: error,
+  });
 }

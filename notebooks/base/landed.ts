@@ -23,6 +23,19 @@ export interface Landed {
   readonly gravities: number;
 }
 
+/** The stops give way until the piston stands at the end of its oil. In keys and units of the parts file. */
+class PastItsOil extends InputError {
+  constructor({ name, spring }: Build, dropHeight: number) {
+    const rate = spring === undefined ? '' : ` on ${formatQuantity(spring.rate, 'springRate', 'N/mm', 3)}`;
+    super({
+      field: `the corner of "${name}"`,
+      value: `a drop of ${formatQuantity(dropHeight, 'length', 'mm', 3)}${rate}`,
+      accepted:
+        'one whose stops catch it before the piston comes to the end of its oil: a lower drop, a stiffer spring, less mass or a smaller motion-ratio',
+    });
+  }
+}
+
 /** Lets a build land from a height, its shock in balance as it falls. */
 export function landed(
   build: Build,
@@ -56,6 +69,7 @@ function dropped(
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     if (error.field === 'springRate') throw tooWeak(build);
+    if (error.field === 'farVolume') throw new PastItsOil(build, dropHeight);
     if (error.field !== 'gas.capacity') throw error;
     throw new NoRoomForTheShaft(
       build,
@@ -100,8 +114,14 @@ const searchedTo = 1e-3;
 
 /** Lowest drop from which the bump stop is touched [m], to a hundredth of the range; undefined where none up to a metre does it. */
 export function bottomingHeight(build: Build, temperature: number): number | undefined {
-  const touches = (height: number) =>
-    landedOrLocked(build, temperature, height, 'likely', {}, 0, searchedTo)?.bottoms ?? true;
+  const touches = (height: number): boolean => {
+    try {
+      return landedOrLocked(build, temperature, height, 'likely', {}, 0, searchedTo)?.bottoms ?? true;
+    } catch (error) {
+      if (error instanceof PastItsOil) return true;
+      throw error;
+    }
+  };
   if (!touches(highestSearched)) return undefined;
   let [low, high] = [0, highestSearched];
   for (let step = 0; step < halvings; step++) {

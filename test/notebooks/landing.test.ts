@@ -12,6 +12,14 @@ const rowsOf = (page: ReturnType<typeof pageOf>, id: string) => {
   if (block?.kind !== 'table') throw new Error(`no table ${id}`);
   return block.table.rows;
 };
+// Invented: so heavy that a landing from high up presses the stop in until the piston has no oil before it.
+const heavy = `dashpot: 1
+oils: [{ name: thin, base: silicone, viscosity: 20 cSt }]
+pistons: [{ name: wide, diameter: 11.92 mm, thickness: 2.4 mm, holes: [{ count: 4, diameter: 2 mm }] }]
+shocks: [{ name: front, bore: 12 mm, shaft: 3 mm, stroke: 12 mm }]
+springs: [{ name: stiff, rate: 5 N/mm, free-length: 60 mm }]
+builds: [{ name: front, shock: front, piston: wide, oil: thin, spring: stiff, corner: { mass: 4 kg, motion-ratio: 1 } }]
+`;
 const travelIn = (answer: string): number => Number(/goes in ([\d.]+)/u.exec(answer)?.[1]);
 
 describe('landing', () => {
@@ -36,6 +44,16 @@ describe('landing', () => {
     expect(above.answer).toContain('and touches its bump stop');
     expect(below.answer).not.toContain('and touches its bump stop');
     expect(travelIn(above.answer)).toBeGreaterThan(travelIn(below.answer));
+  });
+
+  test('a corner that no stop catches from high up still has its answer from low down, and is refused up there in keys of the file', () => {
+    // By energy alone the stop at 10.6 mm is touched from no height: 4 kg × 9.81 m/s² × 10.6 mm = 0.41 J, the spring takes ½ × 5 N/mm × (10.6 mm)² = 0.28 J.
+    expect(pageOf(heavy, { drop: '100 mm' }).answer).toMatch(
+      /and touches its bump stop.*From about [1-3] cm it touches/su,
+    );
+    expect(() => pageOf(heavy, { drop: '1000 mm' })).toThrow(
+      /^the corner of "front" must be one whose stops catch it .* a lower drop, a stiffer spring, less mass .* got a drop of 1000 mm on 5 N\/mm$/u,
+    );
   });
 
   test('thicker oil goes in less and pushes harder; the softest comes first and is the one that the answer names', () => {

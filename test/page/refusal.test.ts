@@ -39,6 +39,10 @@ describe('what a law refuses while a page is made', () => {
     ['pistonDiameter', 0.016, 'm', 'pistons must be of sizes that stay possible'],
     ['piston.holes[1].shape.shaftSideDiameter', -0.0003, 'm', 'pistons must be of sizes'],
     ['valve.preload', 2e-4, 'm', 'valves must be discs of a piston that open at less pressure'],
+    ['friction', 2e-148, 'N', 'seal must be a friction that the oil does not drown'],
+    ['seal.kineticForce', 2e-148, 'N', 'seal must be a friction'],
+    ['farVolume', 2.3e-9, 'm³', 'shocks must be of sizes that leave oil on both sides of the piston'],
+    ['fastest', 2000, 'm/s', 'builds must be of parts through which the oil flows at the speeds'],
     ['springRate', 600, 'N/m', 'springs must be such that spring and gas carry the corner'],
   ])('%s is told by its key', (field, value, unit, told) => {
     const run = () => runNotebook(refusing({ field, value, unit, accepted: 'less' }), files.demo, {});
@@ -46,10 +50,13 @@ describe('what a law refuses while a page is made', () => {
     expect(run).not.toThrow(String(value));
   });
 
-  it('what belongs to no key is told in the words of the law', () => {
-    const problem = { field: 'somethingElse', value: 1, unit: '', accepted: 'less' };
-    expect(() => runNotebook(refusing(problem), files.demo, {})).toThrow(
-      'a law cannot follow these, got "somethingElse must be less, got 1"',
+  it('what belongs to no key is told of the builds, with what the law said behind it', () => {
+    const problem = { field: 'somethingElse', value: 1.5e-9, unit: 'm³', accepted: 'less' };
+    const run = () => runNotebook(refusing(problem), files.demo, {});
+    expect(run).toThrow(/^builds must be of parts nearer to those of a small shock: /u);
+    expect(run).not.toThrow(/somethingElse|1\.5e-9|m³/u);
+    expect(run).toThrow(
+      expect.objectContaining({ cause: expect.objectContaining({ field: 'somethingElse', value: 1.5e-9 }) }),
     );
   });
 

@@ -28,6 +28,13 @@ describe('sizes', () => {
       '17 mm',
       '19:31 pistons[0].holes[0].diameter: must be 0.1 mm to 10 mm, got "17 mm"',
     ],
+    [
+      'a friction that nothing measures',
+      'stroke: 24 mm',
+      'stroke: 24 mm\n    seal: { moving-friction: 2e-148 N }',
+      '25:30 shocks[0].seal.moving-friction: must be 0 N, or more than a billionth of 50 N, got "2e-148 N"',
+    ],
+    ['no friction', 'stroke: 24 mm', 'stroke: 24 mm\n    seal: { moving-friction: 0 N }', 'accepted'],
     ['an oil that is thick but exists', '350 cSt', '350 St', 'accepted'],
     ['the upper end of a range, in another unit', '45 mm', '30 cm', 'accepted'],
     ['the lower end of a range, in another unit', '45 mm', '0.5 cm', 'accepted'],

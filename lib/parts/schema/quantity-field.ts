@@ -17,6 +17,9 @@ export interface QuantityRange {
 /** Slack for the last digit, so that "4 cm" is within a limit of "40 mm". */
 const rounding = 1e-12;
 
+/** What is nearer to nothing than this part of the largest value is a slip of the pen or of a program: nothing measures it, and laws that divide by it fail. */
+const nothing = 1e-9;
+
 /** A quantity as text with its unit, read into SI. */
 export function quantityField(range: QuantityRange) {
   const low = parseQuantity(range.from, range.dimension);
@@ -60,6 +63,8 @@ function outside(value: number, low: number, high: number, range: QuantityRange)
   if (range.dimension === 'temperature' && value <= 0) return 'above absolute zero, −273.15 °C';
   if (range.dimension !== 'temperature' && low > 0 && value <= 0)
     return `greater than 0 ${range.from.replace(/^\S+\s*/u, '')}`;
+  if (low === 0 && value > 0 && value < nothing * high)
+    return `${range.from}, or more than a billionth of ${range.to}`;
   const inside = value >= low - rounding * Math.abs(low) && value <= high + rounding * Math.abs(high);
   return inside ? undefined : `${range.from} to ${range.to}`;
 }

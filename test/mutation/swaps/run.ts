@@ -1,10 +1,13 @@
-import { spawnSync } from 'node:child_process';
 import { readdirSync, readFileSync } from 'node:fs';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
+import { askedFor, readPages } from './asked.js';
+import { type Asker, startAsker } from './asker.js';
 import { type Fault, faultsOf } from './faults.js';
+import type { Question, Verdict } from './warm.js';
+import { wilson } from './wilson.js';
 
 // Puts small faults into files one at a time, in memory, and runs the quick tests that should see each: `npm run swaps -- NUMBER SEED PLACE...`, a place being how the
-// path of a file begins. The same seed draws the same faults. A number such as `8min` draws for so long.
+// path of a file begins. Each place is drawn and counted by itself, and the same seed draws the same faults. A number such as `8min` draws for so long at each place.
 const [count = '60', seed = '1', ...wanted] = process.argv.slice(2);
 const minutes = /^(\d+)min$/u.exec(count)?.[1];
 const [most, longest] =
@@ -12,13 +15,12 @@ const [most, longest] =
     ? [Number(count), Number.POSITIVE_INFINITY]
     : [Number.POSITIVE_INFINITY, 60_000 * Number(minutes)];
 const places = wanted.length > 0 ? wanted : ['notebooks/'];
-const files = ['lib', 'notebooks']
+const sources = ['lib', 'notebooks']
   .flatMap((folder) =>
     readdirSync(folder, { recursive: true, encoding: 'utf8' }).map((name) => `${folder}/${name}`),
   )
-  .filter((file) => file.endsWith('.ts') && places.some((place) => file.startsWith(place)))
+  .filter((file) => file.endsWith('.ts'))
   .sort();
-const faults = files.flatMap((file) => faultsOf(file, readFileSync(file, 'utf8')));
 
 /** As many as asked for, the same for a seed. */
 function drawn(all: readonly Fault[], number: number): readonly Fault[] {
@@ -36,77 +38,101 @@ function told({ file, start, end, text }: Fault): string {
   return `${file}:${line}: ${around.replaceAll(/\s+/gu, ' ')}`;
 }
 
-// The test of what pages say finds them by their folder, so that none of them leads to it.
-const readPages = 'test/notebooks/words.test.ts';
+// How long tests took without a fault [ms]: each file, and each page of the test of what pages say.
+const ofFiles = new Map<string, number>();
+const ofPages = new Map<string, number>();
 
-// A fault of the physics must be seen by the tests of its layer, a law or a published number: that something above it changed would not say which of the two is right. What
-// only the fits use is tested with them.
-const physics = [
-  'base',
-  'numeric',
-  'fluid',
-  'flow',
-  'gas',
-  'damper',
-  'fill',
-  'motion',
-  'measure',
-  'decisions',
-];
-const foundations = ['laws', 'published', 'reference', 'accuracy'];
-const besides: Readonly<Record<string, readonly string[]>> = { numeric: ['measure'] };
-const folders = readdirSync('test', { withFileTypes: true }).flatMap((entry) =>
-  entry.isDirectory() ? [entry.name] : [],
-);
-
-/** Options that leave out the tests of folders. */
-const without = (left: readonly string[]): readonly string[] => ['--exclude', `test/{${left.join(',')}}/**`];
-
-/** Whether all tests passed, those of vitest's own words. */
-function passed(fault: Fault, words: readonly string[]): boolean {
-  const options = ['--config', 'test/mutation/swaps/vitest.config.ts', '--project', 'quick'];
-  const { status } = spawnSync(
-    'node_modules/.bin/vitest',
-    [...words, ...options, '--bail', '1', '--maxWorkers', '1', '--reporter', 'dot'],
-    { env: { ...process.env, DASHPOT_FAULT: JSON.stringify(fault) }, stdio: 'ignore' },
-  );
-  return status === 0;
-}
-
-/** Whether none of the tests that are asked sees a fault: of the physics those above, of pages those that stand next to it and what the pages say. */
-function survives(fault: Fault): boolean {
-  const [layer = '', room = ''] = fault.file.replace(/\.ts$/u, '').split('/');
-  const related = (...words: readonly string[]): boolean => passed(fault, ['related', '--run', ...words]);
-  const run = (...words: readonly string[]): boolean => passed(fault, ['run', '--passWithNoTests', ...words]);
-  if (physics.includes(room)) {
-    const asked = [room, ...foundations, ...(besides[room] ?? [])];
-    return related(fault.file, ...without(folders.filter((folder) => !asked.includes(folder))));
+function remember({ durations }: Verdict): void {
+  for (const [file, name, duration] of durations) {
+    if (file === readPages) ofPages.set(name.trim().split(' ')[0] ?? '', duration);
+    else ofFiles.set(file, (ofFiles.get(file) ?? 0) + duration);
   }
-  if (layer === 'lib') return run(`test/${room}/`) && run(readPages);
-  if (room === 'base') return run(readPages) && related(fault.file, ...without(['edges', 'mutation']));
-  return run(readPages, '-t', room) && run(`test/notebooks/${room}`);
 }
 
-const start = performance.now();
-const survivors: Fault[] = [];
-let tried = 0;
-for (const fault of drawn(faults, most)) {
-  if (performance.now() - start > longest) break;
-  tried++;
-  if (!survives(fault)) continue;
-  survivors.push(fault);
-  console.log(told(fault));
+const saysOf = (pages: readonly string[]): Question['tests'] =>
+  pages.length === 0
+    ? []
+    : [{ file: readPages, names: new RegExp(`(?<![\\w-])(?:${pages.join('|')}) says`, 'u') }];
+const sorted = (names: readonly string[], durations: ReadonlyMap<string, number>): readonly string[] =>
+  names.toSorted((a, b) => (durations.get(a) ?? 0) - (durations.get(b) ?? 0));
+
+/** What is asked for a fault, run by run: the shortest tests first, since one that fails ends the run and most faults fail many; long pages by themselves, last. */
+function questionsOf({ file, text }: Fault): readonly Question['tests'][] {
+  const { files, pages } = askedFor(file);
+  const tests = sorted(files, ofFiles).map((test) => ({ file: test }));
+  const long = pages.filter((page) => (ofPages.get(page) ?? 0) > 1500);
+  const short = saysOf(pages.filter((page) => !long.includes(page)));
+  // A word of a page is read there; a formula is worked out apart from it.
+  const wordFirst = /^\p{L}+$/u.test(text) && file.startsWith('notebooks/');
+  const rest = sorted(long, ofPages).map((page) => saysOf([page]));
+  return (wordFirst ? [short, ...rest, tests] : [[...tests, ...short], ...rest]).filter(
+    (question) => question.length > 0,
+  );
 }
-const found = tried - survivors.length;
-const [low, high] = wilson(found, tried).map((part) => (100 * part).toFixed(0));
+
+const patienceFor = (tests: Question['tests']): number =>
+  120_000 +
+  20 * tests.reduce((sum, { file }) => sum + (ofFiles.get(file) ?? Math.max(0, ...ofPages.values())), 0);
+
+/** The first verdict that is not that all is well; none where a fault survives. */
+async function seen(asker: Asker, fault: Fault): Promise<Verdict | undefined> {
+  for (const tests of questionsOf(fault)) {
+    const verdict = await asker.ask({ fault, tests, bail: true }, patienceFor(tests));
+    if (verdict.failed !== undefined || verdict.endless) return verdict;
+  }
+  return undefined;
+}
+
+const asker = startAsker();
+const draws = places.map((place) => {
+  const files = sources.filter((file) => file.startsWith(place));
+  const faults = files.flatMap((file) => faultsOf(file, readFileSync(file, 'utf8')));
+  return { place, files, faults, chosen: drawn(faults, most) };
+});
+// Without a fault every test must pass.
+const touched = new Set(
+  draws.flatMap(({ files, chosen }) =>
+    most === Number.POSITIVE_INFINITY ? files : chosen.map(({ file }) => file),
+  ),
+);
+const asked = [...touched].map(askedFor);
+const unharmed = await asker.ask(
+  {
+    tests: [
+      ...[...new Set(asked.flatMap(({ files }) => files))].map((file) => ({ file })),
+      ...saysOf([...new Set(asked.flatMap(({ pages }) => pages))]),
+    ],
+    bail: false,
+  },
+  3_600_000,
+);
+if (unharmed.endless || unharmed.failed !== undefined)
+  throw new Error(`a test fails without a fault: ${unharmed.failed}`);
+remember(unharmed);
 console.log(
-  `${found} of ${tried} faults found (95 % interval ${low} to ${high} %), drawn with seed ${seed} from ${faults.length} in ${files.length} files, in ${((performance.now() - start) / 60_000).toFixed(0)} min.`,
+  `Without a fault ${unharmed.durations.length} tests pass, in ${([...ofFiles.values(), ...ofPages.values()].reduce((a, b) => a + b, 0) / 1000).toFixed(0)} s.`,
 );
 
-/** Interval of 95 % of a part that was counted: Wilson, J. Am. Stat. Assoc. 22 (1927) 209. */
-function wilson(hits: number, number: number): readonly [number, number] {
-  const squared = 1.959964 ** 2;
-  const middle = (hits + squared / 2) / (number + squared);
-  const half = Math.sqrt(squared * ((hits * (number - hits)) / number + squared / 4)) / (number + squared);
-  return [middle - half, middle + half];
+for (const { place, files, faults, chosen } of draws) {
+  const start = performance.now();
+  let tried = 0;
+  let survivors = 0;
+  for (const fault of chosen) {
+    if (performance.now() - start > longest) break;
+    const began = performance.now();
+    const { failed, endless } = (await seen(asker, fault)) ?? {};
+    tried++;
+    if (failed === undefined) survivors++;
+    const seconds = ((performance.now() - began) / 1000).toFixed(0);
+    console.log(
+      `${failed !== undefined ? 'seen' : endless ? 'NO END' : 'NOT SEEN'} ${told(fault)} (${seconds} s)`,
+    );
+    if (failed !== undefined) console.log(`    by ${failed.replaceAll(/\s+/gu, ' ').slice(0, 200)}`);
+  }
+  const found = tried - survivors;
+  const [low, high] = wilson(found, tried).map((part) => (100 * part).toFixed(0));
+  console.log(
+    `${place}: ${found} of ${tried} faults seen (95 % interval ${low} to ${high} %), drawn with seed ${seed} from ${faults.length} in ${files.length} files, in ${((performance.now() - start) / 60_000).toFixed(0)} min.`,
+  );
 }
+asker.end();

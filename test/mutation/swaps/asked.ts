@@ -1,0 +1,75 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import path from 'node:path';
+
+// A fault of the physics must be seen by the tests of its layer, a law or a published number: that something above it changed would not say which of the two is right. What
+// only the fits use is tested with them.
+const physics = [
+  'base',
+  'numeric',
+  'fluid',
+  'flow',
+  'gas',
+  'damper',
+  'fill',
+  'motion',
+  'measure',
+  'decisions',
+];
+const foundations = ['laws', 'published', 'reference', 'accuracy'];
+const besides: Readonly<Record<string, readonly string[]>> = { base: physics, numeric: ['measure'] };
+
+/** The test of what each page says; it finds the pages by their folder, so that no import leads to them. */
+export const readPages = 'test/notebooks/words.test.ts';
+
+const known = new Map<string, readonly string[]>();
+
+/** The files of this project that a file imports by name. */
+function importsOf(file: string): readonly string[] {
+  const found = known.get(file);
+  if (found !== undefined) return found;
+  const imported = [...readFileSync(file, 'utf8').matchAll(/(?:from|import) ?\(?'(\.[^']*)\.js'/gu)]
+    .map(([, place = '']) => `${path.join(path.dirname(file), place)}.ts`)
+    .filter((place) => existsSync(place));
+  known.set(file, imported);
+  return imported;
+}
+
+/** Whether imports lead from one file to another. */
+function leads(from: string, to: string): boolean {
+  const seen = new Set([from]);
+  for (const file of seen) {
+    if (file === to) return true;
+    for (const next of importsOf(file)) seen.add(next);
+  }
+  return false;
+}
+
+const tests = readdirSync('test', { recursive: true, encoding: 'utf8' })
+  .map((name) => `test/${name}`)
+  .filter((name) => /(?<!\.slow|\.browser)\.test\.ts$/u.test(name) && name !== readPages)
+  .sort();
+
+/** The quick tests that are asked for a fault in a file, those first that are likely to see it, and the pages whose words are. */
+export function askedFor(file: string): {
+  readonly files: readonly string[];
+  readonly pages: readonly string[];
+} {
+  const [layer = '', room = ''] = file.replace(/\.ts$/u, '').split('/');
+  const inFolders = (folders: readonly string[]): readonly string[] =>
+    tests.filter((test) => folders.some((folder) => test.startsWith(`test/${folder}/`)) && leads(test, file));
+  if (layer === 'lib' && physics.includes(room))
+    return { files: inFolders([room, ...foundations, ...(besides[room] ?? [])]), pages: [] };
+  const pages = readdirSync('notebooks')
+    .filter((name) => name.endsWith('.ts'))
+    .map((name) => name.slice(0, -'.ts'.length));
+  // What renders a page no page imports.
+  const told =
+    layer === 'lib' && room === 'runner' ? [] : pages.filter((page) => leads(`notebooks/${page}.ts`, file));
+  return {
+    files:
+      layer === 'lib'
+        ? tests.filter((test) => test.startsWith(`test/${room}/`))
+        : inFolders(['notebooks', 'page', 'measure']),
+    pages: told,
+  };
+}
