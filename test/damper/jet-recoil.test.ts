@@ -3,6 +3,7 @@ import { forceWithCavity } from '../../lib/damper/cavity-force.js';
 import { damperForce } from '../../lib/damper/damper-force.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import { jetRecoil } from '../../lib/damper/jet-recoil.js';
+import { jetMomentumFlow } from '../../lib/flow/hole/jet-momentum.js';
 import { area, damper, oil, withGas } from './pocket-damper.js';
 
 describe('recoil of the jets', () => {
@@ -27,6 +28,24 @@ describe('recoil of the jets', () => {
     const viscous = (970 * Math.PI * 1.3e-3 ** 2 * 5.5 * 3.5e-4 * speed) / 1.3e-3;
     expect(Math.abs(slow.jetRecoil / viscous - 1)).toBeLessThan(1e-3);
     expect(slow.jetRecoil / slow.dampingForce).toBeLessThan(0.01);
+  });
+
+  test('is that of a wider exit while the jet fills it, half way at its separation number, and of a free jet behind that', () => {
+    const jet = {
+      attachedShare: 0.4,
+      separationNumber: 1000,
+      separationPower: 4,
+      creepingShare: 0,
+      momentum: 1,
+    };
+    // Viscosity and diameter are 1, so that speed is Reynolds number; inertia has set in long before, and the momentum of a straight hole is V².
+    const part = (given: typeof jet, speed: number) => jetMomentumFlow(given, speed, 1, 1) / speed ** 2;
+    const free = { ...jet, separatedShare: 1.5 };
+    expect(part(free, 100)).toBeCloseTo(part(jet, 100), 3);
+    expect(part(free, 1000) / part({ ...jet, attachedShare: 1 }, 1000)).toBeCloseTo((0.4 + 1.5) / 2, 9);
+    expect(part(free, 1e5)).toBeCloseTo(1.5, 3);
+    expect(part(jet, 1e5)).toBeCloseTo(1, 3);
+    expect(() => part({ ...jet, separatedShare: Number.NaN } as typeof jet, 1)).toThrow('separatedShare');
   });
 
   test('asks for the speed in each path, and for no more', () => {

@@ -19,28 +19,28 @@ const slopePower = 1.487;
 const inlet = {
   /** How soon a deeper edge takes its full effect, by depth over diameter. */
   depthEffect: 25,
-  angleContraction: 0.876,
-  anglePower: -0.597,
-  chamferBubble: 0.433,
-  roundContraction: 1.786,
-  roundBubble: 17.7,
-  chamferOnset: 0.179,
-  roundOnset: 0.117,
-  chamferGrowth: 1.107,
-  chamferGrowthPower: -0.776,
-  roundGrowth: 1.271,
+  angleContraction: 1.011,
+  anglePower: -1.122,
+  chamferBubble: 0.336,
+  roundContraction: 1.851,
+  roundBubble: 20.4,
+  chamferOnset: 0.23,
+  roundOnset: 0.147,
+  chamferGrowth: 1.078,
+  chamferGrowthPower: -1.073,
+  roundGrowth: 1.205,
 } as const;
 
 const outlet = {
   /** A rounding counts as a 45° chamfer of this part of its radius, a chamfer by the power of its slope. */
-  rounding: 0.916,
-  slopePower: -0.424,
-  onset: 0.473,
+  rounding: 1.007,
+  slopePower: -0.536,
+  onset: 0.374,
   /** What it wins back while the jet follows it, less from a long hole, and when it lets go. */
-  gain: 0.406,
-  gainByLength: -0.36,
-  separationNumber: 347,
-  separationPower: 1.15,
+  gain: 0.43,
+  gainByLength: -0.247,
+  separationNumber: 314,
+  separationPower: 1.127,
 } as const;
 
 /** The mouth of an edge, over the diameter, as the jet and slow oil see it. */

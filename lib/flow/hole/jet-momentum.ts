@@ -11,6 +11,8 @@ import { sharpOnset } from './loss-shares.js';
 export interface Jet {
   /** Area of the narrowest section over that of the exit which the jet fills while it follows the wall; 1 where nothing widens. */
   readonly attachedShare: number;
+  /** What the jet carries once it has let go, in parts of what it would carry out of a straight hole; 1 by default, more for one that narrows behind the edge. */
+  readonly separatedShare?: number;
   /** Reynolds number at which a widening exit has lost half of its hold on the jet, above 0, and how suddenly. */
   readonly separationNumber: number;
   readonly separationPower: number;
@@ -73,6 +75,7 @@ export function jetMomentumFlow(
   );
   requirePositive(diameter, 'diameter', 'm');
   requirePositive(kinematicViscosity, 'kinematicViscosity', 'm²/s');
+  if (jet.separatedShare !== undefined) requireFinite(jet.separatedShare, 'separatedShare', '');
   requirePositive(jet.separationNumber, 'separationNumber', '');
   requireWithin(jet.separationPower, 0, 20, 'separationPower', '');
   return momentumOfJet(jet, speed, diameter / kinematicViscosity, kinematicViscosity / diameter);
@@ -93,17 +96,13 @@ export function momentumOfJet(
   const onset = onsetOfInertia(reynoldsNumber * perOnset);
   const { attachedShare, momentum } = jet;
   let factor = slowMomentum + (momentum - slowMomentum) * onset;
-  if (attachedShare < 1 && reynoldsNumber > 0) factor *= attachment(jet, reynoldsNumber);
+  // What a widening exit leaves of the momentum, while the jet fills it and once it has let go.
+  if (attachedShare < 1 && reynoldsNumber > 0) {
+    const { separationNumber, separationPower, separatedShare = 1 } = jet;
+    const held = (separationNumber / reynoldsNumber) ** separationPower;
+    factor *= attachedShare + (separatedShare - attachedShare) / (1 + held);
+  }
   return speed * (factor * speed + creepingDeficit * jet.creepingShare * viscousSpeed);
-}
-
-/** What a widening exit leaves of the momentum, while the jet fills it and once it has let go. */
-function attachment(
-  { attachedShare, separationNumber, separationPower }: Jet,
-  reynoldsNumber: number,
-): number {
-  const held = (separationNumber / reynoldsNumber) ** separationPower;
-  return attachedShare + (1 - attachedShare) / (1 + held);
 }
 
 /** {@link jetMomentumFlow} over the speed, as that tends to zero [m/s]. */

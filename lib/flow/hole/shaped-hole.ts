@@ -82,8 +82,7 @@ export function bindShapedHole(
 /**
  * Resistance of a hole that is not straight and sharp. Sizes are not checked here.
  *
- * Within 0.69 % of held-out solutions to Re 30, 1.3 % to Re 800 and 3.8 % where the jet has left the wall of a widening hole. Of fitted rows it misses two by more than 2 %:
- * rounded at both ends and half a diameter long at Re 800 (2.3 %), and a step that widens after a quarter of the plate at Re 80 (2 %).
+ * Within 0.65 % of held-out solutions to Re 30, 1.1 % to Re 800 and 3.8 % where the jet has left the wall of a widening hole.
  *
  * @param diameter - of the group: at the blind side of a tapered or stepped hole, width of a slot [m]
  * @param shape - its shape

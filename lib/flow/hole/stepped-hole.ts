@@ -29,16 +29,16 @@ const narrowing = {
 } as const;
 
 const widening = {
-  onset: 0.8955,
-  onsetByHeights: 0.1654,
-  bubble: -9.26,
+  onset: 0.9,
+  onsetByHeights: 0.1535,
+  bubble: -8,
   /** What the wide part wins back while the jet lands in it, by Borda and Carnot's `4 q² (1 − q²)`. */
-  recovery: 0.8098,
-  recoveryPower: 2.07,
+  recovery: 0.807,
+  recoveryPower: 2.16,
   /** Reynolds number to which half of the jets land, by the length of the wide part in heights of the step. */
-  landing: 14.92,
-  landingPower: 1.315,
-  suddenness: 1.176,
+  landing: 15.36,
+  landingPower: 1.3,
+  suddenness: 1.237,
 } as const;
 
 /** How far the jet from a widening step still fills the wide part's exit. */

@@ -9,6 +9,9 @@ import { sharpLoss } from './sharp-hole.js';
 const slopeLoss = 1.205;
 const mouthPower = -1.6;
 
+/** Momentum over `ρ V² A` of a free jet behind a sharp edge: it has narrowed to 0.611 of the hole (Kirchhoff, from memory). */
+const freeJetMomentum = 1 / 0.611;
+
 /** The oil is speeded up on its way, which keeps its profile flat, and goes on narrowing behind the hole. */
 const narrowing = {
   onset: 0.0306,
@@ -38,6 +41,11 @@ const widening = {
   separationNumber: 120.3,
   separationBySlope: -0.8053,
   suddenness: 3.427,
+  /** What the wider exit leaves of the momentum while the jet fills it; a jet off the wall is a free one. */
+  jetShare: -2.17,
+  jetSeparationNumber: 64,
+  jetSeparationBySlope: -1.13,
+  jetSuddenness: 0.92,
 } as const;
 
 /** A tapered hole, for flow in at one diameter and out at the other. */
@@ -98,9 +106,10 @@ export function taperedHole(
     },
     jet: {
       ...straightJet,
-      attachedShare: ratio ** -1.43,
-      separationNumber: 27.8 * slope ** -1.242,
-      separationPower: 2.29,
+      attachedShare: ratio ** widening.jetShare,
+      separatedShare: freeJetMomentum / straightJet.momentum,
+      separationNumber: widening.jetSeparationNumber * slope ** widening.jetSeparationBySlope,
+      separationPower: widening.jetSuddenness,
       creepingShare: ratio ** -2.99,
     },
   };
