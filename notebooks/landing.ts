@@ -10,16 +10,13 @@ import { cornerOf, motionAssumptions, motionSources } from './base/moving-build.
 import { shockAtWork } from './base/shock-at-work.js';
 import { celsius, listed } from './base/wording.js';
 import { momentumCheck } from './landing/checks.js';
-import { forceFigure, travelFigure } from './landing/figures.js';
+import { drawnParts, forceFigure, travelFigure } from './landing/figures.js';
 import { groundAnswer } from './landing/own-ground.js';
 import { landingsTable } from './landing/tables.js';
 import { bottomingSentence, courseSentences, landingSentence, softestSentence } from './landing/words.js';
 
 /** How much of a landing is drawn at work [s]. */
 const drawnTime = 0.2;
-
-/** Points of the traces that are drawn. */
-const drawnParts = 240;
 
 export const notebook = defineNotebook({
   name: 'landing',
@@ -35,7 +32,7 @@ export const notebook = defineNotebook({
   },
   run(parts, { build, drop, temperature, oils }): Page {
     const { corner, guesses } = cornerOf(build);
-    const own = landed(build, temperature, drop, 'likely', {}, 800);
+    const own = landed(build, temperature, drop, 'likely', {}, 4 * drawnParts);
     const ends = landedAtEnds(build, temperature, drop);
     const others = oils.filter(({ name }) => name !== build.oil.name);
     const tried = others.map((oil) =>

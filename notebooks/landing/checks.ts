@@ -29,7 +29,7 @@ export function momentumCheck(
     kind: 'check',
     claim: 'What tyre and gravity gave to the corner is the momentum that it has (Newton)',
     passed: off < 0.02,
-    detail: `off by ${(100 * off).toFixed(2)} % of the momentum of the drop, from 800 points of the trace`,
+    detail: `off by ${(100 * off).toFixed(2)} % of the momentum of the drop, from ${times.length - 1} points of the trace`,
     ifFailed: 'Take the picture as a sketch',
   };
 }

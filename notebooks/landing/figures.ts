@@ -6,6 +6,22 @@ import { newtons } from '../base/wording.js';
 
 const time = { label: 'Time since the wheel touched', unit: 's', dimension: 'time' } as const;
 
+/** Points of each line. A trace has as many or a whole multiple of them, so that all lines have the same times and a row of numbers is full. */
+export const drawnParts = 240;
+
+/** A line of a landing at the shared times. */
+function pointsOf(
+  times: Float64Array,
+  values: Float64Array,
+): readonly { readonly x: number; readonly y: number }[] {
+  const every = (times.length - 1) / drawnParts;
+  const whole = times.at(-1) ?? 0;
+  return Array.from({ length: drawnParts + 1 }, (_, place) => ({
+    x: (place * whole) / drawnParts,
+    y: values[place * every] ?? 0,
+  }));
+}
+
 /** Shaft travel against time, with where the bump stop begins. */
 export function travelFigure(shown: readonly Landed[], bumpStop: number): Figure {
   const [first] = shown;
@@ -17,7 +33,7 @@ export function travelFigure(shown: readonly Landed[], bumpStop: number): Figure
     y: { label: 'Shaft travel', unit: 'mm', dimension: 'length' },
     series: shown.map(({ moving, outcome }) => ({
       name: moving.build.oil.name,
-      points: Array.from(outcome.trace.times, (x, index) => ({ x, y: outcome.trace.travels[index] ?? 0 })),
+      points: pointsOf(outcome.trace.times, outcome.trace.travels),
     })),
     rules: [{ axis: 'y', value: bumpStop, label: 'bump stop' }],
   });
@@ -34,10 +50,7 @@ export function forceFigure(shown: readonly Landed[]): Figure {
     y: { label: 'Force of the shock', unit: 'N', dimension: 'force' },
     series: shown.map(({ moving, outcome }) => ({
       name: moving.build.oil.name,
-      points: Array.from(outcome.trace.times, (x, index) => ({
-        x,
-        y: outcome.trace.shockForces[index] ?? 0,
-      })),
+      points: pointsOf(outcome.trace.times, outcome.trace.shockForces),
     })),
   });
 }

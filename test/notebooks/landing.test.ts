@@ -35,6 +35,19 @@ describe('landing', () => {
     expect(Number(high)).toBeLessThan(85);
   });
 
+  test('all lines share their times, so that no row of numbers has a gap, and go as far as the sentence says', () => {
+    const page = pageOf(demo);
+    const [travel, force] = page.blocks.flatMap((one) => (one.kind === 'figure' ? [one.figure.table] : []));
+    for (const table of [travel, force]) {
+      expect(table?.columns).toHaveLength(4);
+      expect(table?.rows).toHaveLength(241);
+      for (const row of table?.rows ?? []) expect(row.every((cell) => typeof cell === 'number')).toBe(true);
+    }
+    // Drawn each 2.5 ms, a line may pass by its peak by a little.
+    const drawn = 1000 * Math.max(...(travel?.rows ?? []).map(([, own]) => Number(own)));
+    expect(Math.abs(drawn - travelIn(page.answer))).toBeLessThan(0.1);
+  });
+
   test('a higher drop goes further in and touches the stop from the height that it names', () => {
     const low = pageOf(demo, { drop: '100 mm' });
     const height = Number(/From about (\d+) cm it touches the bump stop/u.exec(low.answer)?.[1]);
