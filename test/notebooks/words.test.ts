@@ -1,8 +1,9 @@
 import { expect, test } from 'vitest';
+import { InputError } from '../../lib/base/input-error.js';
 import type { Block } from '../../lib/page/blocks/block.js';
 import type { Notebook } from '../../lib/page/index.js';
 import { withCourse } from '../../lib/parts/course-entry.js';
-import { readParts } from '../../lib/parts/index.js';
+import { type Parts, readParts } from '../../lib/parts/index.js';
 import { listNotebooks } from '../../lib/runner/build/notebook-list.js';
 import { notebook as benchStroke } from '../../notebooks/bench-stroke.js';
 import { notebook as landing } from '../../notebooks/landing.js';
@@ -47,6 +48,32 @@ function saidBy(notebook: Notebook, parts = files.demo): string {
 test.each(await listNotebooks(realNotebooks))('$name says what was read', async (notebook) => {
   await expect(saidBy(notebook)).toMatchFileSnapshot(`words/${notebook.name}.txt`);
 });
+
+// What it says beside with two other files: two cars with an odd shock, tapered and stepped holes and two bores, and the smallest that a newcomer would write. Only what it does not say
+// with the demo parts stands there, or why it has no answer.
+test.each(await listNotebooks(realNotebooks))(
+  '$name with other files says what was read',
+  async (notebook) => {
+    const usual = new Set(saidBy(notebook).split('\n'));
+    const said = (['twoCars', 'smallest'] as const).map((file) => {
+      const lines = textOrRefusal(notebook, files[file])
+        .split('\n')
+        .filter((line) => !usual.has(line));
+      return `${file}:\n${lines.join('\n')}\n`;
+    });
+    await expect(said.join('\n')).toMatchFileSnapshot(`words/others/${notebook.name}.txt`);
+  },
+);
+
+/** What a page says, or why it says nothing. */
+function textOrRefusal(notebook: Notebook, parts: Parts): string {
+  try {
+    return saidBy(notebook, parts);
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return masked(error.message);
+  }
+}
 
 /** Three seconds of an invented shake, from rest to rest, 100 rows a second. */
 const shaken = (name: string, middle: number, amplitude: number) =>

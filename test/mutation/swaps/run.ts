@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { askedFor, readPages } from './asked.js';
 import { type Asker, startAsker } from './asker.js';
@@ -38,47 +38,78 @@ function told({ file, start, end, text }: Fault): string {
   return `${file}:${line}: ${around.replaceAll(/\s+/gu, ' ')}`;
 }
 
-// How long tests took without a fault [ms]: each file, and each page of the test of what pages say.
-const ofFiles = new Map<string, number>();
-const ofPages = new Map<string, number>();
+// How long tests take [ms], as far as an earlier run knows: each file, and each page of the test of what pages say.
+const known = 'out/swaps-durations.json';
+const durations: Record<string, number> = existsSync(known) ? JSON.parse(readFileSync(known, 'utf8')) : {};
+const durationOf = (name: string): number => durations[name] ?? 1000;
 
-function remember({ durations }: Verdict): void {
-  for (const [file, name, duration] of durations) {
-    if (file === readPages) ofPages.set(name.trim().split(' ')[0] ?? '', duration);
-    else ofFiles.set(file, (ofFiles.get(file) ?? 0) + duration);
+function remember(verdict: Verdict): void {
+  const files = new Map<string, number>();
+  for (const [file, name, duration] of verdict.durations) {
+    const page = file === readPages ? name.match(/[\w-]+/u)?.[0] : undefined;
+    files.set(page ?? file, (files.get(page ?? file) ?? 0) + duration);
   }
+  for (const [name, duration] of files) durations[name] = Math.round(duration);
+  mkdirSync('out', { recursive: true });
+  writeFileSync(known, JSON.stringify(durations, undefined, 1));
 }
 
-const saysOf = (pages: readonly string[]): Question['tests'] =>
-  pages.length === 0
-    ? []
-    : [{ file: readPages, names: new RegExp(`(?<![\\w-])(?:${pages.join('|')}) says`, 'u') }];
-const sorted = (names: readonly string[], durations: ReadonlyMap<string, number>): readonly string[] =>
-  names.toSorted((a, b) => (durations.get(a) ?? 0) - (durations.get(b) ?? 0));
+const sorted = (names: readonly string[]): readonly string[] =>
+  names.toSorted((a, b) => durationOf(a) - durationOf(b));
+
+/** The tests of what pages say: with the demo parts, and with other files too where the pages themselves have the fault. */
+function saysOf(pages: readonly string[], others: boolean): Question['tests'] {
+  const names = new RegExp(`'(?:${pages.join('|')})(?:-recorded)?' ${others ? '' : 'says'}`, 'u');
+  return pages.length === 0 ? [] : [{ file: readPages, names }];
+}
 
 /** What is asked for a fault, run by run: the shortest tests first, since one that fails ends the run and most faults fail many; long pages by themselves, last. */
 function questionsOf({ file, text }: Fault): readonly Question['tests'][] {
   const { files, pages } = askedFor(file);
-  const tests = sorted(files, ofFiles).map((test) => ({ file: test }));
-  const long = pages.filter((page) => (ofPages.get(page) ?? 0) > 1500);
-  const short = saysOf(pages.filter((page) => !long.includes(page)));
-  // A word of a page is read there; a formula is worked out apart from it.
-  const wordFirst = /^\p{L}+$/u.test(text) && file.startsWith('notebooks/');
-  const rest = sorted(long, ofPages).map((page) => saysOf([page]));
-  return (wordFirst ? [short, ...rest, tests] : [[...tests, ...short], ...rest]).filter(
-    (question) => question.length > 0,
+  const inPages = file.startsWith('notebooks/');
+  const tests = sorted(files).map((test) => ({ file: test }));
+  const long = pages.filter((page) => durationOf(page) > 1500);
+  const short = saysOf(
+    pages.filter((page) => !long.includes(page)),
+    inPages,
   );
+  if (!inPages) return [[...tests, ...short]];
+  // A word of a page is read there; a formula is worked out apart from it.
+  const rest = sorted(long).map((page) => saysOf([page], true));
+  const questions = /^\p{L}+$/u.test(text) ? [short, ...rest, tests] : [[...tests, ...short], ...rest];
+  return questions.filter((question) => question.length > 0);
 }
 
 const patienceFor = (tests: Question['tests']): number =>
-  120_000 +
-  20 * tests.reduce((sum, { file }) => sum + (ofFiles.get(file) ?? Math.max(0, ...ofPages.values())), 0);
+  300_000 + 20 * tests.reduce((sum, { file }) => sum + durationOf(file), 0);
+
+/** What is known to pass without a fault. */
+const sound = new Set<string>();
+
+/** A test that fails with a fault must pass without. */
+async function confirm(asker: Asker, tests: Question['tests'], file: string | undefined): Promise<void> {
+  const failing = tests.filter((test) => file === undefined || test.file === file);
+  const name = failing.map((test) => `${test.file} ${test.names}`).join();
+  if (sound.has(name)) return;
+  const verdict = await asker.ask({ tests: failing, bail: true }, patienceFor(failing));
+  if (verdict.endless || verdict.failed !== undefined)
+    throw new Error(`a test fails without a fault: ${verdict.failed?.said}`);
+  remember(verdict);
+  sound.add(name);
+}
 
 /** The first verdict that is not that all is well; none where a fault survives. */
 async function seen(asker: Asker, fault: Fault): Promise<Verdict | undefined> {
   for (const tests of questionsOf(fault)) {
     const verdict = await asker.ask({ fault, tests, bail: true }, patienceFor(tests));
+    remember(verdict);
+    if (verdict.failed !== undefined) await confirm(asker, tests, verdict.failed.file);
     if (verdict.failed !== undefined || verdict.endless) return verdict;
+    if (
+      tests.some(({ file }) => file === readPages) &&
+      !verdict.durations.some(([file]) => file === readPages)
+    )
+      throw new Error('no page was asked');
   }
   return undefined;
 }
@@ -89,29 +120,6 @@ const draws = places.map((place) => {
   const faults = files.flatMap((file) => faultsOf(file, readFileSync(file, 'utf8')));
   return { place, files, faults, chosen: drawn(faults, most) };
 });
-// Without a fault every test must pass.
-const touched = new Set(
-  draws.flatMap(({ files, chosen }) =>
-    most === Number.POSITIVE_INFINITY ? files : chosen.map(({ file }) => file),
-  ),
-);
-const asked = [...touched].map(askedFor);
-const unharmed = await asker.ask(
-  {
-    tests: [
-      ...[...new Set(asked.flatMap(({ files }) => files))].map((file) => ({ file })),
-      ...saysOf([...new Set(asked.flatMap(({ pages }) => pages))]),
-    ],
-    bail: false,
-  },
-  3_600_000,
-);
-if (unharmed.endless || unharmed.failed !== undefined)
-  throw new Error(`a test fails without a fault: ${unharmed.failed}`);
-remember(unharmed);
-console.log(
-  `Without a fault ${unharmed.durations.length} tests pass, in ${([...ofFiles.values(), ...ofPages.values()].reduce((a, b) => a + b, 0) / 1000).toFixed(0)} s.`,
-);
 
 for (const { place, files, faults, chosen } of draws) {
   const start = performance.now();
@@ -127,7 +135,7 @@ for (const { place, files, faults, chosen } of draws) {
     console.log(
       `${failed !== undefined ? 'seen' : endless ? 'NO END' : 'NOT SEEN'} ${told(fault)} (${seconds} s)`,
     );
-    if (failed !== undefined) console.log(`    by ${failed.replaceAll(/\s+/gu, ' ').slice(0, 200)}`);
+    if (failed !== undefined) console.log(`    by ${failed.said.replaceAll(/\s+/gu, ' ').slice(0, 200)}`);
   }
   const found = tried - survivors;
   const [low, high] = wilson(found, tried).map((part) => (100 * part).toFixed(0));

@@ -16,9 +16,9 @@ export interface Question {
 export interface Verdict {
   /** Whether it was ended from outside, for want of an end. */
   readonly endless?: boolean;
-  /** The first test that failed and what it said. */
-  readonly failed?: string | undefined;
-  /** How long each test took that passed, by file and name [ms]. */
+  /** The first test that failed and what it said, and its file where it has one. */
+  readonly failed?: { readonly said: string; readonly file?: string | undefined } | undefined;
+  /** How long each test took in the files that passed, by file and name [ms]. */
   readonly durations: readonly (readonly [file: string, name: string, duration: number])[];
 }
 
@@ -66,17 +66,22 @@ async function quickTests(): Promise<Vitest> {
 }
 
 /** The first failure of a run. */
-function firstFailure(modules: readonly TestModule[], errors: readonly unknown[]): string | undefined {
+function firstFailure(modules: readonly TestModule[], errors: readonly unknown[]): Verdict['failed'] {
   for (const module of modules) {
-    for (const { message } of module.errors()) return `${module.relativeModuleId}: ${message}`;
-    for (const test of module.children.allTests('failed')) {
-      const { errors: said } = test.result();
-      return `${module.relativeModuleId}: ${test.fullName}: ${said?.[0]?.message}`;
-    }
-    if (module.state() === 'failed') return `${module.relativeModuleId}: a hook failed`;
+    const said = failureOf(module);
+    if (said !== undefined)
+      return { said: `${module.relativeModuleId}: ${said}`, file: module.relativeModuleId };
   }
   const [error] = errors;
-  return error === undefined ? undefined : String(error instanceof Error ? error.message : error);
+  return error === undefined ? undefined : { said: String(error instanceof Error ? error.message : error) };
+}
+
+function failureOf(module: TestModule): string | undefined {
+  for (const { message } of module.errors()) return message;
+  for (const test of module.children.allTests('failed')) {
+    return `${test.fullName}: ${test.result().errors?.[0]?.message}`;
+  }
+  return module.state() === 'failed' ? 'a hook failed' : undefined;
 }
 
 async function answer(vitest: Vitest, question: Question): Promise<Verdict> {
@@ -94,11 +99,13 @@ async function answer(vitest: Vitest, question: Question): Promise<Verdict> {
   const asked = testModules.filter(({ moduleId }) =>
     specifications.some((specification) => specification.moduleId === moduleId),
   );
-  const durations = asked.flatMap((module) =>
-    [...module.children.allTests('passed')].map(
-      (test) => [module.relativeModuleId, test.fullName, test.diagnostic()?.duration ?? 0] as const,
-    ),
-  );
+  const durations = asked
+    .filter((module) => module.state() === 'passed')
+    .flatMap((module) =>
+      [...module.children.allTests('passed')].map(
+        (test) => [module.relativeModuleId, test.fullName, test.diagnostic()?.duration ?? 0] as const,
+      ),
+    );
   return { failed: firstFailure(asked, unhandledErrors), durations };
 }
 
