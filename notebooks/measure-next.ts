@@ -116,7 +116,7 @@ export const notebook = defineNotebook({
           figure: dotChart({
             id: 'doubt-left',
             title: `Doubt of the force of ${name} after one more reading`,
-            alt: `Now it is ${finePercent(total(now))}; after ${singles[0]?.names[0]} it would be ${finePercent(total(singles[0]?.after ?? now))}. One standard uncertainty of the damping force at ${shaftSpeed(speed)}, the law's own ${finePercent(law)} in it.`,
+            alt: `Now it is ${finePercent(total(now))}; of what could be read next, "${singles[0]?.names[0]}" leaves the least, ${finePercent(total(singles[0]?.after ?? now))}. One standard uncertainty of the damping force at ${shaftSpeed(speed)}, the law's own ${finePercent(law)} in it.`,
             category: 'Next reading',
             categories: singles.map(({ names }) => names[0] ?? ''),
             value: { label: 'Doubt left', unit: '%', dimension: 'ratio' },
