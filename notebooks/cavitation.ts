@@ -6,8 +6,10 @@ import { forceSources, oilSources, workCautions } from './base/basis.js';
 import { coldestOil, hottestOil, oilTemperature } from './base/day.js';
 import { doubts } from './base/doubts.js';
 import { drivenAtWork } from './base/driven-at-work.js';
+import { fastSpeed } from './base/fast-speed.js';
 import { dampingPerSpeedFigure, forceFigure } from './base/force-figure.js';
-import { fastestReboundOf, fastSpeed } from './base/shaft-speeds.js';
+import { fastestReboundOf } from './base/shaft-speeds.js';
+import { speedsSentence } from './base/speed-events.js';
 import { celsius, newtons, shaftSpeed } from './base/wording.js';
 import {
   type ClosedBuild,
@@ -66,7 +68,7 @@ export const notebook = defineNotebook({
       },
     ];
     const sources = [...forceSources, ...oilSources];
-    const rest = closingBlocks(closed, temperature);
+    const rest = closingBlocks(closed, temperature, fast);
     if (direction === undefined) {
       const text =
         'Bubbles all through the oil grow where the pressure falls and shrink where it rises, on both sides of the piston. They are the cavity: the pressure sinks towards a part of that of the gas, and never to vacuum. What the page says of other shocks, an onset and a force that grows with travel, does not apply.';
@@ -149,7 +151,11 @@ function moved(
   ];
 }
 
-function closingBlocks({ build, shock, model }: ClosedBuild, temperature: number): readonly Block[] {
+function closingBlocks(
+  { build, shock, model }: ClosedBuild,
+  temperature: number,
+  fast: number,
+): readonly Block[] {
   const warnings = onsetWarnings(model, build);
   return [
     { kind: 'heading', text: 'Where to be careful' },
@@ -159,6 +165,7 @@ function closingBlocks({ build, shock, model }: ClosedBuild, temperature: number
       kind: 'assumptions',
       items: [
         `${build.name}: piston ${build.piston.name} in ${build.shock.name} with ${build.oil.name} at ${celsius(temperature)}.`,
+        speedsSentence([build], { fast }),
         'A stroke at one speed, begun with whole oil; the cavity closes again without leaving air behind.',
         'Forces are the damping of the oil alone; gas and seal friction come on top.',
         ...shock.assumptions,

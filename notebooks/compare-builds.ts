@@ -6,9 +6,11 @@ import { handChecks } from './base/by-hand.js';
 import { curveOf } from './base/chosen-shock.js';
 import { coldestOil, hottestOil, oilTemperature } from './base/day.js';
 import { dropOfWheel } from './base/drop.js';
+import { fastSpeed } from './base/fast-speed.js';
 import { dampingPerSpeedFigure, forceFigure } from './base/force-figure.js';
 import { cornerOf, motionAssumptions, motionSources } from './base/moving-build.js';
-import { fastSpeed, middleSpeed, requireRisingSpeeds, slowSpeed } from './base/shaft-speeds.js';
+import { middleSpeed, requireRisingSpeeds, slowSpeed } from './base/shaft-speeds.js';
+import { speedsSentence } from './base/speed-events.js';
 import { celsius, listed, newtons, shaftSpeed } from './base/wording.js';
 import { collarChecks } from './compare-builds/checks.js';
 import { dampingAt, sideOf, twoBuilds } from './compare-builds/sides.js';
@@ -115,6 +117,7 @@ export const notebook = defineNotebook({
         kind: 'assumptions',
         items: [
           ...new Set([
+            speedsSentence([...chosen, ...parts.builds], at),
             ...two.flatMap(({ built }) => built.assembled.assumptions),
             ...guesses,
             ...forceAssumptions,

@@ -6,12 +6,14 @@ import { type Block, defineNotebook, onePart, severalParts } from '../lib/page/i
 import { assembleShock, type Build } from '../lib/parts/index.js';
 import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
 import { handChecks } from './base/by-hand.js';
-import { chosenBuild, modelsOf, requireGoesTogether } from './base/chosen-shock.js';
+import { buildLike, chosenBuild, modelsOf, requireGoesTogether } from './base/chosen-shock.js';
 import { coldestOil, hottestOil, oilTemperature } from './base/day.js';
 import { doubts } from './base/doubts.js';
+import { fastSpeed } from './base/fast-speed.js';
 import { pointAt } from './base/oil-forces.js';
-import { fastSpeed, middleSpeed, slowSpeed } from './base/shaft-speeds.js';
+import { middleSpeed, slowSpeed } from './base/shaft-speeds.js';
 import { requireSlowBelowFast } from './base/slow-below-fast.js';
+import { eventsTable, middleEvent, speedsSentence } from './base/speed-events.js';
 import { celsius, listed } from './base/wording.js';
 import { coldToHotFigure, forceFigures } from './compare-oils/figures.js';
 import { type Conditions, type OilInShock, oilsInShock } from './compare-oils/oils.js';
@@ -51,6 +53,8 @@ export const notebook = defineNotebook({
     requireSlowBelowFast(at);
     const build = chosenBuild(parts, { ...values, oil: values.reference });
     requireGoesTogether(build);
+    const like = buildLike(parts, values);
+    const whose = like === undefined ? parts.builds : [like, ...parts.builds];
     const shown = oilsInShock(build, values.oils);
     const all = oilsInShock(build, parts.oils);
     const reference: OilInShock = { name: values.reference.name, build };
@@ -59,9 +63,10 @@ export const notebook = defineNotebook({
       ...forceFigures(shown, at).map((figure) => ({ kind: 'figure', figure }) as const),
       ...notShown(all, shown),
       { kind: 'figure', figure: coldToHotFigure(shown, at) },
-      forceTable(shown, at),
+      forceTable(shown, at, speedsSentence(whose, at)),
       dayTable(shown, at),
       speedTable(shown, at),
+      ...eventsTable(like),
       ...(cavitates(build, at) ? [{ kind: 'text', text: thickerOil } as const] : []),
       orderTable(shown),
       { kind: 'heading', text: 'Where to be careful' },
@@ -84,7 +89,7 @@ export const notebook = defineNotebook({
       },
     ];
     return {
-      answer: [lossSentence(reference, at), ...readings].join(' '),
+      answer: [lossSentence(reference, at, middleEvent(whose, at.middle)), ...readings].join(' '),
       blocks,
       sources: [...oilSources, ...forceSources],
     };

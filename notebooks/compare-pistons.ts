@@ -3,13 +3,15 @@ import { buildFault } from '../lib/parts/build-fit.js';
 import { assembleShock, type Build, type PistonPart, type ShockPart } from '../lib/parts/index.js';
 import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
 import { handChecks } from './base/by-hand.js';
-import { chosenBuild, curveOf } from './base/chosen-shock.js';
+import { buildLike, chosenBuild, curveOf } from './base/chosen-shock.js';
 import { oilTemperature } from './base/day.js';
 import { doubts } from './base/doubts.js';
+import { fastSpeed } from './base/fast-speed.js';
 import { pointAt } from './base/oil-forces.js';
 import { runsIn } from './base/piston-in-bore.js';
-import { fastSpeed, middleSpeed, slowSpeed } from './base/shaft-speeds.js';
+import { middleSpeed, slowSpeed } from './base/shaft-speeds.js';
 import { requireSlowBelowMiddle } from './base/slow-below-fast.js';
+import { eventsTable, middleEvent, speedsSentence } from './base/speed-events.js';
 import { celsius, shaftSpeed } from './base/wording.js';
 import {
   forceFigures,
@@ -53,6 +55,8 @@ export const notebook = defineNotebook({
       const curve = curves[index];
       return curve === undefined ? [] : [{ part: build.piston, build, model: curve.model }];
     });
+    const like = buildLike(parts, { shock });
+    const whose = like === undefined ? parts.builds : [like, ...parts.builds];
     const blocks: readonly Block[] = [
       ...(cases.length === 0
         ? []
@@ -62,7 +66,12 @@ export const notebook = defineNotebook({
       ...leftOut(builds, fitting.slice(mostShown)),
       ...(cases.length === 0
         ? []
-        : [forceTable(cases, values), packTable(cases, values), speedTable(cases, temperature)]),
+        : [
+            forceTable(cases, values, speedsSentence(whose, values)),
+            packTable(cases, values),
+            speedTable(cases, temperature),
+            ...eventsTable(like),
+          ]),
       { kind: 'text', text: whatPackingIs(cases) },
       { kind: 'heading', text: 'Where to be careful' },
       ...doubts(
@@ -86,7 +95,11 @@ export const notebook = defineNotebook({
         ],
       },
     ];
-    return { answer: answer(cases, values, shock), blocks, sources: [...forceSources, ...oilSources] };
+    return {
+      answer: answer(cases, values, shock, middleEvent(whose, values.middle)),
+      blocks,
+      sources: [...forceSources, ...oilSources],
+    };
   },
 });
 
@@ -122,8 +135,8 @@ function whatPackingIs(cases: readonly PistonCase[]): string {
     : open;
 }
 
-/** Which piston packs most from slow to middle, and which least. */
-function answer(cases: readonly PistonCase[], speeds: Speeds, shock: ShockPart): string {
+/** Which piston packs most from slow to middle and what happens there, and which least. */
+function answer(cases: readonly PistonCase[], speeds: Speeds, shock: ShockPart, event: string): string {
   const ranked = cases
     .map((one) => ({ name: one.part.name, growth: growthOf(one, speeds) }))
     .sort((one, other) => one.growth - other.growth);
@@ -131,7 +144,7 @@ function answer(cases: readonly PistonCase[], speeds: Speeds, shock: ShockPart):
   if (least === undefined || most === undefined)
     return `No piston of the parts file runs in ${shock.name}: measure bore and piston again, or choose another body.`;
   const times = (growth: number) => `${growth < 1 ? 'falls' : 'rises'} to ${growth.toFixed(2)} times`;
-  const range = `In rebound from ${shaftSpeed(speeds.slow)} to ${shaftSpeed(speeds.middle)} the damping per speed`;
+  const range = `In rebound from ${shaftSpeed(speeds.slow)} to ${shaftSpeed(speeds.middle)}${event} the damping per speed`;
   if (cases.length === 1) return `${range} ${times(most.growth)} with ${most.name}.`;
   return `${range} ${times(most.growth)} with ${most.name}, which packs most, and ${times(least.growth)} with ${least.name}, which packs least.`;
 }

@@ -13,15 +13,16 @@ import {
   thinningLeftOut,
   wantedBuilds,
 } from './base/decision-cases.js';
+import { fastSpeed } from './base/fast-speed.js';
 import { temperature } from './base/quantities.js';
 import {
   countedText,
-  fastSpeed,
   middleSpeed,
   requireRisingSpeeds,
   slowSpeed,
   speedsThatCount,
 } from './base/shaft-speeds.js';
+import { speedsSentence } from './base/speed-events.js';
 import { celsius, listed } from './base/wording.js';
 import { buildDays } from './day-plan/build-days.js';
 import { singleBottleCheck } from './day-plan/checks.js';
@@ -110,6 +111,7 @@ export const notebook = defineNotebook({
             ...labelsTaken(shelf),
             ...thinningLeftOut(shelf),
             countedText(values),
+            speedsSentence(parts.builds, values),
             'First as little time off as can be, then as few rebuilds, then as few mixed fills, then the smallest deviation.',
             ...forceAssumptions,
           ],

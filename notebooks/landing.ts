@@ -5,6 +5,8 @@ import { forceSources, oilSources, workCautions } from './base/basis.js';
 import { oilTemperature } from './base/day.js';
 import { wantedBuilds } from './base/decision-cases.js';
 import { dropOfWheel } from './base/drop.js';
+import { dropHeight } from './base/drop-height.js';
+import { shaftSpeedsOf } from './base/fast-speed.js';
 import { bottomingHeight, type Landed, landed, landedAtEnds, landedOrLocked } from './base/landed.js';
 import { cornerOf, motionAssumptions, motionSources } from './base/moving-build.js';
 import { shockAtWork } from './base/shock-at-work.js';
@@ -73,7 +75,14 @@ export const notebook = defineNotebook({
         { kind: 'figure', figure: travelFigure([own, ...thin], corner.bumpStop.from) },
         atWork(own, corner.bumpStop.from),
         { kind: 'figure', figure: forceFigure([own, ...thin]) },
-        { kind: 'list', items: courseSentences(own, landingShaftSpeed(drop, corner.motionRatio)) },
+        {
+          kind: 'list',
+          items: courseSentences(
+            own,
+            landingShaftSpeed(drop, corner.motionRatio),
+            drop === dropHeight ? shaftSpeedsOf(build).fast : undefined,
+          ),
+        },
         landingsTable('oils', 'On each oil', onOils, ({ moving }) => moving.build.oil.name),
         landingsTable(
           'pistons',

@@ -19,9 +19,11 @@ import {
   softOrHard,
   wantedOf,
 } from './base/decision-cases.js';
+import { fastSpeed } from './base/fast-speed.js';
 import { requireRunsIn } from './base/piston-in-bore.js';
 import { temperature } from './base/quantities.js';
-import { fastSpeed, middleSpeed, requireRisingSpeeds, slowSpeed } from './base/shaft-speeds.js';
+import { middleSpeed, requireRisingSpeeds, slowSpeed } from './base/shaft-speeds.js';
+import { speedsSentence } from './base/speed-events.js';
 import { celsius, percent, shaftSpeed } from './base/wording.js';
 import { exactCheck } from './match/checks.js';
 import { cornerTable, heavierText } from './match/corners.js';
@@ -157,6 +159,7 @@ export const notebook = defineNotebook({
           items: [
             `${build.name} is wanted as it is on ${match.right.oil.name} at ${celsius(match.right.temperature)}.`,
             `${matterText(values)} Ten percent too hard counts as much as ten percent too soft.`,
+            speedsSentence([build, ...parts.builds], values),
             'The number on the bottle is the viscosity at 25 °C of a plain silicone; a label that lies makes the answer lie.',
             ...forceAssumptions,
           ],

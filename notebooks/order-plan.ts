@@ -19,15 +19,16 @@ import {
   wantedBuilds,
   wantedOf,
 } from './base/decision-cases.js';
+import { fastSpeed } from './base/fast-speed.js';
 import { temperature } from './base/quantities.js';
 import {
   countedText,
-  fastSpeed,
   middleSpeed,
   requireRisingSpeeds,
   slowSpeed,
   speedsThatCount,
 } from './base/shaft-speeds.js';
+import { speedsSentence } from './base/speed-events.js';
 import { celsius, listed, percent } from './base/wording.js';
 import { labelDoubts, unservedSentences } from './order-plan/doubts.js';
 import { evidence } from './order-plan/evidence.js';
@@ -133,6 +134,7 @@ export const notebook = defineNotebook({
             ...labelsTaken({ bottles }),
             ...thinningLeftOut({ bottles }),
             countedText(values),
+            speedsSentence(parts.builds, values),
             ...(missing.length === 0 ? [] : [`Left out, since not chosen: ${listed(missing)}.`]),
             owned.length === 0
               ? 'No bottle is taken to be at hand; every bottle of the order is bought.'

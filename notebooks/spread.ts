@@ -8,7 +8,9 @@ import { assembleShock } from '../lib/parts/assembly/assembled-shock.js';
 import { forceAssumptionsWithGas, forceSources, oilSources } from './base/basis.js';
 import { millilitres } from './base/bench-wording.js';
 import { oilTemperature } from './base/day.js';
-import { fastSpeed, middleSpeed, slowSpeed } from './base/shaft-speeds.js';
+import { fastSpeed } from './base/fast-speed.js';
+import { middleSpeed, slowSpeed } from './base/shaft-speeds.js';
+import { speedsSentence } from './base/speed-events.js';
 import { type LengthTolerances, labelOff, lengthTolerances, temperatureOff } from './base/tolerances.js';
 import { celsius } from './base/wording.js';
 import { shareCheck } from './spread/checks.js';
@@ -97,6 +99,7 @@ export const notebook = defineNotebook({
           kind: 'assumptions',
           items: [
             `${build.name}: ${build.piston.name} in ${build.shock.name} on ${build.oil.name} at ${celsius(temperature)}, shaft half way in.`,
+            speedsSentence([build], { slow, middle, fast }),
             'The oil label and the temperature are the same for all shocks of the car; every other size is each shock’s own.',
             fromFile
               ? 'The tolerances of sizes are those of the parts file; what it leaves out is exact.'

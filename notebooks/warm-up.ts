@@ -4,6 +4,7 @@ import { dropOfWheel } from './base/drop.js';
 import { cornerOf, motionAssumptions, motionSources } from './base/moving-build.js';
 import { temperature } from './base/quantities.js';
 import { middleSpeed } from './base/shaft-speeds.js';
+import { bumpHeight as usualHeight } from './base/usual-bump.js';
 import { celsius } from './base/wording.js';
 import { bodySentence } from './warm-up/body.js';
 import { heatCheck } from './warm-up/checks.js';
@@ -62,7 +63,7 @@ export const notebook = defineNotebook({
       unit: 'mm',
       label: 'Bump height',
       help: 'How high a bump is, 150 mm long and driven over at 6 m/s.',
-      default: 15,
+      default: 1000 * usualHeight,
       min: 2,
       max: 25,
       step: 1,

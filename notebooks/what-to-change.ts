@@ -7,10 +7,12 @@ import { handChecks } from './base/by-hand.js';
 import { modelsOf } from './base/chosen-shock.js';
 import { oilTemperature } from './base/day.js';
 import { dropOfWheel } from './base/drop.js';
+import { fastSpeed } from './base/fast-speed.js';
 import { benchCautions } from './base/fill-basis.js';
 import { cornerOf, motionAssumptions, motionSources } from './base/moving-build.js';
-import { fastSpeed, slowSpeed } from './base/shaft-speeds.js';
+import { slowSpeed } from './base/shaft-speeds.js';
 import { requireSlowBelowFast } from './base/slow-below-fast.js';
+import { speedsSentence } from './base/speed-events.js';
 import { celsius, listed } from './base/wording.js';
 import { changesOf } from './what-to-change/changes.js';
 import { effectsOf, measured } from './what-to-change/effects.js';
@@ -88,6 +90,7 @@ export const notebook = defineNotebook({
         kind: 'assumptions',
         items: [
           `${build.name} on ${build.oil.name} at ${celsius(at.temperature)}; each change by itself, all else as it is.`,
+          speedsSentence([build], { slow: at.slow, fast: at.fast }),
           'Drilled holes keep their shape. The limiter takes its length off the stroke at its outer end.',
           'Of a spring only the rate counts: whether it is as wide and as long as the shock needs is not looked at.',
           ...guesses,

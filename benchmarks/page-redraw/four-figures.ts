@@ -40,7 +40,7 @@ export const notebook = defineNotebook({
     const figures = [...forceFigures(shown, at), coldToHotFigure(shown, at), packFigure(pistons, at.fast)];
     return {
       answer: 'See the benchmark.',
-      blocks: [...figures.map((figure) => ({ kind: 'figure', figure }) as const), forceTable(shown, at)],
+      blocks: [...figures.map((figure) => ({ kind: 'figure', figure }) as const), forceTable(shown, at, '')],
       sources: [],
     };
   },

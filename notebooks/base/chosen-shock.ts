@@ -23,14 +23,25 @@ export interface Choice {
   readonly oil: OilPart;
 }
 
+const bodiesLike = ({ builds }: Parts, shock: ShockPart): readonly Build[] =>
+  builds.filter((build) => build.shock.name === shock.name);
+
+/** The build of the file with a body and a piston, else the first with that body. */
+export function buildLike(
+  parts: Parts,
+  { shock, piston }: Omit<Choice, 'oil' | 'piston'> & Partial<Choice>,
+): Build | undefined {
+  const bodies = bodiesLike(parts, shock);
+  return bodies.find((build) => build.piston.name === piston?.name) ?? bodies[0];
+}
+
 /**
  * Chosen parts as a build: what the file says of a build with this body and this piston goes with them, its spring and how it was closed; else that of a build with
  * this body. Its quantity is that of all builds with this body.
  */
-export function chosenBuild({ builds }: Parts, { shock, piston, oil }: Choice): Build {
-  const bodies = builds.filter((build) => build.shock.name === shock.name);
-  const like = bodies.find((build) => build.piston.name === piston.name) ?? bodies[0];
-  const { spring, corner, closeAt } = like ?? {};
+export function chosenBuild(parts: Parts, { shock, piston, oil }: Choice): Build {
+  const bodies = bodiesLike(parts, shock);
+  const { spring, corner, closeAt } = buildLike(parts, { shock, piston }) ?? {};
   return {
     name: `${piston.name} in ${shock.name}`,
     shock,

@@ -1,5 +1,5 @@
 import { quantity } from '../../lib/page/parameters/declare-parameters.js';
-import { dropHeight } from './shaft-speeds.js';
+import { dropHeight } from './drop-height.js';
 
 /** The control of a landing: one declaration for every page. */
 export const dropOfWheel = quantity({

@@ -10,8 +10,8 @@ import type { MovingShock } from '../../lib/motion/shock/moving-shock.js';
 import { type AssembledShock, assembleShock } from '../../lib/parts/assembly/assembled-shock.js';
 import type { Build } from '../../lib/parts/parts.js';
 import { millilitres } from './bench-wording.js';
+import { guessedMotionRatio } from './guessed-ratios.js';
 import { guessedMasses } from './possible-corners.js';
-import { guessedMotionRatio } from './shaft-speeds.js';
 import { celsius } from './wording.js';
 
 /** Mass on a corner where the file does not say it [kg]: a quarter of a small car, a guess. */

@@ -1,5 +1,5 @@
 import type { Build, CornerOfCar } from '../../lib/parts/parts.js';
-import { guessedMotionRatios } from './shaft-speeds.js';
+import { guessedMotionRatios } from './guessed-ratios.js';
 
 /** Mass on a corner where the file does not say it [kg]: a quarter of a small car, a guess. */
 export const guessedMasses = { low: 0.25, likely: 0.45, high: 0.9 } as const;

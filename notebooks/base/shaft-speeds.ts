@@ -1,6 +1,6 @@
 import { InputError } from '../../lib/base/input-error.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
-import { fastestRebound, landingShaftSpeed } from '../../lib/damper/driven-speed.js';
+import { fastestRebound } from '../../lib/damper/driven-speed.js';
 import type { SpeedWeights } from '../../lib/decisions/match/speed-weights.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
@@ -11,13 +11,6 @@ import { benchTemperature } from './day.js';
 import { speed } from './quantities.js';
 import { shaftSpeed } from './wording.js';
 
-/** Drop height of the landing that gives the fast speed [m]: wheels a hand's width off the ground. */
-export const dropHeight = 0.1;
-
-/** Shaft travel for each wheel travel where the file does not say it: a guess, what arms of small cars give (common practice, no source). */
-export const guessedMotionRatios = { low: 0.6, likely: 0.7, high: 0.8 } as const;
-export const guessedMotionRatio = guessedMotionRatios.likely;
-
 /** Speed out where the file names no spring [m/s]: a guess. */
 const guessedRebound = 0.3;
 
@@ -27,9 +20,12 @@ export interface ShaftSpeeds {
   readonly slow: number;
   /** As fast as spring and gas can drive the shaft out from all the way in. */
   readonly middle: number;
-  /** The touch of a landing from {@link dropHeight}. */
+  /** As fast as a landing from a hand's width drives it in. */
   readonly fast: number;
 }
+
+/** The two that ask for no landing. */
+export type SpringSpeeds = Pick<ShaftSpeeds, 'slow' | 'middle'>;
 
 /**
  * Fastest rebound that spring and gas of a build can drive [m/s, positive], from all the way in and with the spring just holding at full extension; `undefined` where the file
@@ -46,22 +42,28 @@ export function fastestReboundOf(build: Build, temperature: number): number | un
   return -fastestRebound(model, { force: build.spring.rate * position, position });
 }
 
-/** The three speeds of a build, rounded as a reader would choose them. */
-export function shaftSpeedsOf(build: Build | undefined, temperature: number): ShaftSpeeds {
-  const rebound = (build && fastestReboundOf(build, temperature)) ?? guessedRebound;
-  const landing = landingShaftSpeed(dropHeight, build?.corner?.motionRatio ?? guessedMotionRatio);
-  const rounded = (value: number, step: number) =>
-    Math.max(step, Number((Math.round(value / step) * step).toPrecision(6)));
-  const middle = rounded(rebound, 0.01);
-  return { slow: rounded(middle / 10, 0.005), middle, fast: Math.max(rounded(landing, 0.05), 2 * middle) };
+/** A speed rounded as a reader would choose it. */
+function rounded(value: number, step: number): number {
+  return Math.max(step, Number((Math.round(value / step) * step).toPrecision(6)));
 }
 
-const ofFile = (parts: Parts): ShaftSpeeds => {
-  const [build] = parts.builds;
-  return shaftSpeedsOf(build, build?.wanted?.temperature ?? benchTemperature);
-};
+/** The same for a fast one. */
+export const roundedFast = (value: number): number => rounded(value, 0.05);
 
-/** The controls of the three speeds: one declaration for every page. They begin at the speeds of the file's first build. */
+/** Temperature at which the speeds of a build are looked at [K]. */
+export const speedTemperature = (build: Build | undefined): number =>
+  build?.wanted?.temperature ?? benchTemperature;
+
+/** The slow and the middle speed of a build, rounded as a reader would choose them. */
+export function springSpeedsOf(build: Build | undefined): SpringSpeeds {
+  const rebound = (build && fastestReboundOf(build, speedTemperature(build))) ?? guessedRebound;
+  const middle = rounded(rebound, 0.01);
+  return { slow: rounded(middle / 10, 0.005), middle };
+}
+
+const ofFile = ({ builds: [build] }: Parts): SpringSpeeds => springSpeedsOf(build);
+
+/** The controls of the slow and the middle speed: one declaration for every page. They begin at the speeds of the file's first build. */
 export const slowSpeed = quantity({
   ...speed,
   label: 'Slow',
@@ -76,14 +78,6 @@ export const middleSpeed = quantity({
   default: 300,
   inFile: (parts) => ofFile(parts).middle,
 });
-export const fastSpeed = quantity({
-  ...speed,
-  label: 'Fast',
-  help: 'A fast shaft speed: the touch of a landing from 10 cm. No spring drives a shock out so fast.',
-  default: 1000,
-  inFile: (parts) => ofFile(parts).fast,
-});
-
 /** Refuses speeds that do not rise. */
 export function requireRisingSpeeds({ slow, middle, fast }: ShaftSpeeds): void {
   for (const [field, value, above, limit] of [

@@ -54,10 +54,14 @@ function comparison(ratio: number): string {
   return `${off} ${ratio > 1 ? 'harder' : 'softer'}`;
 }
 
-/** What the reference oil loses over the day. */
-export function lossSentence(reference: OilInShock, { coldest, hottest, middle }: Conditions): string {
+/** What the reference oil loses over the day, at the middle speed and what happens there. */
+export function lossSentence(
+  reference: OilInShock,
+  { coldest, hottest, middle }: Conditions,
+  event: string,
+): string {
   const lost = lossFromColdToHot(reference, coldest, hottest, middle);
-  return `In rebound at ${shaftSpeed(middle)} ${reference.name} loses ${percent(lost)} of its damping from ${celsius(coldest)} to ${celsius(hottest)}.`;
+  return `In rebound at ${shaftSpeed(middle)}${event} ${reference.name} loses ${percent(lost)} of its damping from ${celsius(coldest)} to ${celsius(hottest)}.`;
 }
 
 /** Which oil of the file brings the reference damping back when it is cold, and when it is hot. */

@@ -15,8 +15,8 @@ const force = (label: string): Column => ({ label, unit: 'N', dimension: 'force'
 const speedOf = (label: string): Column => ({ label, unit: 'mm/s', dimension: 'speed' });
 const interval = 'An oil sold by an interval shows its typical value; the band in the pictures is the rest.';
 
-/** Force of each oil at three shaft speeds that happen. */
-export function forceTable(oils: readonly OilInShock[], at: Conditions): TableBlock {
+/** Force of each oil at three shaft speeds that happen; the sentence says what they are. */
+export function forceTable(oils: readonly OilInShock[], at: Conditions, speeds: string): TableBlock {
   const [first] = oils;
   const travel =
     first === undefined ? 0 : strokeOf(modelsOf(first.build, at.temperature).model, at.fast).travel;
@@ -24,7 +24,7 @@ export function forceTable(oils: readonly OilInShock[], at: Conditions): TableBl
     kind: 'table',
     id: 'forces',
     title: `Damping of each oil at ${celsius(at.temperature)}`,
-    note: `Slow is ${shaftSpeed(at.slow)}, middle ${shaftSpeed(at.middle)}, fast ${shaftSpeed(at.fast)}. ${interval} Pushed in from fully out, after ${formatQuantity(travel, 'length', 'mm', 2)} at that speed.${gasGuess(first)}`,
+    note: `${speeds} ${interval} Pushed in from fully out, after ${formatQuantity(travel, 'length', 'mm', 2)} at that speed.${gasGuess(first)}`,
     table: {
       columns: [
         { label: 'Oil', unit: '' },

@@ -15,8 +15,8 @@ const force = (label: string): Column => ({ label, unit: 'N', dimension: 'force'
 const speed = (label: string): Column => ({ label, unit: 'mm/s', dimension: 'speed' });
 const piston: Column = { label: 'Piston', unit: '' };
 
-/** Damping of each piston at speeds that happen. */
-export function forceTable(cases: readonly PistonCase[], at: Speeds): TableBlock {
+/** Damping of each piston at speeds that happen; the sentence says what they are. */
+export function forceTable(cases: readonly PistonCase[], at: Speeds, speeds: string): TableBlock {
   const [first] = cases;
   const travel = first === undefined ? 0 : strokeOf(first.model, at.fast).travel;
   const guess =
@@ -27,7 +27,7 @@ export function forceTable(cases: readonly PistonCase[], at: Speeds): TableBlock
     kind: 'table',
     id: 'forces',
     title: 'Damping of each piston',
-    note: `Slow is ${shaftSpeed(at.slow)}, middle ${shaftSpeed(at.middle)}, fast ${shaftSpeed(at.fast)}. Pushed in from fully out, after ${formatQuantity(travel, 'length', 'mm', 2)} at that speed.${guess}`,
+    note: `${speeds} Pushed in from fully out, after ${formatQuantity(travel, 'length', 'mm', 2)} at that speed.${guess}`,
     table: {
       columns: [piston, force('Rebound, slow'), force('Rebound, middle'), force('Pushed in, fast')],
       rows: cases.map((one): readonly Cell[] => [

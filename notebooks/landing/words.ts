@@ -1,6 +1,7 @@
 import { millimetres } from '../base/bench-wording.js';
 import type { Landed } from '../base/landed.js';
 import { oilAtTheShaft } from '../base/oil-at-the-shaft.js';
+import { roundedFast } from '../base/shaft-speeds.js';
 import { celsius, newtons, shaftSpeed } from '../base/wording.js';
 
 /** `6.3 g` would be grams: times the weight of the car. */
@@ -70,24 +71,31 @@ export function softestSentence(what: 'oil' | 'piston', landings: readonly Lande
   return `Of the ${what}s, ${nameOf(best)} lands softest ${condition}: ${weights(best.gravities)}, ${millimetres(best.outcome.largestTravel.value)} in.`;
 }
 
-/** What a page of steady curves should take as its fast speed for this drop, beside that of the touch on a tyre that neither gives nor bounces [m/s]. */
-function fastSentence(reached: number, touch: number): string {
-  const step = 0.05;
-  const set = Math.max(step, Math.round(reached / step) * step);
+/** What pages of steady curves take as their fast speed, or should for another drop, beside that of the touch on a tyre that neither gives nor bounces [m/s]. */
+function fastSentence(reached: number, touch: number, usual: number | undefined): string {
+  const set = roundedFast(reached);
+  const pages =
+    usual !== undefined && shaftSpeed(usual) === shaftSpeed(set)
+      ? `Pages with a fast speed begin at that, as ${shaftSpeed(set)}.`
+      : `On pages with a fast speed set it to ${shaftSpeed(set)} for this drop.`;
   const tyre =
     reached > touch
       ? 'the tyre throws the wheel up, which makes it faster'
       : 'tyre and shock slow the wheel before, which makes it slower';
-  return `On pages with a fast speed set it to ${shaftSpeed(set)} for this drop. On a tyre that neither gives nor bounces the touch alone would be ${shaftSpeed(touch)}; ${tyre}.`;
+  return `${pages} On a tyre that neither gives nor bounces the touch alone would be ${shaftSpeed(touch)}; ${tyre}.`;
 }
 
-/** What came with it: cavity, lost stroke, wheel off the ground, speed. */
-export function courseSentences({ outcome }: Landed, touch: number): readonly string[] {
+/** What came with it: cavity, lost stroke, wheel off the ground, speed; `usual` is the fast speed of the build, where the drop is the usual one. */
+export function courseSentences(
+  { outcome }: Landed,
+  touch: number,
+  usual: number | undefined,
+): readonly string[] {
   const { inertia } = outcome;
   const { largestCavity, lostStroke, liftOffs, fastestCompression, fastestRebound, settlingTime } = outcome;
   return [
     `The shaft goes in with up to ${shaftSpeed(fastestCompression.value)} and comes out with up to ${shaftSpeed(-fastestRebound.value)}.`,
-    fastSentence(fastestCompression.value, touch),
+    fastSentence(fastestCompression.value, touch, usual),
     `Speeding up the oil in the holes, as heavy at the shaft as ${oilAtTheShaft(inertia)}, takes at most ${newtons(inertia.largestForce)}, where the shaft gathers or loses speed fastest; no force here has it in.`,
     largestCavity.value > 0
       ? `A cavity of ${(1e6 * largestCavity.value).toFixed(2)} ml opens behind the piston; until it is full again, up to ${millimetres(lostStroke)} of the way back meet no resistance.`

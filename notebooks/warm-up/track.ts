@@ -4,6 +4,7 @@ import { moveCorner } from '../../lib/motion/corner/move-corner.js';
 import type { MovingShock } from '../../lib/motion/shock/moving-shock.js';
 import type { Build } from '../../lib/parts/parts.js';
 import { cornerOf, movingBuild } from '../base/moving-build.js';
+import { bumpLength, bumpSpeed } from '../base/usual-bump.js';
 
 /** A track as a mixture. */
 export interface Track {
@@ -21,9 +22,6 @@ export interface TrackHeat {
   readonly ofOneBump: number;
   readonly ofOneLanding: number;
 }
-
-const bumpLength = 0.15;
-const bumpSpeed = 6;
 
 /** How long a bump and a landing are followed [s]: until next to nothing moves. */
 const followed = { bump: 0.3, landing: 0.4 };

@@ -27,9 +27,12 @@ const answer =
   /^Pushed in from fully out, .* begins to cavitate at ([\d.]+) mm\/s.*, where its oil damps with ([\d.]+) N.*; held at ([\d.]+) mm\/s, the damping is ([\d.]+) N at the start, ([\d.]+) N after 4 mm and ([\d.]+) N at the end of the stroke\.$/u;
 
 describe('where cavitation begins', () => {
+  // The landing of test/notebooks/fast-speed.test.ts by brute force; without a spring the touch by hand, 0.7 √(2 · 9.81 · 0.1 m) = 0.98 m/s; each to 50 mm/s.
+  const fastest: Readonly<Record<string, number>> = { demo: 1150, twoCars: 1000, smallest: 1000 };
+
   it.each(Object.entries(files))(
     '%s: onset and forces of the stroke are those of brute force',
-    (_, parts) => {
+    (name, parts) => {
       const page = pageOf(notebook, parts);
       const model = modelOf(parts);
       const [speed = 0, damping = 0, fast = 0, start = 0, after = 0, end = 0] = numbersIn(
@@ -42,10 +45,10 @@ describe('where cavitation begins', () => {
       // Pressure times area by hand; recoil of the jets and drag on the rim are the rest.
       const byHand = (model.pistonArea - model.shaftArea) * gasPressure(model.gas, 0);
       expect(Math.abs(damping / byHand - 1)).toBeLessThan(0.07);
-      expect(fast).toBe(1000);
-      expect(start / (brute.damping + model.rimDrag * (1 - brute.speed))).toBeCloseTo(1, 2);
-      expect(Math.abs(after / bruteDamping(model, 1, 4e-3) - 1)).toBeLessThan(0.01);
-      expect(Math.abs(end / bruteDamping(model, 1, model.damper.stroke) - 1)).toBeLessThan(0.01);
+      expect(fast).toBe(fastest[name]);
+      expect(start / (brute.damping + model.rimDrag * (fast / 1e3 - brute.speed))).toBeCloseTo(1, 2);
+      expect(Math.abs(after / bruteDamping(model, fast / 1e3, 4e-3) - 1)).toBeLessThan(0.01);
+      expect(Math.abs(end / bruteDamping(model, fast / 1e3, model.damper.stroke) - 1)).toBeLessThan(0.01);
       expect(pagePassed(page)).toBe(true);
       expect(JSON.stringify(page)).not.toMatch(/NaN|Infinity|undefined/u);
     },

@@ -49,7 +49,7 @@ describe.each(names)('%s', (name) => {
     );
     const left = rebound(parts, own, hot, speed / 1e3) / rebound(parts, own, cold, speed / 1e3);
     expect(lost).toBe(Math.round(100 * (1 - left)));
-    expect(page.answer).toContain(`mm/s ${own} loses`);
+    expect(page.answer).toMatch(new RegExp(`mm/s \\([^)]*\\) ${own} loses`, 'u'));
     expect(page.answer).toContain(`from ${(cold - 273.15).toFixed(0)} °C to ${(hot - 273.15).toFixed(0)} °C`);
   });
 
@@ -83,7 +83,7 @@ describe.each(names)('%s', (name) => {
     const note = JSON.stringify(page.blocks);
     const [slow = 0, middle = 0] = numbersIn(
       note,
-      /Slow is (\d+) mm\/s, middle (\d+) mm\/s, fast 1000 mm\/s/u,
+      /Slow is (\d+) mm\/s; middle is (\d+) mm\/s \([^)]*\); fast is 1\d{3} mm\/s/u,
     ).map((speed) => speed / 1e3);
     for (const [oil, ...forces] of tableOf(page, 'forces').rows) {
       expect(Number(forces[0]) / rebound(parts, String(oil), now, slow)).toBeCloseTo(1, 6);

@@ -105,7 +105,7 @@ describe.each(cases)('$name in $shock', ({ name, shock }) => {
     const alt = pageFigures(page)[0]?.alt ?? '';
     if (sorted.length > 1) {
       const pattern = new RegExp(
-        `^In rebound at [\\d.]+ mm/s the shock holds back with ([\\d.]+) N \\(${sorted[0]?.piston}\\) to ([\\d.]+) N \\(${sorted.at(-1)?.piston}\\); pushed in at 1000`,
+        `^In rebound at [\\d.]+ mm/s the shock holds back with ([\\d.]+) N \\(${sorted[0]?.piston}\\) to ([\\d.]+) N \\(${sorted.at(-1)?.piston}\\); pushed in at 1(?:15|00)0 mm`,
         'u',
       );
       const [least = 0, most = 0] = numbersIn(alt, pattern);

@@ -86,8 +86,9 @@ describe('landing', () => {
     const speeds = (drop: string, build = 'buggy front') => {
       const text = JSON.stringify(pageOf(demo, { drop, build }).blocks);
       const [, set, touch, why] =
-        /set it to (\d+) mm\/s for this drop\. .* touch alone would be (\d+) mm\/s; ([^"]*)/u.exec(text) ??
-        [];
+        /(?:set it to (?=\d+ mm\/s for this drop)|begin at that, as )(\d+) mm\/s.*? touch alone would be (\d+) mm\/s; ([^"]*)/u.exec(
+          text,
+        ) ?? [];
       const [, reached] = /goes in with up to (\d+) mm\/s/u.exec(text) ?? [];
       return { set: Number(set), touch: Number(touch), reached: Number(reached), why: why ?? '' };
     };
@@ -97,6 +98,9 @@ describe('landing', () => {
     expect(Math.abs(set - reached)).toBeLessThanOrEqual(25);
     expect(why).toContain(reached > touch ? 'makes it faster' : 'makes it slower');
     expect(speeds('200 mm').set).toBeGreaterThan(set);
+    const said = (drop: string) => JSON.stringify(pageOf(demo, { drop }).blocks);
+    expect(said('100 mm')).toContain(`Pages with a fast speed begin at that, as ${set} mm/s.`);
+    expect(said('200 mm')).toContain('mm/s for this drop');
   });
 
   test('the shock at work is drawn from the touch on, with the stop', () => {
