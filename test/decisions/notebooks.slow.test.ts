@@ -59,8 +59,8 @@ describe('decision notebooks on the demo parts', () => {
         external: ['vega', 'vega-lite'],
       });
       expect(warnings).toEqual([]);
-      // What a page pays for the physics and the plan, beside the drawing.
-      expect(outputFiles[0]?.contents.length).toBeLessThan(156_000);
+      // What a page pays for the physics and the plan, beside the drawing. The fast speed is that of a landing, so that all but two let a corner of the car land: 29 kB of motion.
+      expect(outputFiles[0]?.contents.length).toBeLessThan(194_000);
     });
   }
 
