@@ -10,9 +10,14 @@ import { roundedFast, type ShaftSpeeds, springSpeedsOf } from './shaft-speeds.js
 /** The three speeds of a build, rounded as a reader would choose them. Where nothing lands the fast one is that of the touch, on a tyre that neither gives nor bounces. */
 export function shaftSpeedsOf(build: Build | undefined): ShaftSpeeds {
   const { slow, middle } = springSpeedsOf(build);
+  return { slow, middle, fast: Math.max(landedOrTouched(build), 2 * middle) };
+}
+
+/** The landing alone, which may be slower than twice the middle speed [m/s]. */
+export function landedOrTouched(build: Build | undefined): number {
   const landed = build && landingSpeedOf(build);
-  const fast = landed ?? landingShaftSpeed(dropHeight, build?.corner?.motionRatio ?? guessedMotionRatio);
-  return { slow, middle, fast: Math.max(roundedFast(fast), 2 * middle) };
+  const ratio = build?.corner?.motionRatio ?? guessedMotionRatio;
+  return roundedFast(landed ?? landingShaftSpeed(dropHeight, ratio));
 }
 
 /** The control of the fast speed: one declaration for every page. It begins at that of the file's first build. */

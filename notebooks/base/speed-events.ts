@@ -2,7 +2,7 @@ import type { TableBlock } from '../../lib/page/blocks/plain-blocks.js';
 import type { Build } from '../../lib/parts/parts.js';
 import { eventsOf, type InAndOut, landingSpeedOf, landingSpeedSpan } from './driven-speeds.js';
 import { dropHeight } from './drop-height.js';
-import { shaftSpeedsOf } from './fast-speed.js';
+import { landedOrTouched, shaftSpeedsOf } from './fast-speed.js';
 import {
   fastestReboundOf,
   roundedFast,
@@ -30,8 +30,10 @@ export function middleEvent(builds: readonly Build[], middle: number): string {
 export function fastEvent(builds: readonly Build[], fast: number): string {
   const build = builds.find((one) => same(shaftSpeedsOf(one).fast, fast));
   if (build === undefined) return '';
-  const landing = landingSpeedOf(build);
-  if (landing === undefined) {
+  const { middle } = springSpeedsOf(build);
+  if (landedOrTouched(build) < 2 * middle)
+    return ` (twice the middle speed, since a landing from ${height} is slower than that)`;
+  if (landingSpeedOf(build) === undefined) {
     const guessed = build.corner === undefined ? ', with a guessed motion ratio' : '';
     const why =
       build.spring === undefined
@@ -39,8 +41,6 @@ export function fastEvent(builds: readonly Build[], fast: number): string {
         : `${build.name} does not land on its spring and gas`;
     return ` (the touch of a landing from ${height} on a stiff tyre${guessed}; ${why})`;
   }
-  // Twice the middle speed at least, which is no landing.
-  if (!same(roundedFast(landing), fast)) return '';
   const span = landingSpeedSpan(build);
   const guess =
     span === undefined

@@ -2,9 +2,9 @@ import { describe, expect, it, test } from 'vitest';
 import { type Parts, readParts } from '../../lib/parts/index.js';
 import { eventsOf, landingSpeedOf, landingSpeedSpan } from '../../notebooks/base/driven-speeds.js';
 import { shaftSpeedsOf } from '../../notebooks/base/fast-speed.js';
+import { speedsSentence } from '../../notebooks/base/speed-events.js';
 import { notebook as compareOils } from '../../notebooks/compare-oils.js';
 import { notebook as comparePistons } from '../../notebooks/compare-pistons.js';
-import { notebook as dayPlan } from '../../notebooks/day-plan.js';
 import { notebook as landing } from '../../notebooks/landing.js';
 import { changedFile, files, fileTexts, pageOf, rowOf, wordsOf } from './answers.js';
 import { bruteLanding, type Car } from './brute-landing.js';
@@ -70,7 +70,7 @@ describe('the fast speed of a build', () => {
   });
 
   it('where the gas lets nothing land: the touch, and the pages say which build does not land', () => {
-    // Warm oil takes the room under a bare cap, as on the page of the landing.
+    // Warm oil takes the room under a bare cap, as on the page of the landing; cold oil leaves too little for a cavity.
     const warm = changedFile(
       fileTexts.twoCars,
       'wanted: { oil: "32 wt", at: 19 °C }',
@@ -79,9 +79,19 @@ describe('the fast speed of a build', () => {
     const parts = { ...warm, builds: [buildOf(warm, 'buggy rear')] };
     const build = buildOf(parts, 'buggy rear');
     expect(landingSpeedOf(build)).toBeUndefined();
-    expect(shaftSpeedsOf(build).fast).toBeCloseTo(1, 9);
-    expect(wordsOf(pageOf(dayPlan, parts))).toContain(
-      'fast is 1000 mm/s (the touch of a landing from 10 cm on a stiff tyre, with a guessed motion ratio; buggy rear does not land on its spring and gas)',
+    // Warm oil leaves so little gas that it drives the shaft out faster than half of the touch: twice that speed stands in.
+    const { middle, fast } = shaftSpeedsOf(build);
+    expect(middle).toBeGreaterThan(0.5);
+    expect(fast).toBe(2 * middle);
+    const said = (of: Parts) => speedsSentence(of.builds, shaftSpeedsOf(of.builds[0]));
+    expect(said(parts)).toContain(
+      'mm/s (twice the middle speed, since a landing from 10 cm is slower than that).',
+    );
+    const cold = { ...build, wanted: { oil: build.oil, temperature: 278.15 } };
+    expect(landingSpeedOf(cold)).toBeUndefined();
+    expect(shaftSpeedsOf(cold).fast).toBeCloseTo(1, 9);
+    expect(said({ ...parts, builds: [cold] })).toContain(
+      'fast is 1000 mm/s (the touch of a landing from 10 cm on a stiff tyre, with a guessed motion ratio; buggy rear does not land on its spring and gas).',
     );
   });
 });
