@@ -2,10 +2,11 @@ import { html } from '../page/html/html.js';
 import { indexBody } from '../page/html/index-body.js';
 import type { IndexItem } from '../page/html/index-list.js';
 import type { Notebook } from '../page/notebook.js';
-import type { Bench } from './case/bench.js';
+import { asItCame, type Bench } from './case/bench.js';
 import { elementIn } from './document/element-in.js';
 import { domNodes } from './document/patch.js';
 import { answers } from './index/answers.js';
+import { printedItems } from './index/printed.js';
 import { find } from './index/search.js';
 import { sharedParameters } from './index/shared-parameters.js';
 import type { ScreenParts } from './screen.js';
@@ -22,7 +23,8 @@ export function openIndex(
   parts: ScreenParts,
   rested: () => void,
 ): View {
-  const said = answers(notebooks, bench, printedAnswers(notebooks), () => view.follow());
+  const printed = printedItems(notebooks);
+  const said = answers(notebooks, bench, printed, () => view.follow());
   const field = searchField();
   elementIn(main, '.find').replaceChildren(...field.nodes);
   const items = (): readonly IndexItem[] =>
@@ -30,7 +32,9 @@ export function openIndex(
       const { answer = pending, words = [] } = said.of(name) ?? {};
       const hit = find(field.input.value, [title, question, answer], words);
       if (hit === undefined) return [];
-      const item = { name, address: `#${name}`, title, question, answer };
+      // A picture of what is no longer chosen would be a wrong number.
+      const picture = asItCame(bench) ? printed.get(name)?.picture : undefined;
+      const item = { name, address: `#${name}`, title, question, answer, ...(picture && { picture }) };
       return [hit.sentence === undefined ? item : { ...item, found: hit.sentence }];
     });
   const view = openView(
@@ -61,16 +65,6 @@ export function openIndex(
 
 function nothing() {
   return { answer: '', blocks: [], sources: [] };
-}
-
-/** The answers that the document came with. */
-function printedAnswers(notebooks: readonly Notebook[]): ReadonlyMap<string, string> {
-  return new Map(
-    notebooks.flatMap(({ name }) => {
-      const text = document.getElementById(name)?.querySelector('.said')?.textContent;
-      return text == null ? [] : [[name, text] as const];
-    }),
-  );
 }
 
 function searchField() {

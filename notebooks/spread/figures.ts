@@ -1,6 +1,6 @@
 import { drawnForces } from '../../lib/decisions/spread/force-spread.js';
 import type { TolerancedBuild } from '../../lib/decisions/spread/toleranced-build.js';
-import { capital } from '../../lib/page/blocks/prose.js';
+import { capital } from '../../lib/page/blocks/capital.js';
 import type { Figure } from '../../lib/plot/chart/figure.js';
 import { dotChart } from '../../lib/plot/figure/dot-chart.js';
 import { histogram } from '../../lib/plot/figure/histogram.js';

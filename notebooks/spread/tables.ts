@@ -1,6 +1,6 @@
 import type { ToleranceName } from '../../lib/decisions/spread/toleranced-build.js';
+import { capital } from '../../lib/page/blocks/capital.js';
 import type { TableBlock } from '../../lib/page/blocks/plain-blocks.js';
-import { capital } from '../../lib/page/blocks/prose.js';
 import { formatQuantity } from '../../lib/units/index.js';
 import { percent } from '../base/wording.js';
 import { type Cause, halfWidth, type TwoSpreads } from './two-spreads.js';

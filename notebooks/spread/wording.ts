@@ -1,7 +1,7 @@
 import type { ToleranceShare } from '../../lib/decisions/spread/force-spread.js';
 import type { ToleranceName } from '../../lib/decisions/spread/toleranced-build.js';
 import type { Block } from '../../lib/page/blocks/block.js';
-import { capital } from '../../lib/page/blocks/prose.js';
+import { capital } from '../../lib/page/blocks/capital.js';
 import { finePercent, percent, shaftSpeed } from '../base/wording.js';
 import { halfWidth, largestCause, type TwoSpreads } from './two-spreads.js';
 

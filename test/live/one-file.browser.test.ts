@@ -38,6 +38,44 @@ describe.skipIf(!hasChromium)(`all pages in one file, in a browser${skipReason}`
     await page.context().close();
   });
 
+  it('shows the first picture of each page before its program runs, and while nothing is changed', async () => {
+    const stills = '.index .thumbnail svg path';
+    const { page: printed } = await open(browser, built.address, { javaScriptEnabled: false });
+    const drawn = await printed.locator(stills).evaluateAll((all) => all.map((one) => one.getAttribute('d')));
+    expect(drawn.length).toBeGreaterThan(4);
+    expect(await printed.locator('.not-yet').isVisible()).toBe(false);
+    await printed.context().close();
+    const { page } = await open(browser, built.address);
+    expect(await page.locator('.not-yet').isVisible()).toBe(false);
+    const shown = () => page.locator(stills).evaluateAll((all) => all.map((one) => one.getAttribute('d')));
+    expect(await shown()).toEqual(drawn);
+    await page.locator('#find').fill('second page');
+    await expect.poll(() => page.locator('.index li').count()).toBe(1);
+    await page.locator('#find').fill('');
+    await expect.poll(shown).toEqual(drawn);
+    await openSettings(page);
+    await page.locator('#set-slope').fill('80');
+    await expect.poll(() => page.locator('.thumbnail').count()).toBe(0);
+    await page.getByRole('button', { name: 'Back to the start' }).click();
+    await expect.poll(shown).toEqual(drawn);
+    await page.context().close();
+  });
+
+  it('says that it is not ready yet, until its program has taken over or cannot begin', async () => {
+    const { page } = await open(browser, built.address, { bypassCSP: true });
+    const states = await page.evaluate(() => {
+      const root = document.documentElement;
+      const seen = (): string => getComputedStyle(document.querySelector('.not-yet') as Element).display;
+      const live = seen();
+      root.classList.remove('live');
+      const before = seen();
+      dispatchEvent(new ErrorEvent('error'));
+      return [live, before, seen()];
+    });
+    expect(states).toEqual(['none', 'block', 'none']);
+    await page.context().close();
+  });
+
   it('leads from the index to a page, on to the next, and back', async () => {
     const { page, requests, lines } = await open(browser, built.address);
     expect(await heading(page)).toBe('Damping, question by question');

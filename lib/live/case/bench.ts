@@ -37,6 +37,11 @@ export function openBench(
   };
 }
 
+/** Whether all is as the document came: the answers and pictures in it hold. */
+export function asItCame({ origin, start, file, choices }: Bench): boolean {
+  return file === origin && start === origin && Object.keys(choices).length === 0;
+}
+
 /** Goes on with another parts file; with one that the reader opened, others are compared from now on. */
 export function takeFile(bench: Bench, file: PartsFile, opened: boolean): void {
   bench.file = file;

@@ -1,6 +1,7 @@
-import { capital, prose } from '../../page/blocks/prose.js';
+import { capital } from '../../page/blocks/capital.js';
 import type { Html } from '../../page/html/html.js';
 import { html } from '../../page/html/html.js';
+import { prose } from '../../page/html/prose.js';
 import { acceptedText, optionName } from '../../page/parameters/parameter-text.js';
 import type {
   Parameter,
@@ -55,7 +56,7 @@ function framed(id: string, parameter: Parameter, kind: string, inside: Html): E
 }
 
 /** What the parameter does, with its range where the control does not show it. */
-function helpText(parameter: Parameter): string {
+function helpText(parameter: Parameter): Html {
   const ranged = parameter.kind === 'quantity' || parameter.kind === 'integer';
   return prose(ranged ? `${parameter.help} ${capital(acceptedText(parameter))}.` : parameter.help);
 }

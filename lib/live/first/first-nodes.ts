@@ -1,4 +1,4 @@
-import { capital } from '../../page/blocks/prose.js';
+import { capital } from '../../page/blocks/capital.js';
 import { type Html, html } from '../../page/html/html.js';
 import { firstCaution, firstGuesses } from '../../parts/first-file.js';
 import type { FirstQuestion } from '../../parts/first-questions.js';

@@ -1,5 +1,5 @@
 import type { Notebook } from '../../page/notebook.js';
-import type { Bench } from '../case/bench.js';
+import { asItCame, type Bench } from '../case/bench.js';
 import { failureText } from '../case/failure.js';
 import { arrive, caseWanted, openSession } from '../case/session.js';
 import { pageWords } from './page-words.js';
@@ -32,12 +32,10 @@ export interface Answers {
 export function answers(
   notebooks: readonly Notebook[],
   bench: Bench,
-  printed: ReadonlyMap<string, string>,
+  printed: ReadonlyMap<string, Pick<Answer, 'answer'>>,
   progress: () => void,
 ): Answers {
   const known = new Map<string, Answer>();
-  const untouched = (): boolean =>
-    bench.file === bench.origin && bench.start === bench.origin && Object.keys(bench.choices).length === 0;
   let made = { file: bench.file, choices: bench.choices };
   let wordsAsked = false;
   let busy = false;
@@ -48,7 +46,7 @@ export function answers(
   };
   const of = (name: string): Answer | undefined => {
     forgetOld();
-    const before = untouched() ? printed.get(name) : undefined;
+    const before = asItCame(bench) ? printed.get(name)?.answer : undefined;
     return known.get(name) ?? (before === undefined ? undefined : { answer: before, words: [] });
   };
   const missing = (): Notebook | undefined =>

@@ -1,5 +1,5 @@
-import { prose } from '../../page/blocks/prose.js';
 import { type Html, html } from '../../page/html/html.js';
+import { prose } from '../../page/html/prose.js';
 import type { Notebook } from '../../page/notebook.js';
 
 /** The head of a page in one file: the way back and on, its title and its question. */

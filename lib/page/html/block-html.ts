@@ -3,11 +3,11 @@ import type { LayoutName } from '../../plot/chart/drawing.js';
 import type { Figure } from '../../plot/chart/figure.js';
 import type { Block } from '../blocks/block.js';
 import type { CheckBlock, FigureBlock, TableBlock } from '../blocks/plain-blocks.js';
-import { prose } from '../blocks/prose.js';
 import type { RevealBlock } from '../blocks/reveal.js';
 import { checklistHtml } from './checklist-html.js';
 import { type Html, html, trusted } from './html.js';
 import { motionHtml } from './motion-html.js';
+import { prose } from './prose.js';
 import { tableHtml, thinned } from './table-html.js';
 
 /**

@@ -1,6 +1,6 @@
 import type { ChecklistBlock, ChecklistStep, WriteIn } from '../blocks/checklist.js';
-import { prose } from '../blocks/prose.js';
 import { type Html, html } from './html.js';
+import { prose } from './prose.js';
 
 /** A checklist as markup: boxes that can be ticked and lines that can be typed on, or written on in print. */
 export function checklistHtml({ id, title, about, writeIns, steps }: ChecklistBlock): Html {

@@ -1,5 +1,5 @@
-import { prose } from '../blocks/prose.js';
-import { type Html, html, trusted } from './html.js';
+import { type Html, html } from './html.js';
+import { prose } from './prose.js';
 
 /** One page in a list of pages. */
 export interface IndexItem {
@@ -9,8 +9,8 @@ export interface IndexItem {
   readonly title: string;
   readonly question: string;
   readonly answer: string;
-  /** A small picture, markup of this library. */
-  readonly picture?: string;
+  /** A small picture. */
+  readonly picture?: Html;
   /** The sentence of the page that a reader looked for. */
   readonly found?: string;
 }
@@ -22,7 +22,7 @@ ${items.map(itemHtml)}</ol>`;
 }
 
 function itemHtml({ name, address, title, question, answer, picture, found }: IndexItem): Html {
-  const small = picture === undefined ? '' : html`<div class="thumbnail">${trusted(picture)}</div>`;
+  const small = picture === undefined ? '' : html`<div class="thumbnail">${picture}</div>`;
   const sentence = found === undefined ? '' : html`<p class="found">“${prose(found)}”</p>`;
   return html`<li id="${name}" class="${picture === undefined ? 'plain' : 'pictured'}"><div><h2><a href="${address}">${title}</a></h2>
 <p class="question">${prose(question)}</p>

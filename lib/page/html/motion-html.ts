@@ -1,6 +1,6 @@
 import type { MotionBlock } from '../blocks/motion.js';
-import { prose } from '../blocks/prose.js';
 import { type Html, html, trusted } from './html.js';
+import { prose } from './prose.js';
 import { shockDrawing } from './shock-drawing.js';
 
 /** A shock at work: a place for the player, and stills for paper and for pages without scripts. */

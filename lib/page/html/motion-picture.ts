@@ -1,7 +1,6 @@
 import { requireShape } from '../../base/shape.js';
 import { inkColours } from '../../plot/chart/palette.js';
 import { type MotionBlock, motionBlockShape } from '../blocks/motion.js';
-import { prose } from '../blocks/prose.js';
 import type { HtmlElement } from './html.js';
 import { htmlText } from './html-text.js';
 import { drawingSize, shockDrawing } from './shock-drawing.js';
@@ -46,7 +45,7 @@ export function motionPicture(block: MotionBlock): string {
         const from = titleHeight + place * (labelHeight + height);
         const since = `${(1000 * frame.time).toFixed(0)} ms`;
         return [
-          text(from + 18, prose(`${label}, ${since}`), { 'font-weight': '600' }),
+          text(from + 18, `${label}, ${since}`, { 'font-weight': '600' }),
           {
             tag: 'g',
             attributes: { transform: `translate(0,${from + labelHeight})` },

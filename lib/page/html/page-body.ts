@@ -1,8 +1,8 @@
 import { allBlocks, type Page, pageFigures } from '../blocks/page.js';
-import { prose } from '../blocks/prose.js';
 import type { ParameterText } from '../parameters/parameter-text.js';
 import { blockHtml, type Pictures } from './block-html.js';
 import { type Html, html, trusted } from './html.js';
+import { prose } from './prose.js';
 
 /**
  * What the middle of a page shows; all of it may change with a setting.

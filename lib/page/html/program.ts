@@ -22,10 +22,14 @@ export const programShape: Shape = { script: someText, packed: listOf(someText),
 
 /**
  * Unpacks the program and runs it. The policy of the page admits this text and the program by their hashes and no other; where a
- * browser guards scripts with trusted types, only the one rule made here can make one, and it is made once.
+ * browser guards scripts with trusted types, only the one rule made here can make one, and it is made once. Until the program takes over, a line says that the
+ * page shows what it came with; it goes where the program cannot begin.
  */
 const loader = `
 const unpack = ${unpack};
+const { classList } = document.documentElement;
+classList.add('starting');
+addEventListener('error', () => classList.remove('starting'));
 const texts = [...document.querySelectorAll('.program')].map((piece) => {
   return new Response(new Blob([unpack(piece.textContent)]).stream().pipeThrough(new DecompressionStream('deflate-raw'))).text();
 });
@@ -49,7 +53,8 @@ export async function programPolicy({ script }: Program): Promise<string> {
 export function programHtml({ packed, start }: Program): Html {
   // Nothing but this sign can end or open an element inside a script; in JSON it may be written as an escape.
   const data = JSON.stringify(start).replaceAll('<', '\\u003c');
-  return html`<script type="application/json" id="start">${trusted(data)}</script>
+  return html`<p class="not-yet" role="status">The page is getting ready; until then it shows what it came with.</p>
+<script type="application/json" id="start">${trusted(data)}</script>
 ${packed.map(
   (piece) => html`<script type="text/plain" class="program">${trusted(piece)}</script>
 `,

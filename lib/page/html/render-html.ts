@@ -1,6 +1,5 @@
 import { listOf, optional, requireShape, type Shape, someText } from '../../base/shape.js';
 import { pageShape, requirePageIds } from '../blocks/page.js';
-import { prose } from '../blocks/prose.js';
 import { parameterTextShape } from '../parameters/parameter-text.js';
 import { picturesShape } from './block-html.js';
 import { html } from './html.js';
@@ -9,6 +8,7 @@ import { type BodyContent, pageBody } from './page-body.js';
 import { type Provenance, pageFooter, provenanceShape } from './page-footer.js';
 import type { Program } from './program.js';
 import { programShape } from './program.js';
+import { prose } from './prose.js';
 
 /**
  * All that a page is made of.

@@ -1,10 +1,11 @@
 import { listOf, optional, requireShape, type Shape, someText } from '../../base/shape.js';
-import { prose } from '../blocks/prose.js';
 import { html } from './html.js';
 import { type EmbeddedFont, embeddedFontShape, htmlDocument } from './html-document.js';
-import { indexList } from './index-list.js';
+import { type IndexItem, indexList } from './index-list.js';
 import { indexTitle } from './index-title.js';
 import { type Provenance, pageFooter, provenanceShape } from './page-footer.js';
+import { prose } from './prose.js';
+import { thumbnail } from './thumbnail.js';
 
 /**
  * One page of the index.
@@ -63,11 +64,7 @@ export const indexContentShape: Shape = {
 export async function renderIndex(content: IndexContent): Promise<string> {
   requireShape({ content }, { content: indexContentShape });
   const { entries, about, fonts, provenance } = content;
-  const items = entries.map(({ picture, ...entry }) => ({
-    ...entry,
-    address: `${entry.name}/${entry.name}.html`,
-    ...(picture === undefined ? {} : { picture: thumbnail(picture, entry.name) }),
-  }));
+  const items = indexItems(entries, (name) => `${name}/${name}.html`);
   const body = html`<header>
 <h1>${indexTitle}</h1>
 <p class="question">${prose(about)}</p>
@@ -77,10 +74,14 @@ ${pageFooter(provenance)}`;
   return htmlDocument(indexTitle, fonts, body);
 }
 
-/** A picture without its words, which stand beside it, and with ids of its own: two pages may have a figure of one name. */
-function thumbnail(svg: string, name: string): string {
-  return svg
-    .replace(/<title[\s\S]*?<\/desc>/u, '')
-    .replace(/ role="img" aria-labelledby="[^"]*" aria-describedby="[^"]*"/u, ' aria-hidden="true"')
-    .replaceAll(/( id="|url\(#)/gu, `$1${name}-`);
+/** The pages of an index, each with its small picture. */
+export function indexItems(
+  entries: readonly IndexEntry[],
+  addressOf: (name: string) => string,
+): readonly IndexItem[] {
+  return entries.map(({ picture, ...entry }) => ({
+    ...entry,
+    address: addressOf(entry.name),
+    ...(picture === undefined ? {} : { picture: thumbnail(picture, entry.name) }),
+  }));
 }

@@ -1,6 +1,6 @@
 import { type Cell, type Column, displayColumn, type Table } from '../../plot/chart/table.js';
-import { prose } from '../blocks/prose.js';
 import { type Html, html } from './html.js';
+import { prose } from './prose.js';
 
 /** A table that scrolls in its own box where the window is narrower. */
 export function tableHtml({ columns, rows }: Table, caption: string): Html {
@@ -18,7 +18,7 @@ export function tableHtml({ columns, rows }: Table, caption: string): Html {
 `;
   });
   return html`<div class="table" role="group" aria-label="${caption}" tabindex="0"><table>
-<caption>${caption}</caption>
+<caption>${prose(caption)}</caption>
 <thead><tr>${columns.map(headingHtml)}</tr></thead>
 <tbody>
 ${body}</tbody>

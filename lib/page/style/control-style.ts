@@ -3,8 +3,9 @@
  * On paper the settings stand as words.
  */
 export const controlStyle = `
-.controls:empty,.tools:empty,.fault:empty{display:none}
-@media screen{.live .settings{display:none}}
+.controls:empty,.tools:empty,.fault:empty,.not-yet{display:none}
+@media screen{.live .settings{display:none}
+.starting:not(.live) .not-yet{display:block;position:fixed;inset:auto 0 0;margin:0;padding:.5rem 1.25rem;background:var(--panel);border-top:1px solid var(--rule);font-size:.9rem;text-align:center}}
 .panel{margin:1rem 0;padding:.6rem .9rem;background:var(--panel);border:1px solid var(--grid)}
 .panel>summary{font-weight:600;color:var(--ink)}
 .control{margin:.7rem 0}
