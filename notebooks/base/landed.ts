@@ -2,12 +2,12 @@ import { standardGravity } from '../../lib/base/constants.js';
 import { InputError } from '../../lib/base/input-error.js';
 import type { Corner } from '../../lib/motion/corner/corner.js';
 import type { CornerOutcome } from '../../lib/motion/corner/corner-outcome.js';
-import { moveCorner } from '../../lib/motion/corner/move-corner.js';
+import { type CornerOptions, moveCorner } from '../../lib/motion/corner/move-corner.js';
 import type { Build, OilPart, PistonPart } from '../../lib/parts/parts.js';
 import { formatQuantity } from '../../lib/units/index.js';
 import { type AirEnd, cornerOf, type MovingBuild, movingBuild, NoRoomForTheShaft } from './moving-build.js';
 
-/** How long a landing is followed [s]: down, up again and most of the way to rest. */
+/** How long a landing is followed at most [s]: down, up again and most of the way to rest. */
 const followed = 0.6;
 
 /** Relative tolerance of the equations: forces and travels to 2e-5, far below what a page shows, in half the time of a tenth of it. */
@@ -36,7 +36,11 @@ class PastItsOil extends InputError {
   }
 }
 
-/** Lets a build land from a height, its shock in balance as it falls. */
+/**
+ * Lets a build land from a height, its shock in balance as it falls.
+ *
+ * @param trace - parts of the trace that is drawn; with none the landing is followed until it can go no deeper
+ */
 export function landed(
   build: Build,
   temperature: number,
@@ -44,11 +48,14 @@ export function landed(
   end: AirEnd = 'likely',
   parts: { readonly oil?: OilPart; readonly piston?: PistonPart } = {},
   trace = 0,
-  tolerance = followedTo,
 ): Landed {
   const moving = movingBuild(build, temperature, end, parts);
   const { corner } = cornerOf(build);
-  const outcome = dropped(moving, corner, temperature, dropHeight, { parts: trace, tolerance });
+  const outcome = dropped(moving, corner, temperature, dropHeight, {
+    parts: trace,
+    tolerance: followedTo,
+    ...(trace === 0 ? { until: 'deepest' } : {}),
+  });
   return {
     moving,
     outcome,
@@ -62,7 +69,7 @@ function dropped(
   corner: Corner,
   temperature: number,
   dropHeight: number,
-  options: { readonly parts: number; readonly tolerance: number },
+  options: CornerOptions,
 ): CornerOutcome {
   try {
     return moveCorner(shock, corner, { kind: 'landing', dropHeight }, { duration: followed, ...options });
@@ -114,11 +121,14 @@ const searchedTo = 1e-3;
 
 /** Lowest drop from which the bump stop is touched [m], to a hundredth of the range; undefined where none up to a metre does it. */
 export function bottomingHeight(build: Build, temperature: number): number | undefined {
+  const moving = movingBuild(build, temperature);
+  const { corner } = cornerOf(build);
   const touches = (height: number): boolean => {
     try {
-      return landedOrLocked(build, temperature, height, 'likely', {}, 0, searchedTo)?.bottoms ?? true;
+      const options = { parts: 0, tolerance: searchedTo, until: 'touched' } as const;
+      return dropped(moving, corner, temperature, height, options).bottomings.length > 0;
     } catch (error) {
-      if (error instanceof PastItsOil) return true;
+      if (error instanceof NoRoomForTheShaft) return true;
       throw error;
     }
   };

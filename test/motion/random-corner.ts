@@ -34,8 +34,14 @@ function randomEvent(next: Next): CornerEvent {
   }
 }
 
+/** What a random corner is asked for in place of chance. */
+interface Asked {
+  readonly event?: CornerEvent;
+  readonly until?: 'deepest' | 'touched';
+}
+
 /** Follows a corner of random parts: anything that a box of parts and a hand could put together, and a little beyond. */
-export function runRandomCorner(next: Next, duration: number): CornerOutcome {
+export function runRandomCorner(next: Next, duration: number, { event, until }: Asked = {}): CornerOutcome {
   const bore = within(next, 0.01, 0.016);
   const shaftDiameter = within(next, 0.0025, 0.004);
   const stroke = within(next, 0.015, 0.035);
@@ -105,8 +111,10 @@ export function runRandomCorner(next: Next, duration: number): CornerOutcome {
     viscous: 0,
   };
   const sticks = next() < 0.2;
-  return moveCorner(shock, corner, randomEvent(next), {
+  const happens = randomEvent(next);
+  return moveCorner(shock, corner, event ?? happens, {
     duration,
+    ...(until && { until }),
     parts: 50,
     ...(sticks ? { bristles } : {}),
   });

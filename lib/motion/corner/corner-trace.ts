@@ -26,13 +26,13 @@ export interface CornerTrace {
   readonly cavities: Float64Array;
 }
 
-/** Fills a trace step by step. */
+/** Fills a trace step by step; what was followed until a time is given back. */
 export function cornerTracer(
   duration: number,
   parts: number,
   size: number,
   write: (time: number, state: Float64Array, values: Float64Array) => void,
-): { readonly trace: CornerTrace; readonly observe: (step: Step) => void } {
+): { readonly until: (time: number) => CornerTrace; readonly observe: (step: Step) => void } {
   const empty = () => new Float64Array(parts === 0 ? 0 : parts + 1);
   const trace: CornerTrace = {
     times: empty().map((_, i) => (duration * i) / parts),
@@ -69,5 +69,10 @@ export function cornerTracer(
       trace.cavities[next] = values[cornerRecorded.cavity] as number;
     }
   };
-  return { trace, observe };
+  const until = (time: number): CornerTrace => {
+    if (time >= duration) return trace;
+    const followed = Object.entries(trace).map(([name, values]) => [name, values.subarray(0, next)]);
+    return Object.fromEntries(followed) as Record<keyof CornerTrace, Float64Array>;
+  };
+  return { until, observe };
 }

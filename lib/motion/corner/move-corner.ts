@@ -1,6 +1,7 @@
 import { requireNotNegative } from '../../base/checks.js';
 import { standardGravity } from '../../base/constants.js';
-import { madeWith, optional, record, requireShape, type Shape } from '../../base/shape.js';
+import { InputError } from '../../base/input-error.js';
+import { madeWith, oneOf, optional, record, requireShape, type Shape } from '../../base/shape.js';
 import { integrate } from '../../numeric/integrator/integrate.js';
 import { recorder } from '../../numeric/integrator/recorder.js';
 import { durationOf, firstStep, type MotionOptions, partsOf, toleranceOf } from '../input/options.js';
@@ -20,6 +21,7 @@ import { staticTravel, travelAtLoad } from './corner-rest.js';
 import { cornerTracer } from './corner-trace.js';
 import { type CornerEvent, cornerEventShape, type Ground, groundOf } from './ground.js';
 import { settling } from './settling.js';
+import { spent } from './spent.js';
 
 /**
  * How a corner is moved.
@@ -31,12 +33,18 @@ export interface CornerOptions extends MotionOptions {
   readonly duration?: number;
   /** Friction that sticks, in place of the smooth law of the seals: for where a shaft stays put or creeps. */
   readonly bristles?: BristleFriction;
+  /**
+   * Until when a landing is followed, where that comes before the duration: `deepest`, once what is left of its energy cannot press the shaft in as far as it was;
+   * `touched`, then or where the bump stop is touched. Means, settling and what happens are those of the time followed.
+   */
+  readonly until?: 'deepest' | 'touched';
 }
 
 /** Form of {@link CornerOptions}. */
 export const cornerOptionsShape: Shape = {
   duration: optional('s'),
   bristles: optional(bristleFrictionShape),
+  until: optional(oneOf('deepest', 'touched')),
   tolerance: optional(''),
   parts: optional(''),
 };
@@ -85,7 +93,9 @@ export function moveCorner(
   const relative = toleranceOf(options);
   const duration = durationOf(options.duration ?? defaultDuration);
   const parts = partsOf(options, defaultParts);
-  const { bristles } = options;
+  const { bristles, until } = options;
+  if (until !== undefined && event.kind !== 'landing')
+    throw new InputError({ field: 'until', value: until, accepted: 'nothing but with a landing' });
   if (bristles !== undefined) requireBristles(bristles);
   const chambers = bindChambers(shock);
   const restTravel = staticTravel(shock, chambers, corner);
@@ -113,11 +123,16 @@ export function moveCorner(
   const watch = recorder(size, cornerRecorded.count, cornerRecorded.peaks, write);
   const tracer = cornerTracer(duration, parts, size, write);
   const settle = settling(size, corner.motionRatio, restTravel);
+  const isSpent = spent(bound, staticTyre(corner));
   const body = start.wheel - start.travel / corner.motionRatio;
   const state = [roomAtRest(shock, chambers, start.travel), body, start.speed, start.wheel, start.speed];
   const length = 1e-2 * relative;
   const absolute = [roomTolerance(shock, relative), length, relative, length, relative];
-  const { steps, state: end } = integrate(equation.equation, {
+  const {
+    time,
+    steps,
+    state: end,
+  } = integrate(equation.equation, {
     from: 0,
     to: duration,
     state: bristles === undefined ? state : [...state, 0],
@@ -131,16 +146,18 @@ export function moveCorner(
       watch.observe(step);
       tracer.observe(step);
       settle.observe(step);
+      if (until === 'touched' && history.bottomings.length > 0) return true;
+      return until !== undefined && isSpent(step.end, watch.course(cornerRecorded.travel).largest);
     },
   });
   return cornerOutcome({
     bound,
     watch,
     history,
-    trace: tracer.trace,
+    trace: tracer.until(time),
     settled: settle.found(),
     end,
-    duration,
+    duration: time,
     restTravel,
     steps,
   });

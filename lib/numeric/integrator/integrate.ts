@@ -20,8 +20,8 @@ export interface IntegrationPlan {
   readonly events?: readonly Event[];
   /** Rising times at which a step has to end, since the rates bend there [s]. */
   readonly knots?: readonly number[];
-  /** Called after each step, before an event changes anything. */
-  readonly onStep?: (step: Step) => void;
+  /** Called after each step, before an event changes anything; true ends the integration after this step. */
+  readonly onStep?: (step: Step) => unknown;
   /** Steps, taken or tried, after which to give up; a million where absent. */
   readonly stepLimit?: number;
 }
@@ -110,7 +110,7 @@ export function integrate(equation: DifferentialEquation, plan: IntegrationPlan)
     const found = events.length === 0 ? undefined : firstEvent(events, step, values, work);
     step.covered = found?.share ?? 1;
     step.cut = found !== undefined;
-    onStep?.(step);
+    const enough = onStep?.(step) === true;
     // An event on the very zero has passed it, so that it does not fire again.
     let fired: { readonly index: number; readonly side: number } | undefined;
     const ending = length === barrier - time;
@@ -133,6 +133,7 @@ export function integrate(equation: DifferentialEquation, plan: IntegrationPlan)
       wanted = Math.min(longest, ending ? Math.max(next, wanted) : next);
       lastError = Math.max(error, 1e-4);
     }
+    if (enough) return { time, state, stopped: true, steps, rejected };
     readEvents(events, time, state, values);
     if (fired !== undefined && values[fired.index] === 0) values[fired.index] = fired.side;
   }
