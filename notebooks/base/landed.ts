@@ -128,7 +128,7 @@ export function bottomingHeight(build: Build, temperature: number): number | und
       const options = { parts: 0, tolerance: searchedTo, until: 'touched' } as const;
       return dropped(moving, corner, temperature, height, options).bottomings.length > 0;
     } catch (error) {
-      if (error instanceof NoRoomForTheShaft) return true;
+      if (error instanceof NoRoomForTheShaft || error instanceof PastItsOil) return true;
       throw error;
     }
   };
