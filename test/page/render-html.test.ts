@@ -72,7 +72,7 @@ describe('the HTML of a page', () => {
 
   it('gives each figure a caption and a table that is not too long', () => {
     expect(html).toContain(
-      '<figcaption><strong>Figure 1.</strong> At 100\u00a0mm/s the force is 1\u00a0N.</figcaption>',
+      '<figcaption><strong>Figure 1.</strong> At 100\u00a0<span class="unit">mm/s</span> the force is 1\u00a0N.</figcaption>',
     );
     expect(html).toContain('21 of 61 rows are shown; all are in');
     const table = html.slice(html.indexOf('<details>'), html.indexOf('</details>'));

@@ -3,6 +3,7 @@ import { inkColours } from '../../plot/chart/palette.js';
 import { type MotionBlock, motionBlockShape } from '../blocks/motion.js';
 import type { HtmlElement } from './html.js';
 import { htmlText } from './html-text.js';
+import { besideUnits } from './prose.js';
 import { drawingSize, shockDrawing } from './shock-drawing.js';
 
 /** Room for the title of the picture, and for what a still shows [px]. */
@@ -45,7 +46,7 @@ export function motionPicture(block: MotionBlock): string {
         const from = titleHeight + place * (labelHeight + height);
         const since = `${(1000 * frame.time).toFixed(0)} ms`;
         return [
-          text(from + 18, `${label}, ${since}`, { 'font-weight': '600' }),
+          text(from + 18, besideUnits(`${label}, ${since}`), { 'font-weight': '600' }),
           {
             tag: 'g',
             attributes: { transform: `translate(0,${from + labelHeight})` },

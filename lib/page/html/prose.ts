@@ -23,12 +23,17 @@ const withSlash = new RegExp(
   'gu',
 );
 
+/** A text whose numbers stay on one line with their units. */
+export function besideUnits(text: string): string {
+  return text.replaceAll(numberBeforeUnit, '$1\u00a0');
+}
+
 /**
  * A sentence whose numbers stay on one line with their units, and whose units stay whole: a browser may break a line after a slash (Unicode Standard Annex
  * 14, class SY).
  */
 export function prose(text: string): Html {
-  const parts = text.replaceAll(numberBeforeUnit, '$1\u00a0').split(withSlash);
+  const parts = besideUnits(text).split(withSlash);
   if (parts.length === 1) return { nodes: text === '' ? [] : parts };
   return html`${parts.map((part, place) => (place % 2 === 0 ? part : html`<span class="unit">${part}</span>`))}`;
 }
