@@ -1,4 +1,4 @@
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { damperForce } from '../../lib/damper/damper-force.js';
 import { type DamperModel, damperModel } from '../../lib/damper/damper-model.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
@@ -9,8 +9,6 @@ import { assembleShock, type Parts } from '../../lib/parts/index.js';
 import { notebook } from '../../notebooks/cavitation.js';
 import { changedFile, files, fileTexts, numbersIn, pageOf, rowOf, wordsOf } from './answers.js';
 import { bruteDamping, bruteOnset } from './brute-cavitation.js';
-
-vi.setConfig({ testTimeout: 60_000 });
 
 /** The first build at the temperature of its wish, or at 20 °C. */
 function modelOf({ builds }: Parts, temperature?: number): DamperModel {

@@ -1,4 +1,4 @@
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { damperForce } from '../../lib/damper/damper-force.js';
 import { type DamperModel, damperModel } from '../../lib/damper/damper-model.js';
 import { forceAfterTravel } from '../../lib/damper/force-after-travel.js';
@@ -8,8 +8,6 @@ import { pageFigures, pagePassed } from '../../lib/page/index.js';
 import { assembleShock, type Parts } from '../../lib/parts/index.js';
 import { notebook } from '../../notebooks/compare-oils.js';
 import { changedFile, files, fileTexts, numbersIn, pageOf, rowOf, tableOf, wordsOf } from './answers.js';
-
-vi.setConfig({ testTimeout: 60_000 });
 
 /** Coldest, fill and hottest temperature [K], slow and middle speed [m/s], as the files have them or as the pages begin where they are silent. */
 const days = {

@@ -1,4 +1,4 @@
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { damperForce } from '../../lib/damper/damper-force.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import type { HoleGroup } from '../../lib/flow/geometry/piston.js';
@@ -8,8 +8,6 @@ import { pagePassed } from '../../lib/page/index.js';
 import { assembleShock, type Parts } from '../../lib/parts/index.js';
 import { notebook } from '../../notebooks/hole-size.js';
 import { changedFile, files, fileTexts, numbersIn, pageOf, rowOf, tableOf, wordsOf } from './answers.js';
-
-vi.setConfig({ testTimeout: 60_000 });
 
 /** Damping of whole oil [N] in the first build with other parts, its holes changed. */
 function dampingOf(

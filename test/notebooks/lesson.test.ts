@@ -1,4 +1,4 @@
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { damperForce } from '../../lib/damper/damper-force.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
@@ -7,8 +7,6 @@ import { allBlocks, type Page, pagePassed } from '../../lib/page/index.js';
 import { assembleShock, type Parts } from '../../lib/parts/index.js';
 import { notebook } from '../../notebooks/lesson.js';
 import { files, numbersIn, pageOf, rowOf, tableOf, wordsOf } from './answers.js';
-
-vi.setConfig({ testTimeout: 60_000 });
 
 /** What is on the bench: holes [m], oil [K]. */
 interface Bench {

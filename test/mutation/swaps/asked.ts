@@ -18,8 +18,8 @@ const physics = [
 const foundations = ['laws', 'published', 'reference', 'accuracy'];
 const besides: Readonly<Record<string, readonly string[]>> = { base: physics, numeric: ['measure'] };
 
-/** The test of what each page says; it finds the pages by their folder, so that no import leads to them. */
-export const readPages = 'test/notebooks/words.test.ts';
+/** What finds the pages by their folder imports them as they are in the files, without a fault. */
+const pageList = 'lib/runner/build/notebook-list.ts';
 
 const known = new Map<string, readonly string[]>();
 
@@ -46,7 +46,7 @@ function leads(from: string, to: string): boolean {
 
 const tests = readdirSync('test', { recursive: true, encoding: 'utf8' })
   .map((name) => `test/${name}`)
-  .filter((name) => /(?<!\.slow|\.browser)\.test\.ts$/u.test(name) && name !== readPages)
+  .filter((name) => /(?<!\.slow|\.browser)\.test\.ts$/u.test(name))
   .sort();
 
 /** The quick tests that are asked for a fault in a file, those first that are likely to see it, and the pages whose words are. */
@@ -55,21 +55,17 @@ export function askedFor(file: string): {
   readonly pages: readonly string[];
 } {
   const [layer = '', room = ''] = file.replace(/\.ts$/u, '').split('/');
+  const asks = (test: string): boolean => leads(test, file) && (room === 'runner' || !leads(test, pageList));
   const inFolders = (folders: readonly string[]): readonly string[] =>
-    tests.filter((test) => folders.some((folder) => test.startsWith(`test/${folder}/`)) && leads(test, file));
+    tests.filter((test) => folders.some((folder) => test.startsWith(`test/${folder}/`)) && asks(test));
   if (layer === 'lib' && physics.includes(room))
     return { files: inFolders([room, ...foundations, ...(besides[room] ?? [])]), pages: [] };
   const pages = readdirSync('notebooks')
     .filter((name) => name.endsWith('.ts'))
     .map((name) => name.slice(0, -'.ts'.length));
-  // What renders a page no page imports.
-  const told =
-    layer === 'lib' && room === 'runner' ? [] : pages.filter((page) => leads(`notebooks/${page}.ts`, file));
   return {
-    files:
-      layer === 'lib'
-        ? tests.filter((test) => test.startsWith(`test/${room}/`))
-        : inFolders(['notebooks', 'page', 'measure']),
-    pages: told,
+    files: layer === 'lib' ? inFolders([room]) : inFolders(['notebooks', 'page', 'measure']),
+    // What renders a page no page imports.
+    pages: room === 'runner' ? [] : pages.filter((page) => leads(`notebooks/${page}.ts`, file)),
   };
 }

@@ -1,9 +1,9 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
-import { askedFor, readPages } from './asked.js';
+import { askedFor } from './asked.js';
 import { type Asker, startAsker } from './asker.js';
 import { type Fault, faultsOf } from './faults.js';
-import type { Question, Verdict } from './warm.js';
+import type { Verdict } from './warm.js';
 import { wilson } from './wilson.js';
 
 // Puts small faults into files one at a time, in memory, and runs the quick tests that should see each: `npm run swaps -- NUMBER SEED PLACE...`, a place being how the
@@ -38,78 +38,57 @@ function told({ file, start, end, text }: Fault): string {
   return `${file}:${line}: ${around.replaceAll(/\s+/gu, ' ')}`;
 }
 
-// How long tests take [ms], as far as an earlier run knows: each file, and each page of the test of what pages say.
+// How long tests take [ms], as far as an earlier run knows.
 const known = 'out/swaps-durations.json';
 const durations: Record<string, number> = existsSync(known) ? JSON.parse(readFileSync(known, 'utf8')) : {};
-const durationOf = (name: string): number => durations[name] ?? 1000;
+const durationOf = (test: string): number => durations[test] ?? 1000;
 
-function remember(verdict: Verdict): void {
-  const files = new Map<string, number>();
-  for (const [file, name, duration] of verdict.durations) {
-    const page = file === readPages ? name.match(/[\w-]+/u)?.[0] : undefined;
-    files.set(page ?? file, (files.get(page ?? file) ?? 0) + duration);
-  }
-  for (const [name, duration] of files) durations[name] = Math.round(duration);
+function remember({ passed }: Verdict): void {
+  for (const [test, { duration }] of Object.entries(passed)) durations[test] = Math.round(duration);
   mkdirSync('out', { recursive: true });
   writeFileSync(known, JSON.stringify(durations, undefined, 1));
 }
 
-const sorted = (names: readonly string[]): readonly string[] =>
-  names.toSorted((a, b) => durationOf(a) - durationOf(b));
+/** Pages that take longer [ms] are asked only for what is a fault of the pages themselves. */
+const longPage = 1500;
 
-/** The tests of what pages say: with the demo parts, and with other files too where the pages themselves have the fault. */
-function saysOf(pages: readonly string[], others: boolean): Question['tests'] {
-  const names = new RegExp(`'(?:${pages.join('|')})(?:-recorded)?' ${others ? '' : 'says'}`, 'u');
-  return pages.length === 0 ? [] : [{ file: readPages, names }];
-}
-
-/** What is asked for a fault, run by run: the shortest tests first, since one that fails ends the run and most faults fail many; long pages by themselves, last. */
-function questionsOf({ file, text }: Fault): readonly Question['tests'][] {
+/** What is asked for a fault: the shortest tests first, since one that fails ends the run and most faults fail many. */
+function testsFor({ file }: Fault): readonly string[] {
   const { files, pages } = askedFor(file);
-  const inPages = file.startsWith('notebooks/');
-  const tests = sorted(files).map((test) => ({ file: test }));
-  const long = pages.filter((page) => durationOf(page) > 1500);
-  const short = saysOf(
-    pages.filter((page) => !long.includes(page)),
-    inPages,
-  );
-  if (!inPages) return [[...tests, ...short]];
-  // A word of a page is read there; a formula is worked out apart from it.
-  const rest = sorted(long).map((page) => saysOf([page], true));
-  const questions = /^\p{L}+$/u.test(text) ? [short, ...rest, tests] : [[...tests, ...short], ...rest];
-  return questions.filter((question) => question.length > 0);
+  const asked = pages
+    .map((page) => `page ${page}`)
+    .filter((page) => file.startsWith('notebooks/') || durationOf(page) < longPage);
+  return [...files, ...asked].toSorted((a, b) => durationOf(a) - durationOf(b));
 }
 
-const patienceFor = (tests: Question['tests']): number =>
-  300_000 + 20 * tests.reduce((sum, { file }) => sum + durationOf(file), 0);
+const patienceFor = (tests: readonly string[]): number =>
+  300_000 + tests.reduce((sum, test) => sum + 20 * durationOf(test), 0);
 
-/** What is known to pass without a fault. */
-const sound = new Set<string>();
+/** Whether each test passes without a fault, as far as it was tried. */
+const sound = new Map<string, boolean>();
 
-/** A test that fails with a fault must pass without. */
-async function confirm(asker: Asker, tests: Question['tests'], file: string | undefined): Promise<void> {
-  const failing = tests.filter((test) => file === undefined || test.file === file);
-  const name = failing.map((test) => `${test.file} ${test.names}`).join();
-  if (sound.has(name)) return;
-  const verdict = await asker.ask({ tests: failing, bail: true }, patienceFor(failing));
-  if (verdict.endless || verdict.failed !== undefined)
-    throw new Error(`a test fails without a fault: ${verdict.failed?.said}`);
+async function passesUnharmed(asker: Asker, test: string): Promise<boolean> {
+  const tried = sound.get(test);
+  if (tried !== undefined) return tried;
+  const verdict = await asker.ask({ tests: [test] }, patienceFor([test]));
   remember(verdict);
-  sound.add(name);
+  const passes = (verdict.passed[test]?.tests ?? 0) > 0;
+  sound.set(test, passes);
+  if (!passes) console.log(`${test} is not asked, since it does not pass by itself: ${verdict.failed?.said}`);
+  return passes;
 }
 
 /** The first verdict that is not that all is well; none where a fault survives. */
 async function seen(asker: Asker, fault: Fault): Promise<Verdict | undefined> {
-  for (const tests of questionsOf(fault)) {
-    const verdict = await asker.ask({ fault, tests, bail: true }, patienceFor(tests));
+  let tests = testsFor(fault).filter((test) => sound.get(test) !== false);
+  while (tests.length > 0) {
+    const verdict = await asker.ask({ fault, tests }, patienceFor(tests));
     remember(verdict);
-    if (verdict.failed !== undefined) await confirm(asker, tests, verdict.failed.file);
-    if (verdict.failed !== undefined || verdict.endless) return verdict;
-    if (
-      tests.some(({ file }) => file === readPages) &&
-      !verdict.durations.some(([file]) => file === readPages)
-    )
-      throw new Error('no page was asked');
+    const { failed } = verdict;
+    if (failed === undefined) return verdict.endless ? verdict : undefined;
+    // A test that fails with a fault must pass without.
+    if (await passesUnharmed(asker, failed.test)) return verdict;
+    tests = tests.slice(tests.indexOf(failed.test) + 1);
   }
   return undefined;
 }
@@ -135,7 +114,8 @@ for (const { place, files, faults, chosen } of draws) {
     console.log(
       `${failed !== undefined ? 'seen' : endless ? 'NO END' : 'NOT SEEN'} ${told(fault)} (${seconds} s)`,
     );
-    if (failed !== undefined) console.log(`    by ${failed.said.replaceAll(/\s+/gu, ' ').slice(0, 200)}`);
+    if (failed !== undefined)
+      console.log(`    by ${`${failed.test}: ${failed.said}`.replaceAll(/\s+/gu, ' ').slice(0, 240)}`);
   }
   const found = tried - survivors;
   const [low, high] = wilson(found, tried).map((part) => (100 * part).toFixed(0));
