@@ -1,10 +1,10 @@
-import { damperForce } from '../../lib/damper/damper-force.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import { fillName } from '../../lib/decisions/day/fill-choice.js';
 import type { OrderPlan } from '../../lib/decisions/order/order-plan.js';
 import type { OrderProblem } from '../../lib/decisions/order/order-problem.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import type { Block } from '../../lib/page/blocks/block.js';
+import { oilAlone } from '../base/oil-forces.js';
 import { celsius, percent } from '../base/wording.js';
 import { fillTables, furtherTable, orderTable } from './tables.js';
 
@@ -51,13 +51,14 @@ function lawCheck(
   // Blends rest on rules of their own; a plan of nothing else has no fill to work out again so.
   if (fill === undefined || build === undefined || bottle === undefined || fill.choice.second !== undefined)
     return [];
-  const model = damperModel(build.damper, fluidAt(bottle.oil, fill.temperature));
+  // As the plan takes it: at rest, and whole.
+  const { kinematicViscosity, density } = fluidAt(bottle.oil, fill.temperature);
+  const model = damperModel(build.damper, { kinematicViscosity, density });
   const { weights, forces } = build.wanted;
   let squares = 0;
   let sum = 0;
   for (const [place, { speed, weight }] of weights.entries()) {
-    const { dampingForce } = damperForce(model, { speed, position: build.damper.stroke / 2 });
-    squares += weight * Math.log(dampingForce / (forces[place] ?? Number.NaN)) ** 2;
+    squares += weight * Math.log(oilAlone(model, speed) / (forces[place] ?? Number.NaN)) ** 2;
     sum += weight;
   }
   const again = Math.exp(Math.sqrt(squares / sum)) - 1;
