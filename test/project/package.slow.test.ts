@@ -60,7 +60,7 @@ describe('the package alone in an empty project', () => {
       'notebooks',
       'package.json',
     ]);
-    for (const schema of ['parts-file', 'force-table'])
+    for (const schema of ['parts-file', 'force-table', 'page-results'])
       expect(
         run(
           bare,

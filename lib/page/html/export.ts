@@ -45,8 +45,11 @@ export function pageTables(page: Page): ReadonlyMap<string, Table> {
   );
 }
 
+/** Version of the format of {@link pageJson}, by Semantic Versioning: docs/page-results.schema.json says what it holds. */
+const pageResultsFormat = '1.0.0';
+
 /**
- * The whole page as JSON, for other programs: words, numbers in the units of their headings, and checks.
+ * The whole page as JSON, for other programs: words, numbers in the units of their headings, and checks, as the packed `page-results.schema.json` says.
  *
  * @param content - the page; pictures and fonts are left out
  * @returns JSON text
@@ -57,6 +60,7 @@ export function pageJson(content: PageContent): string {
   requireShape({ content }, { content: pageContentShape });
   const { title, question, about, page, parameters, provenance } = content;
   const whole = {
+    format: pageResultsFormat,
     title,
     question,
     answer: page.answer,
