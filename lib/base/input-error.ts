@@ -1,4 +1,5 @@
 import { DashpotError } from './dashpot-error.js';
+import { visibleText } from './visible-text.js';
 
 /**
  * Ends of what would have been accepted, in the unit of the value: `from` and `to` belong to it, `above` and `below` do not.
@@ -50,8 +51,13 @@ export class InputError extends DashpotError {
   }
 }
 
-/** A value in words; only a number has a unit, and only a simple one is written out. */
+/** Most of a refused text that its error shows [letters]. */
+const shown = 100;
+
+/** A value in words; only a number has a unit, and only a simple one is written out: the start of a long text, and signs that a terminal obeys as letters. */
 function valueText(value: unknown, suffix: string): string {
   if (typeof value === 'number') return `${value}${suffix}`;
-  return Object(value) === value ? `a value of type ${typeof value}` : String(value);
+  if (Object(value) === value) return `a value of type ${typeof value}`;
+  const text = String(value);
+  return visibleText(text.length > shown ? `${text.slice(0, shown)}…` : text);
 }

@@ -1,5 +1,6 @@
 import path from 'node:path';
 import { InputError } from '../base/input-error.js';
+import { visibleText } from '../base/visible-text.js';
 import { FitError } from '../numeric/least-squares/fit-error.js';
 import { ConvergenceError } from '../numeric/root-finding.js';
 import { type IndexEntry, type Notebook, ParameterError, pagePassed } from '../page/index.js';
@@ -21,7 +22,6 @@ import { fileError } from './command/file-error.js';
 import { readBytes } from './command/read-text-file.js';
 import { requireWritable } from './command/require-writable.js';
 import { tableText } from './command/table-command.js';
-import { visibleText } from './command/visible-text.js';
 import { generalHelp, notebookHelp } from './help.js';
 import { summary } from './summary.js';
 

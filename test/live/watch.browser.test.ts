@@ -1,10 +1,11 @@
 import { once } from 'node:events';
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { get, type IncomingMessage } from 'node:http';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it, onTestFinished } from 'vitest';
+import { draft } from '../../lib/runner/watch/draft.js';
 import { type Watch, watchNotebook } from '../../lib/runner/watch/watch.js';
 import { connect, hasChromium, plain, skipReason } from './chromium.js';
 import { demoParts, testNotebooks } from './notebook-folders.js';
@@ -54,6 +55,16 @@ describe('a page under watch', () => {
   it('tells a page at once of a change that it missed while it was loaded', async () => {
     const [text] = await once(await begun('changes-after-7'), 'data');
     expect(String(text)).toContain('data: changed');
+  });
+
+  it('shows a name that turns the writing with that sign written out, and of an endless file nothing', async () => {
+    const name = 'parts\u202elmay.yaml';
+    symlinkSync('/dev/zero', path.join(folder, name));
+    const page = await draft(folder, 'all-controls', path.join(folder, name), {});
+    onTestFinished(() => page.dispose());
+    const text = await page.html(0);
+    expect(text).toContain('"partsName":"parts\\\\u202elmay.yaml","partsText":""');
+    expect(text).not.toContain('\u202e');
   });
 
   const begun = (path: string, host = '127.0.0.1'): Promise<IncomingMessage> =>

@@ -8,6 +8,7 @@ import { profileInterval } from '../../lib/measure/answer/profile.js';
 import { tellingOf } from '../../lib/measure/answer/telling.js';
 import type { MeasuredShockProblem } from '../../lib/measure/fit/fit-problem.js';
 import { fitShock } from '../../lib/measure/fit/fit-shock.js';
+import { statedUnknowns } from '../../lib/measure/fit/prior.js';
 import type { Unknown } from '../../lib/measure/fit/unknown.js';
 import type { ShockLaw } from '../../lib/measure/model/shock-law.js';
 import type { Reading } from '../../lib/measure/reading/reading.js';
@@ -233,4 +234,18 @@ describe('what to measure next', () => {
       'not-finite',
     );
   });
+});
+
+test('a label whose ends are no viscosities or out of order is refused by its own name', () => {
+  const stated = (low: number, high: number) => () =>
+    statedUnknowns({
+      gap: 4e-5,
+      gasPressure: 101_325,
+      holeDiameter: 1.5e-3,
+      kinematicViscosity: [low, high],
+    });
+  expect(stated(2e-4, -1)).toThrow('kinematicViscosity[1] must be greater than 0 m²/s, got -1 m²/s');
+  expect(stated(2e-4, 1e-4)).toThrow('kinematicViscosity[1] must be above 0.0002 m²/s, got 0.0001 m²/s');
+  expect(stated(-1, 1e-4)).toThrow('kinematicViscosity[0]');
+  expect(stated(2e-4, 3e-4)()[0]?.quantity).toBe('kinematicViscosity');
 });

@@ -1,7 +1,7 @@
 import { Matrix } from 'ml-matrix';
 import { expect, test } from 'vitest';
 import { adaptiveMetropolis } from '../../lib/numeric/sampling/adaptive-metropolis.js';
-import { coordinate, spreadOf } from '../../lib/numeric/sampling/draws.js';
+import { coordinate, shortestInterval, spreadOf } from '../../lib/numeric/sampling/draws.js';
 import { importanceSample, type Target } from '../../lib/numeric/sampling/importance-sampling.js';
 
 const normal = (dimensions: number): Target => ({
@@ -54,4 +54,29 @@ test('quantiles of weighted draws lie on lines between the middles of their weig
   for (const [index, wanted] of [1, 1, 1.5, 2, 3, 4, 4].entries()) {
     expect(quantiles[index]).toBeCloseTo(wanted, 12);
   }
+});
+
+test('draws and weights that do not belong together are refused by name, and so is a share or a coordinate that there is not', () => {
+  const [values, weights] = [Float64Array.of(1, 2, 3, 4), Float64Array.of(0.25, 0.25, 0.25, 0.25)];
+  expect(shortestInterval(values, weights, 0.5)[0]).toBeLessThan(2.1);
+  for (const wrong of [
+    Float64Array.of(0.5, 0.5),
+    Float64Array.of(0, 0, 0, 0),
+    Float64Array.of(0.5, 0.5, 0.5, -0.5),
+  ]) {
+    expect(() => shortestInterval(values, wrong, 0.5)).toThrow('weights');
+    expect(() => spreadOf(values, wrong, [])).toThrow('weights');
+  }
+  for (const share of [0, 1, -0.5, 2])
+    expect(() => shortestInterval(values, weights, share)).toThrow('share must be above 0 and below 1');
+  expect(() => spreadOf(values, weights, [0.5, 1.5])).toThrow('probabilities[1] must be 0 to 1');
+  expect(() => spreadOf(Float64Array.of(), Float64Array.of(), [])).toThrow('values.length');
+  const draws = {
+    dimensions: 2,
+    values: Float64Array.of(1, 2, 3, 4),
+    weights: Float64Array.of(0.5, 0.5),
+    effective: 2,
+  };
+  expect(coordinate(draws, 1)).toEqual(Float64Array.of(2, 4));
+  for (const index of [-1, 2, 0.5]) expect(() => coordinate(draws, index)).toThrow('index must be');
 });

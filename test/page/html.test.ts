@@ -13,6 +13,12 @@ describe('a template', () => {
     expect(html`<p>${hostile}</p>`.nodes).toEqual([{ tag: 'p', attributes: {}, children: [hostile] }]);
   });
 
+  it('writes out signs that a terminal obeys or that turn the writing, and keeps line ends', () => {
+    const said = 'a\u202eb\u0007\u061c\nc';
+    const shown = 'a\\u202eb\\u0007\\u061c\nc';
+    expect(htmlText(html`<p title="${said}">${said}</p>`)).toBe(`<p title="${shown}">${shown}</p>`);
+  });
+
   it('takes numbers, nodes and lists of nodes, in their order', () => {
     const items = [1, 2].map((number) => html`<li>${number}</li>`);
     expect(htmlText(html`<ul>${items}</ul> and ${html`<b>x</b>`}${''}<br>`)).toBe(

@@ -140,6 +140,12 @@ describe('keys, names and references', () => {
       '9:11 oils[1].name: must be a name on one line, without control characters, got "a{U+202E}b"',
     ],
     [
+      'name with a letter mark, which turns what follows',
+      'name: mineral',
+      'name: "a\\u061Cb"',
+      '9:11 oils[1].name: must be a name on one line, without control characters, got "a{U+061C}b"',
+    ],
+    [
       'another version',
       'dashpot: 1',
       'dashpot: 2',

@@ -2,10 +2,10 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
+import { visibleText } from '../../lib/base/visible-text.js';
 import { checkParts } from '../../lib/runner/command/check-parts.js';
 import { readTextFile } from '../../lib/runner/command/read-text-file.js';
 import { tableText } from '../../lib/runner/command/table-command.js';
-import { visibleText } from '../../lib/runner/command/visible-text.js';
 import { combiTables } from '../parts/combi-tables.js';
 import { smallFile } from '../parts/small-file.js';
 

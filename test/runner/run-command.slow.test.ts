@@ -1,4 +1,4 @@
-import { execFileSync } from 'node:child_process';
+import { execFileSync, spawnSync } from 'node:child_process';
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -86,6 +86,17 @@ describe('a run', () => {
     const { exitCode, errors } = await run('sample', '--parts', 'a\u001b[2Jb\u202ec.yaml');
     expect(exitCode).toBe(2);
     expect(errors).toContain('a\\u001b[2Jb\\u202ec.yaml: there is no such file');
+  });
+
+  it('nor in one of the watching command', () => {
+    const root = fileURLToPath(new URL('../..', import.meta.url));
+    const { status, stderr } = spawnSync(
+      process.execPath,
+      ['--import', 'tsx', 'lib/runner/watch/watch-main.ts', 'a\u001b[2Jb\u202ec'],
+      { cwd: root, encoding: 'utf8' },
+    );
+    expect(status).toBe(2);
+    expect(stderr).toContain('a\\u001b[2Jb\\u202ec');
   });
 
   it('ends with 1 where a check of a page fails, and writes the page that says so', async () => {

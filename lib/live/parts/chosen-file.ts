@@ -1,3 +1,5 @@
+import { visibleText } from '../../base/visible-text.js';
+
 /** The file that a reader chose, taken out of its control so that the same one can be chosen again after it was changed on disk. */
 export async function chosenFile(
   input: HTMLInputElement,
@@ -6,5 +8,5 @@ export async function chosenFile(
   if (chosen === undefined) return undefined;
   const bytes = new Uint8Array(await chosen.arrayBuffer());
   input.value = '';
-  return { name: chosen.name, bytes };
+  return { name: visibleText(chosen.name), bytes };
 }

@@ -128,6 +128,15 @@ export function statedUnknowns(
   requireShape({ stated, tolerances }, { stated: statedShockShape, tolerances: statedTolerancesShape });
   const [low, high] = stated.kinematicViscosity;
   requirePositive(low, 'kinematicViscosity[0]', 'm²/s');
+  requirePositive(high, 'kinematicViscosity[1]', 'm²/s');
+  if (!(high > low))
+    throw new InputError({
+      field: 'kinematicViscosity[1]',
+      value: high,
+      unit: 'm²/s',
+      accepted: `above ${low}`,
+      limits: { above: low },
+    });
   requirePositive(stated.holeDiameter, 'holeDiameter', 'm');
   requirePositive(stated.gap, 'gap', 'm');
   requirePositive(stated.gasPressure, 'gasPressure', 'Pa');

@@ -1,4 +1,6 @@
+import { refuse, requireCount, requireWithin } from '../../base/checks.js';
 import { listOf, madeWith, requireShape } from '../../base/shape.js';
+
 /**
  * Draws from a distribution, each with a weight.
  *
@@ -31,15 +33,36 @@ export interface Spread {
  * One coordinate of all draws.
  *
  * @param draws - the draws
- * @param index - of the coordinate, from 0
+ * @param index - of the coordinate, from 0 and below `draws.dimensions`
+ * @throws InputError for an index that no draw has
  * @public
  */
 export function coordinate(draws: Draws, index: number): Float64Array {
   requireShape({ draws, index }, { draws: madeWith('values'), index: '' });
+  requireCount(draws.dimensions, 'draws.dimensions');
+  requireWithin(index, 0, draws.dimensions - 1, 'index', '');
+  if (!Number.isInteger(index)) refuse(index, 'index', '', 'a whole number');
   const values = new Float64Array(draws.weights.length);
   for (let draw = 0; draw < values.length; draw++)
     values[draw] = draws.values[draw * draws.dimensions + index] ?? 0;
   return values;
+}
+
+/** By so much rounding may take the weights of a million draws off their sum. */
+const weightError = 1e-6;
+
+/** Throws unless there is a weight for each value, none below 0, and all are 1 together. */
+function requireWeights(values: Float64Array, weights: Float64Array): void {
+  const { length } = values;
+  requireCount(length, 'values.length');
+  if (weights.length !== length)
+    refuse(weights.length, 'weights.length', '', `${length}, one for each value`);
+  let sum = 0;
+  weights.forEach((weight, index) => {
+    requireWithin(weight, 0, 1, `weights[${index}]`, '');
+    sum += weight;
+  });
+  requireWithin(sum, 1 - weightError, 1 + weightError, 'the sum of weights', '');
 }
 
 /** A number of each draw, in rising order, with the weight up to and half of each. */
@@ -81,8 +104,9 @@ function rankedQuantile({ values, middles }: Ranked, probability: number): numbe
  * Mean, standard deviation and quantiles of a number over weighted draws.
  *
  * @param values - the number at each draw
- * @param weights - weight of each draw, together 1
- * @param probabilities - of the quantiles, between 0 and 1
+ * @param weights - weight of each draw, 0 or more, together 1
+ * @param probabilities - of the quantiles, 0 to 1
+ * @throws InputError for lists of unlike length, for weights that are not 1 together and for a probability outside its range
  * @public
  */
 export function spreadOf(
@@ -92,8 +116,13 @@ export function spreadOf(
 ): Spread {
   requireShape(
     { values, weights, probabilities },
-    { values: listOf(''), weights: listOf(''), probabilities: listOf('') },
+    {
+      values: listOf(''),
+      weights: listOf(''),
+      probabilities: listOf((value, field) => requireWithin(value as number, 0, 1, field, '')),
+    },
   );
+  requireWeights(values, weights);
   let mean = 0;
   for (let index = 0; index < values.length; index++) mean += weights[index]! * values[index]!;
   let variance = 0;
@@ -109,8 +138,9 @@ export function spreadOf(
  * Shortest interval that holds a share of the weight.
  *
  * @param values - the number at each draw
- * @param weights - weight of each draw, together 1
+ * @param weights - weight of each draw, 0 or more, together 1
  * @param share - above 0 and below 1
+ * @throws InputError for lists of unlike length, for weights that are not 1 together and for a share outside its range
  * @see JCGM 101:2008 (GUM Supplement 1), 5.3.4 and 7.7.4
  * @public
  */
@@ -120,6 +150,8 @@ export function shortestInterval(
   share: number,
 ): readonly [number, number] {
   requireShape({ values, weights, share }, { values: listOf(''), weights: listOf(''), share: '' });
+  requireWeights(values, weights);
+  if (!(share > 0 && share < 1)) refuse(share, 'share', '', 'above 0 and below 1', { above: 0, below: 1 });
   const order = ranked(values, weights);
   const steps = 1000;
   let best: readonly [number, number] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];

@@ -1,3 +1,4 @@
+import { visibleText } from '../../base/visible-text.js';
 import { type Piece, parsedTemplate, type TemplateNode } from './html-template.js';
 
 /** A piece of a page as plain data. Texts are texts: whoever writes markup escapes them, whoever builds nodes need not. */
@@ -23,7 +24,7 @@ export interface Html {
 type Part = Html | string | number | readonly Part[] | (() => Html);
 
 /**
- * Nodes from a template: texts put in stay texts, nodes and lists of nodes go in as they are. Children are made when they are first
+ * Nodes from a template: texts put in stay texts, with control and direction signs written out, nodes and lists of nodes go in as they are. Children are made when they are first
  * asked for, and a function put in is called then: what nobody looks at is never made.
  */
 export function html(fixed: TemplateStringsArray, ...parts: readonly Part[]): Html {
@@ -53,12 +54,14 @@ function filled(node: TemplateNode, parts: readonly Part[]): readonly HtmlNode[]
 }
 
 function attributeText(pieces: readonly Piece[], parts: readonly Part[]): string {
-  return pieces.map((piece) => (typeof piece === 'string' ? piece : String(parts[piece.hole]))).join('');
+  return pieces
+    .map((piece) => (typeof piece === 'string' ? piece : visibleText(String(parts[piece.hole]))))
+    .join('');
 }
 
 function nodesOf(part: Part): readonly HtmlNode[] {
   if (typeof part === 'number') return [String(part)];
-  if (typeof part === 'string') return part === '' ? [] : [part];
+  if (typeof part === 'string') return part === '' ? [] : [visibleText(part)];
   if (typeof part === 'function') return part().nodes;
   return 'nodes' in part ? part.nodes : part.flatMap(nodesOf);
 }

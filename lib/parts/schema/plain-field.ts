@@ -24,7 +24,7 @@ function nameFault(name: string): string | undefined {
   if (name.length > longestName) return `a name of at most ${longestName} letters`;
   if (name !== name.trim()) return 'a name without spaces around it';
   // Control characters, lone surrogates and the signs that turn the reading direction.
-  if (/[\p{Cc}\p{Cs}\u2028\u2029\u200E\u200F\u202A-\u202E\u2066-\u2069]/u.test(name))
+  if (/[\p{Cc}\p{Cs}\p{Bidi_Control}\u2028\u2029]/u.test(name))
     return 'a name on one line, without control characters';
   return undefined;
 }

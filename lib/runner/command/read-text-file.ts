@@ -1,8 +1,8 @@
 import { createReadStream } from 'node:fs';
 import path from 'node:path';
+import { visibleText } from '../../base/visible-text.js';
 import { CommandError } from './command-error.js';
 import { fileError } from './file-error.js';
-import { visibleText } from './visible-text.js';
 
 /** Most that is read of a file [bytes]; a parts file may have 1 MB, and says so itself. */
 const most = 4_000_000;

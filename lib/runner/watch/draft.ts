@@ -1,11 +1,12 @@
-import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { context, type Metafile } from 'esbuild';
+import { visibleText } from '../../base/visible-text.js';
 import type { ParameterTexts } from '../../page/index.js';
 import { type KeptModules, moduleKeeper } from '../build/kept-modules.js';
 import { browserOptions } from '../build/program-modules.js';
 import { entries } from '../build/program-texts.js';
+import { readTextFile } from '../command/read-text-file.js';
 import { draftHtml } from './draft-html.js';
 
 /**
@@ -48,8 +49,8 @@ export async function draft(
   return {
     async html(changes) {
       // Between two steps of an editor the file may be away.
-      const partsText = await readFile(partsFile, 'utf8').catch(() => '');
-      const start = { partsName: path.basename(partsFile), partsText, texts };
+      const partsText = await readTextFile('/', partsFile).catch(() => '');
+      const start = { partsName: visibleText(path.basename(partsFile)), partsText, texts };
       return draftHtml(name, modules.addresses, start, changes);
     },
     program: () => program,

@@ -1,5 +1,6 @@
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { visibleText } from '../../base/visible-text.js';
 import { listNotebooks } from '../build/notebook-list.js';
 import { CommandError } from '../command/command-error.js';
 import { readCommandLine } from '../command/command-line.js';
@@ -25,6 +26,6 @@ try {
   process.stdout.write(`${address}\nControl-C ends it.\n`);
 } catch (error) {
   if (!(error instanceof CommandError)) throw error;
-  process.stderr.write(`${error.message}\n`);
+  process.stderr.write(`${visibleText(error.message)}\n`);
   process.exitCode = 2;
 }
