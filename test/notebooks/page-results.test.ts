@@ -51,7 +51,8 @@ describe('the JSON beside a page follows its published schema', () => {
   test('and each kind of block of the schema is on some page', async () => {
     const seen = new Set<string>();
     for (const notebook of notebooks)
-      for (const { kind } of (await resultsOf(notebook, 'demo')).blocks) seen.add(kind);
+      for (const file of ['demo', 'smallest'] as const)
+        for (const { kind } of (await resultsOf(notebook, file)).blocks) seen.add(kind);
     const kinds = schema.properties.blocks.items.oneOf.map(({ $ref }) => $ref.split('/').at(-1));
     expect([...seen].map((kind) => (kind === 'table' ? 'tableBlock' : kind)).sort()).toEqual(kinds.sort());
   });

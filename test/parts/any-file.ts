@@ -2,7 +2,11 @@ import fc from 'fast-check';
 
 /** A number as text with a unit, from a range that is given in that unit. */
 function text(min: number, max: number, unit: string): fc.Arbitrary<string> {
-  return fc.double({ min, max, noNaN: true }).map((value) => `${value} ${unit}`);
+  // What is nothing to the size of the range is refused as neither nothing nor a size.
+  const double = fc
+    .double({ min, max, noNaN: true })
+    .filter((value) => value === 0 || Math.abs(value) > 1e-6 * max);
+  return double.map((value) => `${value} ${unit}`);
 }
 
 /** The same range in several units. */
