@@ -13,6 +13,8 @@ export interface TrueShock {
   readonly zero: number;
   /** Factor on what is damped going in. */
   readonly inward?: number;
+  /** Part that is damped more at the middle of the speeds, and less at both ends. */
+  readonly bent?: number;
   readonly noise?: number;
 }
 
@@ -47,7 +49,8 @@ export function dynoRecord(parts: Parts, name: string, celsius: number, truth: T
     const angle = 2 * Math.PI * 6 * time;
     const [travel, speed] = [0.01 * Math.sin(angle), 0.01 * 2 * Math.PI * 6 * Math.cos(angle)];
     const force = damperForce(model, { speed, position: 0.014 + travel });
-    const damping = force.dampingForce * (speed > 0 ? (truth.inward ?? 1) : 1);
+    const bend = 1 + (truth.bent ?? 0) * Math.sin(3 * Math.PI * (Math.abs(speed) / 0.377 - 1 / 6));
+    const damping = force.dampingForce * bend * (speed > 0 ? (truth.inward ?? 1) : 1);
     const sum = damping + force.gasForce + truth.friction * Math.sign(speed) + truth.zero;
     const read = sum + (truth.noise ?? 0) * normal();
     return `${time};${(1000 * (0.01 + travel)).toFixed(4)};${read.toFixed(4)}`;

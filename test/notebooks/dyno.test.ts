@@ -66,6 +66,14 @@ describe('a shock on a dyno', () => {
     expect(text).toContain('do not go together at every speed');
   });
 
+  // Of 500 forces the order of signs is then far rarer than once in a million, below which no number is told.
+  test('a curve that bends otherwise than the law is told so, and one of the law is not', () => {
+    expect(words({ bent: 0.1 })).toContain(
+      'off one way, then the other (by chance 1 time in 1000000): the curve bends otherwise than the law.',
+    );
+    expect(words()).not.toContain('bends otherwise');
+  });
+
   test('a force far off is shown and kept, and a record one way only says so', () => {
     const lines = dynoRecord(files.demo, 'buggy front', 22, truth).split('\n');
     const bumped = lines.map((line, index) =>

@@ -54,6 +54,15 @@ describe('warm-up', () => {
     expect(Number(twice) / Number(one)).toBeGreaterThan(1.5);
   });
 
+  test('the pictures end where the rest does, as long as the run, and the oil has cooled since the run', () => {
+    const figures = pageFigures(pageOf({ run: '20 min' }));
+    for (const { table } of figures.filter(({ id }) => ['temperature', 'damping-left'].includes(id)))
+      expect(table.rows.at(-1)?.[0]).toBeCloseTo(2400, 6);
+    const rows = figures[0]?.table.rows ?? [];
+    const hottest = Math.max(...rows.map((row) => Number(row[1])));
+    expect(Number(rows.at(-1)?.[1])).toBeLessThan(hottest - 1);
+  });
+
   test('half of the rise is there where the line has half of it', () => {
     const page = pageOf({ run: '20 min' });
     const words = JSON.stringify(page.blocks);
