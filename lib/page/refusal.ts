@@ -1,3 +1,4 @@
+import { DashpotError } from '../base/dashpot-error.js';
 import { InputError } from '../base/input-error.js';
 import { optionName } from './parameters/parameter-text.js';
 import type { Parameters } from './parameters/parameters.js';
@@ -62,21 +63,25 @@ function speaksOfTheLibrary({ field, unit, value }: InputError): boolean {
 }
 
 /**
- * A refusal in keys of the parts file: what a notebook refuses is worded already, what a law refuses on the way is not.
+ * A refusal in keys of the parts file: what a notebook refuses is worded already, what a law refuses or gives up on the way is not.
  *
  * @param error - what was thrown
  * @param parameters - of the notebook: a setting is told by the name of its option
  * @returns an InputError that names a key; anything else as it is
  */
 export function inKeysOfTheFile(error: unknown, parameters: Parameters): unknown {
+  // This layer knows no search by its class.
+  if (error instanceof DashpotError && error.name === 'ConvergenceError') return inWords(otherwise, error);
   if (!(error instanceof InputError) || !speaksOfTheLibrary(error)) return error;
   const { field, unit, value, accepted: wanted } = error;
   // A law may call what it refuses like a setting: the oil's temperature at the cold end of a day.
   if (unit === '' && field in parameters && !libraryUnits.test(String(value)))
     return new InputError({ field: optionName(field), value, accepted: wanted });
-  const [, key, accepted] = keys.find(([fields]) => fields.test(field)) ?? otherwise;
-  // What the law said is for those who mend the page.
-  return Object.assign(new InputError({ field: key, value: 'what the parts file says', accepted }), {
-    cause: error,
-  });
+  return inWords(keys.find(([fields]) => fields.test(field)) ?? otherwise, error);
+}
+
+/** The refusal of a key; what the law said stays with it, for those who mend the page. */
+function inWords([, key, accepted]: (typeof keys)[number], cause: Error): InputError {
+  const refusal = new InputError({ field: key, value: 'what the parts file says', accepted });
+  return Object.assign(refusal, { cause });
 }

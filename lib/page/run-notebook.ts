@@ -19,7 +19,7 @@ export interface NotebookRun {
  *
  * @param texts - what the user gave, by name of parameter
  * @param build - the build that all else begins at; the first of the file unless given
- * @throws ParameterError, InputError, ConvergenceError for settings that cannot be used
+ * @throws ParameterError, InputError for settings that cannot be used
  */
 export function runNotebook(
   notebook: Notebook,

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { InputError } from '../../lib/base/input-error.js';
+import { ConvergenceError } from '../../lib/numeric/root-finding.js';
 import { defineNotebook, type Notebook, quantity } from '../../lib/page/index.js';
 import { runNotebook } from '../../lib/page/run-notebook.js';
 import { notebook as compareOils } from '../../notebooks/compare-oils.js';
@@ -27,6 +28,10 @@ const refusing = (problem: ConstructorParameters<typeof InputError>[0]) =>
       throw new InputError(problem);
     },
   });
+
+function giveUp(): never {
+  throw new ConvergenceError('lift of a disc valve', 0, 1);
+}
 
 describe('what a law refuses while a page is made', () => {
   it.each([
@@ -58,6 +63,15 @@ describe('what a law refuses while a page is made', () => {
     expect(run).toThrow(
       expect.objectContaining({ cause: expect.objectContaining({ field: 'somethingElse', value: 1.5e-9 }) }),
     );
+  });
+
+  it('a search that does not settle is told of the builds too', () => {
+    const stuck = { ...refusing({ field: '', value: 0, accepted: '' }), run: giveUp };
+    const run = () => runNotebook(stuck, files.demo, {});
+    expect(run).toThrow(
+      /^builds must be of parts nearer to those of a small shock: .*, got what the parts file says$/u,
+    );
+    expect(run).toThrow(expect.objectContaining({ cause: expect.any(ConvergenceError) }));
   });
 
   it('a temperature that a law refuses is no setting of that name', () => {
