@@ -2,17 +2,10 @@ import { InputError } from '../../lib/base/input-error.js';
 import type { DamperModel } from '../../lib/damper/damper-model.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
-import { createOil } from '../../lib/fluid/oil/oil.js';
 import { buildFault } from '../../lib/parts/build-fit.js';
-import {
-  assembleShock,
-  type Build,
-  type OilPart,
-  type Parts,
-  type PistonPart,
-  type ShockPart,
-} from '../../lib/parts/index.js';
+import type { Build, OilPart, Parts, PistonPart, ShockPart } from '../../lib/parts/index.js';
 import type { ForceCurve } from './force-figure.js';
+import { knownOil, knownShock } from './known.js';
 import { requireRunsIn } from './piston-in-bore.js';
 import { fastestReboundOf } from './shaft-speeds.js';
 
@@ -74,8 +67,8 @@ export function modelsOf(
   build: Build,
   temperature: number,
 ): { readonly model: DamperModel; readonly bounds?: readonly [DamperModel, DamperModel] } {
-  const oil = createOil(build.oil.definition);
-  const { damper } = assembleShock(build);
+  const oil = knownOil(build.oil.definition);
+  const { damper } = knownShock(build);
   const at = (bound: 'low' | 'typical' | 'high') => damperModel(damper, fluidAt(oil, temperature, bound));
   return oil.isInterval
     ? { model: at('typical'), bounds: [at('low'), at('high')] }

@@ -7,10 +7,10 @@ import type { SpeedWeights } from '../../lib/decisions/match/speed-weights.js';
 import { oilOutOnClosing } from '../../lib/fill/chamber/oil-out.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
-import { assembleShock } from '../../lib/parts/assembly/assembled-shock.js';
 import { damperForAnyOil } from '../../lib/parts/assembly/damper-for-any-oil.js';
 import type { Build, OilPart, Parts, ShopOil } from '../../lib/parts/parts.js';
 import { roundedText } from '../../lib/units/index.js';
+import { knownOil, knownShock } from './known.js';
 import { listed, percent } from './wording.js';
 
 /** Temperature to which the number on a bottle of silicone oil belongs [K]. */
@@ -34,7 +34,7 @@ export function damperOfBuild(build: Build): Damper {
 
 /** Oil poured into one shock of a build for a fill [m³]: to the rim with the shaft fully out; what comes out again is not poured twice. */
 export function oilPoured(build: Pick<Build, 'shock' | 'piston' | 'oil' | 'closeAt'>): number {
-  const { closed } = assembleShock(build);
+  const { closed } = knownShock(build);
   return oilOutOnClosing(closed.chamber, closed.compensator, closed.closing, 0).poured;
 }
 
@@ -42,7 +42,7 @@ export function oilPoured(build: Pick<Build, 'shock' | 'piston' | 'oil' | 'close
 export function wantedOf(build: Build, weights: SpeedWeights, otherwise: number): WantedDamping {
   const { oil, temperature } = feelsRight(build, otherwise);
   return dampingOf(
-    damperModel(damperOfBuild(build), fluidAt(createOil(oil.definition), temperature)),
+    damperModel(damperOfBuild(build), fluidAt(knownOil(oil.definition), temperature)),
     weights,
   );
 }
@@ -74,7 +74,7 @@ export function shelfOf({ oils, shop }: Parts): Shelf {
   const bottles = [...bought, ...atHand].map(
     ({ name, definition, bottle }): Bottle => ({
       name,
-      oil: createOil(definition),
+      oil: knownOil(definition),
       volume: bottle.volume,
       ...(shared === undefined || bottle.price === undefined ? {} : { price: bottle.price.amount }),
     }),

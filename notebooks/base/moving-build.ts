@@ -1,16 +1,16 @@
 import { InputError } from '../../lib/base/input-error.js';
 import { type DamperModel, damperModel } from '../../lib/damper/damper-model.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
-import { createOil } from '../../lib/fluid/oil/oil.js';
 import { gasPressure } from '../../lib/gas/gas-state.js';
 import type { Corner } from '../../lib/motion/corner/corner.js';
 import { cornerGuesses } from '../../lib/motion/corner/guesses.js';
 import { movingShock } from '../../lib/motion/shock/bind-moving-shock.js';
 import type { MovingShock } from '../../lib/motion/shock/moving-shock.js';
-import { type AssembledShock, assembleShock } from '../../lib/parts/assembly/assembled-shock.js';
+import type { AssembledShock } from '../../lib/parts/assembly/assembled-shock.js';
 import type { Build } from '../../lib/parts/parts.js';
 import { millilitres } from './bench-wording.js';
 import { guessedMotionRatio } from './guessed-ratios.js';
+import { knownOil, knownShock } from './known.js';
 import { guessedMasses } from './possible-corners.js';
 import { celsius } from './wording.js';
 
@@ -55,13 +55,13 @@ export function movingBuild(
   parts: Partial<Pick<Build, 'oil' | 'piston'>> = {},
 ): MovingBuild {
   const whole = { ...build, ...parts };
-  const assembled = assembleShock(whole);
+  const assembled = knownShock(whole);
   const { closed, damper } = assembled;
   const { shock } = whole;
   const { airFraction, releasePressure } = cornerGuesses;
   const release =
     end === 'early release' ? releasePressure.high : end === 'bubbles' ? 0 : damper.gas.airReleasePressure;
-  const model = damperModel(damper, fluidAt(createOil(whole.oil.definition), temperature));
+  const model = damperModel(damper, fluidAt(knownOil(whole.oil.definition), temperature));
   const mixed = damper.gas.layout === 'emulsion';
   const { shaftArea } = model;
   const room = model.gas.capacity;

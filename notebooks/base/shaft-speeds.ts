@@ -3,11 +3,10 @@ import { damperModel } from '../../lib/damper/damper-model.js';
 import { fastestRebound } from '../../lib/damper/driven-speed.js';
 import type { SpeedWeights } from '../../lib/decisions/match/speed-weights.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
-import { createOil } from '../../lib/fluid/oil/oil.js';
 import { quantity } from '../../lib/page/parameters/declare-parameters.js';
-import { assembleShock } from '../../lib/parts/assembly/assembled-shock.js';
 import type { Build, Parts } from '../../lib/parts/parts.js';
 import { benchTemperature } from './day.js';
+import { knownOil, knownShock } from './known.js';
 import { speed } from './quantities.js';
 import { shaftSpeed } from './wording.js';
 
@@ -33,8 +32,8 @@ export type SpringSpeeds = Pick<ShaftSpeeds, 'slow' | 'middle'>;
  */
 export function fastestReboundOf(build: Build, temperature: number): number | undefined {
   if (build.spring === undefined) return undefined;
-  const { damper } = assembleShock(build);
-  const model = damperModel(damper, fluidAt(createOil(build.oil.definition), temperature));
+  const { damper } = knownShock(build);
+  const model = damperModel(damper, fluidAt(knownOil(build.oil.definition), temperature));
   // A shock that is too warm to go all the way in rebounds from a little further out.
   const room = (0.999 * model.gas.capacity) / model.shaftArea;
   if (room <= 0) return undefined;

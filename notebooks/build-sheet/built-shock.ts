@@ -8,12 +8,13 @@ import { atTemperature } from '../../lib/fill/chamber/heat.js';
 import type { FillCondition } from '../../lib/fill/chamber/pressure-inside.js';
 import { oilDensity } from '../../lib/fluid/oil/density.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
-import { createOil, type Oil } from '../../lib/fluid/oil/oil.js';
+import type { Oil } from '../../lib/fluid/oil/oil.js';
 import { type AssembledShock, assembleShock } from '../../lib/parts/assembly/assembled-shock.js';
 import type { FillChoices } from '../../lib/parts/assembly/closing-of.js';
 import { ShockFault } from '../../lib/parts/assembly/shock-fault.js';
 import type { Build, PistonPart } from '../../lib/parts/parts.js';
 import { millilitres } from '../base/bench-wording.js';
+import { knownOil } from '../base/known.js';
 
 /** A build of the parts file, filled and closed on the bench. */
 export interface BuiltShock {
@@ -35,7 +36,7 @@ export function builtShock(
 ): BuiltShock {
   const assembled = filled(build, { ...choices, temperature });
   const shock = assembled.closed;
-  return { build, oil: createOil(build.oil.definition), assembled, closing: shock.closing, shock };
+  return { build, oil: knownOil(build.oil.definition), assembled, closing: shock.closing, shock };
 }
 
 function filled(build: Build, choices: FillChoices): AssembledShock {

@@ -1,8 +1,8 @@
 import { cavitationOnset } from '../../lib/damper/cavitation-onset.js';
 import { type DamperModel, damperModel } from '../../lib/damper/damper-model.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
-import { createOil } from '../../lib/fluid/oil/oil.js';
 import { type AssembledShock, assembleShock, type Build } from '../../lib/parts/index.js';
+import { knownOil } from '../base/known.js';
 
 /** Highest pressure at which air may come out of the oil [Pa]; common practice, no source. */
 export const earliestRelease = 0.2e5;
@@ -22,7 +22,7 @@ export interface ClosedBuild {
 /** A build as the file has it, or closed with its shaft somewhere else [m]. */
 export function closedBuild(build: Build, temperature: number, closeAt?: number): ClosedBuild {
   const shock = assembleShock(build, closeAt === undefined ? {} : { closeAt });
-  const oil = createOil(build.oil.definition);
+  const oil = knownOil(build.oil.definition);
   const model = (bound: 'low' | 'typical' | 'high') =>
     damperModel(shock.damper, fluidAt(oil, temperature, bound));
   const closed = { build, shock, model: model('typical') };

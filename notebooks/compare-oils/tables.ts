@@ -1,11 +1,11 @@
 import { cavitationOnset } from '../../lib/damper/cavitation-onset.js';
 import type { TableBlock } from '../../lib/page/blocks/plain-blocks.js';
-import { assembleShock } from '../../lib/parts/index.js';
 import type { Cell, Column } from '../../lib/plot/chart/table.js';
 import { formatQuantity } from '../../lib/units/index.js';
 import { strokeForces, strokeOf } from '../base/after-onset.js';
 import { modelsOf } from '../base/chosen-shock.js';
 import { oilPoured } from '../base/decision-cases.js';
+import { knownShock } from '../base/known.js';
 import { fastestReboundOf } from '../base/shaft-speeds.js';
 import { celsius, shaftSpeed } from '../base/wording.js';
 import { type Conditions, holdsBack, type OilInShock } from './oils.js';
@@ -44,7 +44,7 @@ export function forceTable(oils: readonly OilInShock[], at: Conditions, speeds: 
 
 /** Said where the force after a travel rests on a gas that nobody measured. */
 function gasGuess(first: OilInShock | undefined): string {
-  if (first === undefined || assembleShock(first.build).known.gas) return '';
+  if (first === undefined || knownShock(first.build).known.gas) return '';
   return ' How much gas makes room for the shaft is a guess, and so is that force.';
 }
 
@@ -110,7 +110,7 @@ export function orderTable(oils: readonly OilInShock[]): TableBlock {
   const currencies = [...new Set(oils.flatMap(({ build }) => build.oil.bottle?.price?.currency ?? []))];
   const [first] = oils;
   const count = first?.build.quantity ?? 1;
-  const known = first !== undefined && assembleShock(first.build).known.oilVolume;
+  const known = first !== undefined && knownShock(first.build).known.oilVolume;
   const guess = known
     ? ''
     : ' How much oil goes into it is a guess: the file has neither its inside nor its oil.';

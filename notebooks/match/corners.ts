@@ -10,11 +10,11 @@ import {
 } from '../../lib/decisions/pair/setting.js';
 import { oilDensity, typicalDensityAt15Celsius } from '../../lib/fluid/oil/density.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
-import { createOil } from '../../lib/fluid/oil/oil.js';
 import type { Block } from '../../lib/page/blocks/block.js';
 import type { Build } from '../../lib/parts/parts.js';
 import { formatQuantity } from '../../lib/units/index.js';
 import { cSt, damperOfBuild, feelsRight, labelOf } from '../base/decision-cases.js';
+import { knownOil } from '../base/known.js';
 import { pointAt } from '../base/oil-forces.js';
 import { celsius, percent, shaftSpeed } from '../base/wording.js';
 
@@ -33,7 +33,7 @@ export function cornerTable(
     const corner = cornerOf(build);
     if (corner === undefined) return [];
     const { oil, temperature } = feelsRight(build, right);
-    const model = damperModel(damperOfBuild(build), fluidAt(createOil(oil.definition), temperature));
+    const model = damperModel(damperOfBuild(build), fluidAt(knownOil(oil.definition), temperature));
     const ratio = (speed: number): number => dampingRatio(corner, pointAt(model, speed).dampingCoefficient);
     return [{ name: build.name, ...cornerMotion(corner), ratio }];
   });

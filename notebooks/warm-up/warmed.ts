@@ -2,10 +2,9 @@ import { InputError } from '../../lib/base/input-error.js';
 import { damperForce } from '../../lib/damper/damper-force.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
-import { createOil } from '../../lib/fluid/oil/oil.js';
 import { type WarmingResult, warmingRun } from '../../lib/motion/heat/warming-run.js';
-import { assembleShock } from '../../lib/parts/assembly/assembled-shock.js';
 import type { Build } from '../../lib/parts/parts.js';
+import { knownOil, knownShock } from '../base/known.js';
 import { celsius } from '../base/wording.js';
 import { bodyGuess, type Guessed, type WarmBody } from './body.js';
 import type { TrackHeat } from './track.js';
@@ -43,8 +42,8 @@ const hottest = 423.15;
 
 /** Warms a build over a run and lets it rest in still air. */
 export function warmed(heat: TrackHeat, { build, air, run, wind, middle }: Asked, guessed: Guessed): Warmed {
-  const assembled = assembleShock(build);
-  const oil = createOil(build.oil.definition);
+  const assembled = knownShock(build);
+  const oil = knownOil(build.oil.definition);
   const body = bodyGuess(assembled, fluidAt(oil, air).density, guessed);
   const result = warmingRun({
     body: body.body,

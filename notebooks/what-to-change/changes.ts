@@ -1,11 +1,10 @@
 import type { HoleGroup } from '../../lib/flow/geometry/piston.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
-import { createOil } from '../../lib/fluid/oil/oil.js';
-import { assembleShock } from '../../lib/parts/assembly/assembled-shock.js';
 import { buildFault } from '../../lib/parts/build-fit.js';
 import type { Build, OilPart, Parts } from '../../lib/parts/parts.js';
 import { holesFault } from '../../lib/parts/schema/piston-schema.js';
 import { formatQuantity } from '../../lib/units/index.js';
+import { knownOil, knownShock } from '../base/known.js';
 import { runsIn } from '../base/piston-in-bore.js';
 
 /** A change at the bench, as a build. */
@@ -52,7 +51,7 @@ export function changesOf(
     missing: [
       ...(thicker === undefined ? ['no oil of the file or its shop is thicker'] : []),
       ...(thinner === undefined ? ['no oil of the file or its shop is thinner'] : []),
-      ...(assembleShock(build).known.gas
+      ...(knownShock(build).known.gas
         ? []
         : [`${limiterName}, since the gas of ${build.shock.name} is a guess`]),
       ...all.filter((change) => !fits(change)).map(({ name }) => `${name} does not go with the rest`),
@@ -67,7 +66,7 @@ function nextOils(
   temperature: number,
 ): readonly [OilPart | undefined, OilPart | undefined] {
   const viscosity = ({ definition }: OilPart): number =>
-    fluidAt(createOil(definition), temperature).kinematicViscosity;
+    fluidAt(knownOil(definition), temperature).kinematicViscosity;
   const own = viscosity(oil);
   const sorted = [...oils, ...shop]
     .map((one) => ({ one, ratio: viscosity(one) / own }))
@@ -121,9 +120,9 @@ function otherSprings({ springs }: Parts, build: Build): readonly Change[] {
 /** A spacer on the shaft inside the body: the shaft comes out less far. */
 function limited(build: Build): readonly Change[] {
   const { shock } = build;
-  if (!assembleShock(build).known.gas) return [];
+  if (!knownShock(build).known.gas) return [];
   const lengths = shock.lengths && { ...shock.lengths, innerSpacers: shock.lengths.innerSpacers + limiter };
-  const { closing } = assembleShock(build).closed;
+  const { closing } = knownShock(build).closed;
   return [
     {
       name: limiterName,
@@ -140,7 +139,7 @@ function limited(build: Build): readonly Change[] {
 /** Where the cap could be closed instead. */
 function habits(build: Build): readonly Change[] {
   const { stroke } = build.shock;
-  const { position } = assembleShock(build).closed.closing;
+  const { position } = knownShock(build).closed.closing;
   return [
     { name: 'closed fully out', place: 0 },
     { name: 'closed half way in', place: stroke / 2 },

@@ -3,11 +3,11 @@ import { damperModel } from '../../lib/damper/damper-model.js';
 import { oilForce } from '../../lib/damper/oil-force.js';
 import type { WantedForce } from '../../lib/decisions/design/design-problem.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
-import { createOil } from '../../lib/fluid/oil/oil.js';
 import { quantity } from '../../lib/page/parameters/declare-parameters.js';
 import type { ParameterValues } from '../../lib/page/parameters/parameters.js';
 import type { Build } from '../../lib/parts/parts.js';
 import { damperOfBuild, feelsRight } from '../base/decision-cases.js';
+import { knownOil } from '../base/known.js';
 import { middleSpeed, slowSpeed } from '../base/shaft-speeds.js';
 import { percent, shaftSpeed } from '../base/wording.js';
 
@@ -65,7 +65,7 @@ export interface Wanted {
 /** What a reader wants of a build, forces where given and else those of the build as it feels right, changed. */
 export function wantedForces(build: Build, values: WantedValues & { readonly temperature: number }): Wanted {
   const { oil, temperature } = feelsRight(build, values.temperature);
-  const model = damperModel(damperOfBuild(build), fluidAt(createOil(oil.definition), temperature));
+  const model = damperModel(damperOfBuild(build), fluidAt(knownOil(oil.definition), temperature));
   const { slow, middle: fast, slowHarder, middleHarder } = values;
   if (!(slow < fast))
     throw new InputError({
