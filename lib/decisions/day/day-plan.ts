@@ -12,7 +12,7 @@ import {
 } from '../match/damping-mismatch.js';
 import type { Search } from '../search/search.js';
 import { cheapestPlaces } from './day-program.js';
-import { type Bottle, bottleShape, type FillChoice, fillChoices, fillState } from './fill-choice.js';
+import { type Bottle, bottleShape, type FillChoice, fillChoices, stateOfFill } from './fill-choice.js';
 
 /**
  * Oil temperature at a time of the day.
@@ -111,17 +111,17 @@ function requireDayProblem({ wanted, bottles, temperatures, worthwhile }: DayPro
 /** Mismatch of fills at a temperature, the worst over the blending rules; the damper is checked and bound once. */
 function mismatchOfFills({ damper, bottles, wanted, temperatures }: DayProblem) {
   const [first] = temperatures;
-  const example = fillState(bottles, { first: 0, secondShare: 0 }, first?.temperature ?? Number.NaN);
+  const example = stateOfFill(bottles, { first: 0, secondShare: 0 }, first?.temperature ?? Number.NaN);
   const at = boundMismatch(damper, wanted, { kinematicViscosity: example.typical, density: example.density });
   return (choice: FillChoice, temperature: number): number => {
-    const { low, high, density } = fillState(bottles, choice, temperature);
+    const { low, high, density } = stateOfFill(bottles, choice, temperature);
     return Math.expm1(low === high ? at(low, density) : Math.max(at(low, density), at(high, density)));
   };
 }
 
 /** Mean ratio of the damping of a fill to the wanted one, by the default blending rule. */
 function meanRatio({ damper, bottles, wanted }: DayProblem, choice: FillChoice, temperature: number): number {
-  const { typical, density } = fillState(bottles, choice, temperature);
+  const { typical, density } = stateOfFill(bottles, choice, temperature);
   return Math.exp(logMismatch(bindDamper(damper, { kinematicViscosity: typical, density }), wanted).mean);
 }
 

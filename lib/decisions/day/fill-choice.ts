@@ -105,6 +105,11 @@ export function fillState(bottles: readonly Bottle[], choice: FillChoice, temper
     { bottles, choice, temperature },
     { bottles: listOf(bottleShape), choice: fillChoiceShape, temperature: 'K' },
   );
+  return stateOfFill(bottles, choice, temperature);
+}
+
+/** The same for a list that was checked before: a search asks for thousands of fills. */
+export function stateOfFill(bottles: readonly Bottle[], choice: FillChoice, temperature: number): FillState {
   const first = bottleAt(bottles, choice.first).oil;
   if (choice.second === undefined) {
     const { kinematicViscosity, density } = fluidAt(first, temperature);

@@ -1,5 +1,5 @@
 import { type BlendEnds, blendEnds } from '../../fluid/blend/blend-ends.js';
-import { bottleAt, type FillChoice, fillState } from '../day/fill-choice.js';
+import { bottleAt, type FillChoice, stateOfFill } from '../day/fill-choice.js';
 import type { OrderProblem } from './order-problem.js';
 
 /** A bottle by itself at one temperature. */
@@ -10,7 +10,7 @@ interface Alone {
 }
 
 function aloneOf({ bottles }: OrderProblem, first: number, temperature: number): Alone {
-  const { typical, density } = fillState(bottles, { first, secondShare: 0 }, temperature);
+  const { typical, density } = stateOfFill(bottles, { first, secondShare: 0 }, temperature);
   return { logarithm: Math.log(typical), cubeRoot: Math.cbrt(typical), density };
 }
 
@@ -76,7 +76,7 @@ function lazyEnds(
     const choice = bottleAt(choices, place);
     const { low, high } =
       choice.second === undefined
-        ? fillState(bottles, choice, temperature)
+        ? stateOfFill(bottles, choice, temperature)
         : blended(choice.first, choice.second)(choice.secondShare);
     lowest[place] = Math.log(low);
     highest[place] = Math.log(high);
