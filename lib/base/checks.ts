@@ -58,7 +58,8 @@ export function requireRecord(value: unknown, field: string): void {
 
 /** Throws unless `value` is a list, plain or typed. */
 export function requireList(value: unknown, field: string): void {
-  if (!Array.isArray(value) && !ArrayBuffer.isView(value)) refuse(value, field, '', 'a list');
+  if (!(Array.isArray(value) || (ArrayBuffer.isView(value) && 'length' in value)))
+    refuse(value, field, '', 'a list');
 }
 
 /** Throws unless `value` is one of the words. */

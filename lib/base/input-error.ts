@@ -51,13 +51,9 @@ export class InputError extends DashpotError {
   }
 }
 
-/** Most of a refused text that its error shows [letters]. */
-const shown = 100;
-
-/** A value in words; only a number has a unit, and only a simple one is written out: the start of a long text, and signs that a terminal obeys as letters. */
+/** A value in words; only a number has a unit, and only a simple one is written out: the first 100 letters of a text, and signs that a terminal obeys as letters. */
 function valueText(value: unknown, suffix: string): string {
   if (typeof value === 'number') return `${value}${suffix}`;
   if (Object(value) === value) return `a value of type ${typeof value}`;
-  const text = String(value);
-  return visibleText(text.length > shown ? `${text.slice(0, shown)}…` : text);
+  return visibleText(String(value).replace(/(.{100}).+/su, '$1…'));
 }

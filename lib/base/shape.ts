@@ -1,4 +1,4 @@
-import { requireFinite, requireKind, requireList, requireRecord, requireWord } from './checks.js';
+import { refuse, requireFinite, requireKind, requireList, requireRecord, requireWord } from './checks.js';
 
 /**
  * The form of an argument: a text is a finite number in that unit, a function is a check of its own, and an object names the fields of an object.
@@ -27,12 +27,21 @@ export function optional(shape: Shape): Check {
   };
 }
 
-/** A list of things of one form, of any length. */
+/** A list of things of one form, of any length; typed numbers are a list of numbers alone. */
 export function listOf(shape: Shape): Check {
   return (value, field) => {
+    if (typeof shape !== 'string' && !Array.isArray(value)) refuse(value, field, '', 'a list');
     requireList(value, field);
     for (const [index, one] of (value as readonly unknown[]).entries())
       requireShape(one, shape, `${field}[${index}]`);
+  };
+}
+
+/** Settings that may all be left out: told by being an object at all. */
+export function options(shape: Shape): Check {
+  return (value, field) => {
+    record(value, field);
+    requireShape(value, shape, field);
   };
 }
 
@@ -62,5 +71,8 @@ export function madeWith(sign: string): Check {
 export const someText: Check = (value, field) => requireKind(value, 'string', field);
 export const flag: Check = (value, field) => requireKind(value, 'boolean', field);
 export const call: Check = (value, field) => requireKind(value, 'function', field);
-export const record: Check = requireRecord;
+/** An object with fields of its own, which a list of numbers, a date or a map is not: for what may lack all that would tell them apart. */
+export const record: Check = (value, field) => {
+  if (Object.prototype.toString.call(value) !== '[object Object]') refuse(value, field, '', 'an object');
+};
 export const anything: Check = () => undefined;

@@ -157,7 +157,8 @@ export function forceOfFlow(
     dampingForce,
     gasForce,
     sealForce,
-    dampingCoefficient: speed === 0 ? creepingDamping(model) : dampingForce / speed,
+    // So slow that its square is no number more, a shaft stands still.
+    dampingCoefficient: speed * speed > 0 ? dampingForce / speed : creepingDamping(model),
     pressureDrop,
     gasPressure,
     lowestPressure,

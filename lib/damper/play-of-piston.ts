@@ -4,6 +4,9 @@ import { bracketedRoot } from '../numeric/root-finding.js';
 import { requireModel } from './damper.js';
 import type { DamperModel } from './damper-model.js';
 
+/** Below this pressures leave what a number can hold [m/s]. */
+const slowest = 1e-30;
+
 /**
  * How far the pressure drop of a piston can move as it sits aside or askew in its bore by its play, at one shaft speed.
  *
@@ -21,8 +24,8 @@ export interface PlayOfPiston {
  * rubs, which no law here has.
  *
  * @param model - from `damperModel`
- * @param speed - of the shaft [m/s], either sign, not 0
- * @throws InputError for a speed of 0 or one that is not finite
+ * @param speed - of the shaft [m/s], either sign, at least 1e-30
+ * @throws InputError for a speed of less, or one that is not finite
  * @example
  * ```ts
  * // model: of the example of damperModel
@@ -33,7 +36,7 @@ export interface PlayOfPiston {
 export function playOfPiston(model: DamperModel, speed: number): PlayOfPiston {
   requireModel(model);
   requireFinite(speed, 'speed', 'm/s');
-  if (speed === 0) refuse(speed, 'speed', 'm/s', 'other than 0');
+  if (Math.abs(speed) < slowest) refuse(speed, 'speed', 'm/s', `either way and at least ${slowest}`);
   const { pistonFlow, dampingArea } = model;
   const { gap } = pistonFlow;
   const { least, most } = gapPlayBounds(gap);

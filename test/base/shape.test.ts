@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { InputError } from '../../lib/base/input-error.js';
-import { byKind, listOf, madeWith, oneOf, requireShape } from '../../lib/base/shape.js';
+import { byKind, listOf, madeWith, oneOf, record, requireShape } from '../../lib/base/shape.js';
 import { distinctWarnings, type Warning } from '../../lib/base/warning.js';
 
 function refusal(check: () => void): InputError | undefined {
@@ -20,6 +20,26 @@ describe('the form of a thing', () => {
     expect(refusal(() => requireShape({ kind: 'slot', radius: 1 }, shape, 'hole'))?.field).toBe('hole.width');
     const face = { kind: 'slot', width: 1, face: 'left' };
     expect(refusal(() => requireShape([face], listOf(shape), 'holes'))?.field).toBe('holes[0].face');
+  });
+
+  test('that may lack all its fields is told from what has none: a date, a map, typed numbers, a boxed number', () => {
+    class Setting {
+      readonly hole = 1;
+    }
+    for (const good of [{}, { hole: 1 }, new Setting(), Object.create(null)])
+      expect(refusal(() => requireShape(good, record, 'settings'))).toBeUndefined();
+    for (const bad of [new Date(0), new Map(), Float64Array.of(1), Object(3), [], null, 3, 'a', () => ({})])
+      expect(refusal(() => requireShape(bad, record, 'settings'))?.field).toBe('settings');
+  });
+
+  test('is a list of typed numbers only where numbers are listed, and a view without a length is none', () => {
+    const fault = (value: unknown, of: 'm' | { readonly size: 'm' }) =>
+      refusal(() => requireShape(value, listOf(of), 'all'))?.message;
+    expect(fault(Float64Array.of(1, 2), 'm')).toBeUndefined();
+    expect(fault([{ size: 1 }], { size: 'm' })).toBeUndefined();
+    for (const of of ['m', { size: 'm' }] as const)
+      expect(fault(new DataView(new ArrayBuffer(8)), of)).toMatch(/^all must be a list/u);
+    expect(fault(new Float64Array(0), { size: 'm' })).toMatch(/^all must be a list/u);
   });
 
   test('of another kind is refused by the kind, whether it has a name or is the whole', () => {

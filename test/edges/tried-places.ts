@@ -4,7 +4,7 @@ import { isFree, isWhole } from './good-call.js';
 export interface Trial {
   /** Where, the number of the argument first. */
   readonly place: readonly (string | number)[];
-  readonly what: 'missing' | 'wrong type' | 'not finite' | 'other number';
+  readonly what: 'missing' | 'wrong type' | 'not finite' | 'other number' | 'other length';
   readonly value: unknown;
 }
 
@@ -25,6 +25,8 @@ function trialsAt(good: unknown, place: Place): readonly Trial[] {
     ...wrongTypes(good).map(trial('wrong type')),
     ...(typeof good === 'number' ? [Number.NaN, Infinity, -Infinity].map(trial('not finite')) : []),
     ...(typeof good === 'number' ? otherNumbers(good).map(trial('other number')) : []),
+    ...(Array.isArray(good) ? [[], good.slice(1)].map(trial('other length')) : []),
+    ...(Array.isArray(good) ? [trial('wrong type')(new DataView(new ArrayBuffer(8)))] : []),
   ];
   return [...own, ...inside(good).flatMap(([key, value]) => trialsAt(value, [...place, key]))];
 }
@@ -44,7 +46,7 @@ function kindOf(value: unknown): string {
 }
 
 function otherNumbers(good: number): readonly number[] {
-  return [-good || -1, 0, 0.5, good * 1e9 || 1e9, good * 1e-9, 1e300, -1e300, 1e-300];
+  return [-good || -1, 0, 0.5, good * 1e9 || 1e9, good * 1e-9, 1e300, -1e300, 1e-300, 5e-324];
 }
 
 function inside(good: unknown): readonly (readonly [string | number, unknown])[] {

@@ -23,7 +23,7 @@ const mayNeverEnd = ['dissolutionTime', 'dropTime'];
 /** Judges a call that returned. */
 export function faultOfResult(name: string, trial: Trial, result: unknown, optionalFrom: number): Fault {
   if (!isAllFinite(result, 6) && !(mayNeverEnd.includes(name) && result === Infinity)) return 'not finite';
-  if (trial.what === 'other number') return undefined;
+  if (trial.what === 'other number' || trial.what === 'other length') return undefined;
   const last = trial.place.at(-1);
   const mayLack =
     trial.place.length === 1
@@ -40,7 +40,7 @@ export function faultOfError({ what, value, place }: Trial, error: unknown): Fau
   // A number that is not whole is refused by that, whatever its size.
   const asksWhole = /whole number|index/u.test(error.accepted) && !Number.isSafeInteger(error.value);
   if (!asksWhole && (wordsAccept(error) || limitsAccept(error))) return 'accepts it';
-  if (what === 'other number') return undefined;
+  if (what === 'other number' || what === 'other length') return undefined;
   // Of an object or a list in a wrong place its insides may be missed.
   if (typeof value === 'object' && value !== null) return undefined;
   // Of two columns that may each be missing, the refusal names what it would take instead.

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { DiscValve } from '../../lib/flow/geometry/disc-valve.js';
 import { holePressureDrop } from '../../lib/flow/hole/hole-flow.js';
+import { discOpeningPressure } from '../../lib/flow/piston/disc-opening-pressure.js';
 import { pistonFlow } from '../../lib/flow/piston/piston-flow.js';
 import { discAtFlow } from '../../lib/flow/valve/disc-at-flow.js';
 import { ringPlateCompliance } from '../../lib/flow/valve/ring-plate.js';
@@ -122,7 +123,11 @@ describe('disc valve', () => {
     [{ outerDiameter: 0.009 }, 'piston.valves[0].outerDiameter must be above'],
     [{ clampDiameter: 0.007 }, 'piston.valves[0].clampDiameter must be below'],
     [{ covers: [] }, 'piston.valves[0].covers must be at least one hole group'],
-    [{ covers: [7] }, 'piston.valves[0].covers must be an index of a hole group, 0 to 1, got 7'],
+    [{ covers: [7] }, 'piston.valves[0].covers must be an index of a hole group, each once, 0 to 1, got 7'],
+    [
+      { covers: [1, 1] },
+      'piston.valves[0].covers must be an index of a hole group, each once, 0 to 1, got 1',
+    ],
     [{ covers: [0] }, 'piston.holes[0].pitchDiameter must be given and the same'],
     [{ thickness: 0 }, 'piston.valves[0].thickness must be greater than 0 m'],
     [{ preload: -1 }, 'piston.valves[0].preload must be 0 or more m'],
@@ -133,5 +138,15 @@ describe('disc valve', () => {
     [{ largestLift: 0 }, 'piston.valves[0].largestLift must be greater than 0 m'],
   ])('%o is refused', (bad, message) => {
     expect(() => pistonFlow(piston(bad), bore, { density: 970, kinematicViscosity: 1e-4 })).toThrow(message);
+  });
+
+  test('over no holes is refused, whatever holes the piston has', () => {
+    const { valves: [valve] = [], ...under } = piston();
+    if (valve === undefined) throw new Error('no valve');
+    const holes = [...under.holes].reverse();
+    expect(discOpeningPressure({ ...valve, covers: [0] }, { ...under, holes })).toBeGreaterThanOrEqual(0);
+    expect(() => discOpeningPressure({ ...valve, covers: [] }, { ...under, holes })).toThrow(
+      'valve.covers must be at least one hole group',
+    );
   });
 });

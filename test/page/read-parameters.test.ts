@@ -138,6 +138,22 @@ describe('values of parameters', () => {
     expect(problemOf({ temperature: '140.1 °F' })).toContain('out of range');
   });
 
+  it('are refused by name where they are no values of these parameters', () => {
+    const values = read({ temperature: '12 °C', oils: ['thick', 'thin'] });
+    for (const [name, value] of [
+      ['temperature', '12 °C'],
+      ['temperature', undefined],
+      ['oils', 3],
+      ['oils', [3]],
+    ] as const)
+      expect(() => parameterTexts(declaration, { ...values, [name]: value } as never)).toThrow(
+        `values.${name}`,
+      );
+    expect(() => parameterTexts({ ...declaration, temperature: 3 } as never, values)).toThrow(
+      'declaration.temperature',
+    );
+  });
+
   it('are written as a reader sees them', () => {
     const texts = parameterTexts(declaration, read({ temperature: '12 °C', oils: ['thick', 'thin'] }));
     expect(texts.map(({ name, text }) => `${name}: ${text}`)).toEqual([

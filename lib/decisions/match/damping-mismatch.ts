@@ -59,17 +59,20 @@ export function scaledDamping(wanted: WantedDamping, factor: number): WantedDamp
   return { weights: wanted.weights, forces: wanted.forces.map((force) => factor * force) };
 }
 
+/** A smaller wanted force is none [N]. */
+const leastForce = 1e-30;
+
 /** Throws unless each speed has a force that opposes the motion. */
 export function requireWantedDamping(wanted: WantedDamping): void {
   requireSpeedWeights(wanted.weights);
   wanted.weights.forEach(({ speed }, index) => {
     const force = wanted.forces[index];
-    if (force === undefined || !(force * Math.sign(speed) > 0 && Number.isFinite(force)))
+    if (force === undefined || !(force * Math.sign(speed) >= leastForce && Number.isFinite(force)))
       throw new InputError({
         field: `forces[${index}]`,
         value: force,
         unit: 'N',
-        accepted: 'a force with the sign of its speed',
+        accepted: `a force with the sign of its speed, at least ${leastForce}`,
       });
   });
 }

@@ -1,6 +1,6 @@
 import { refuse, requirePositive, requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
-import { listOf, madeWith, optional, record, type Shape } from '../../base/shape.js';
+import { listOf, madeWith, optional, options, record, type Shape } from '../../base/shape.js';
 import type { Damper } from '../../damper/damper.js';
 import type { Oil } from '../../fluid/oil/oil.js';
 import type { Gas } from '../../gas/gas.js';
@@ -84,7 +84,7 @@ export const tolerancedBuildShape: Shape = {
   temperature: 'K',
   position: 'm',
   speeds: listOf('m/s'),
-  tolerances: tolerancesShape,
+  tolerances: options(tolerancesShape),
 };
 
 const units: Readonly<Record<ToleranceName, string>> = {

@@ -12,15 +12,21 @@ import {
 
 /** Diameter of the circle on which the centres of the covered holes lie [m]. */
 export function coveredPitchDiameter(valve: DiscValve, piston: Piston, field: string): number {
-  const [first = 0] = valve.covers;
-  const pitch = piston.holes[first]?.pitchDiameter;
-  for (const index of valve.covers) {
+  const { covers } = valve;
+  const pitch = piston.holes[covers[0]!]?.pitchDiameter;
+  for (const [place, index] of covers.entries()) {
     const group = piston.holes[index];
-    if (group === undefined) {
-      refuse(index, `${field}.covers`, '', `an index of a hole group, 0 to ${piston.holes.length - 1}`, {
-        from: 0,
-        to: piston.holes.length - 1,
-      });
+    if (group === undefined || covers.indexOf(index) < place) {
+      refuse(
+        index,
+        `${field}.covers`,
+        '',
+        `an index of a hole group, each once, 0 to ${piston.holes.length - 1}`,
+        {
+          from: 0,
+          to: piston.holes.length - 1,
+        },
+      );
     }
     if (group.pitchDiameter === undefined || group.pitchDiameter !== pitch) {
       refuse(

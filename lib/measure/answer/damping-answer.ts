@@ -66,10 +66,13 @@ export function forceSlopes(
   return differenceJacobian(logForces, parameters, sizes, logForces(parameters));
 }
 
+/** A smaller speed is none [m/s]. */
+const slowest = 1e-30;
+
 /** Throws unless the speeds can be asked for. */
 export function requireSpeeds(speeds: readonly number[]): void {
   speeds.forEach((speed, index) => {
-    if (!(Number.isFinite(speed) && speed !== 0)) {
+    if (!(Number.isFinite(speed) && Math.abs(speed) >= slowest)) {
       throw new InputError({ field: `speeds[${index}]`, value: speed, unit: 'm/s', accepted: 'not 0' });
     }
   });

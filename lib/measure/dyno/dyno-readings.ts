@@ -1,4 +1,4 @@
-import { requirePositive } from '../../base/checks.js';
+import { refuse, requirePositive } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
 import { madeWith, requireShape, type Shape } from '../../base/shape.js';
 import type { SteadyShock } from '../model/shock-law.js';
@@ -52,6 +52,12 @@ interface Sample {
 
 /** Samples of a record, no more of them than are independent. */
 function samplesOf(record: DynoRecord, setup: DynoSetup): readonly Sample[] {
+  const { length } = record.force;
+  for (const name of ['speed', 'travel', 'time'] as const) {
+    const column = record[name];
+    if (column !== undefined && column.length !== length)
+      refuse(column.length, `record.${name}.length`, '', `${length}, as many as forces`);
+  }
   if (record.speed !== undefined) {
     return record.speed.map((speed, index) => ({
       time: record.time?.[index] ?? 0,

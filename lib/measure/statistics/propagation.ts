@@ -1,5 +1,12 @@
 import { Matrix } from 'ml-matrix';
-import { refuse, requireFinite, requireList } from '../../base/checks.js';
+import {
+  refuse,
+  requireCount,
+  requireFinite,
+  requireList,
+  requireNotNegative,
+  requirePositive,
+} from '../../base/checks.js';
 import { call, listOf, requireShape } from '../../base/shape.js';
 import { differenceJacobian } from '../../numeric/least-squares/difference-jacobian.js';
 
@@ -21,6 +28,7 @@ export interface Propagated {
  * @param calculation - from inputs to results
  * @param inputs - best estimates
  * @param covariance - of the inputs, one row an input; or their standard uncertainties, where they are independent
+ * @throws InputError unless there is an uncertainty, or a row as long, for each input
  * @see law of propagation: JCGM 100:2008 (GUM), 5.1.2 and 5.2.2
  * @public
  */
@@ -30,7 +38,10 @@ export function propagate(
   covariance: readonly number[] | readonly (readonly number[])[],
 ): Propagated {
   requireShape({ calculation, inputs }, { calculation: call, inputs: listOf('') });
+  requireCount(inputs.length, 'inputs.length');
   requireList(covariance, 'covariance');
+  if (covariance.length !== inputs.length)
+    refuse(covariance.length, 'covariance.length', '', `${inputs.length}, as many as inputs`);
   covariance.forEach((row, index) => {
     if (typeof row === 'number') {
       requireFinite(row, `covariance[${index}]`, '');
@@ -57,6 +68,7 @@ export function propagate(
  * Degrees of freedom of a combined uncertainty.
  *
  * @param parts - standard uncertainty of each part, in the unit of the result, and its degrees of freedom
+ * @throws InputError for an uncertainty below 0, degrees of freedom not above 0, and where no part has an uncertainty
  * @see Welch-Satterthwaite: JCGM 100:2008 (GUM), G.4.1
  * @public
  */
@@ -64,7 +76,15 @@ export function effectiveDegreesOfFreedom(
   parts: readonly { readonly uncertainty: number; readonly degreesOfFreedom: number }[],
 ): number {
   requireShape({ parts }, { parts: listOf({ uncertainty: '', degreesOfFreedom: '' }) });
-  const square = parts.reduce((sum, { uncertainty }) => sum + uncertainty ** 2, 0);
-  const fourth = parts.reduce((sum, part) => sum + part.uncertainty ** 4 / part.degreesOfFreedom, 0);
+  for (const [index, { uncertainty, degreesOfFreedom }] of parts.entries()) {
+    requireNotNegative(uncertainty, `parts[${index}].uncertainty`, '');
+    requirePositive(degreesOfFreedom, `parts[${index}].degreesOfFreedom`, '');
+  }
+  const largest = Math.max(0, ...parts.map(({ uncertainty }) => uncertainty));
+  requirePositive(largest, 'largest uncertainty of parts', '');
+  // In parts of the largest, whose fourth power then is a number.
+  const shares = parts.map(({ uncertainty }) => uncertainty / largest);
+  const square = shares.reduce((sum, share) => sum + share ** 2, 0);
+  const fourth = shares.reduce((sum, share, index) => sum + share ** 4 / parts[index]!.degreesOfFreedom, 0);
   return square ** 2 / fourth;
 }

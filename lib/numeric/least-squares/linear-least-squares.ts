@@ -1,5 +1,5 @@
 import { Matrix, QrDecomposition } from 'ml-matrix';
-import { refuse } from '../../base/checks.js';
+import { refuse, requireCount } from '../../base/checks.js';
 import { listOf, requireShape } from '../../base/shape.js';
 import { parameterCovariance } from './parameter-covariance.js';
 
@@ -23,7 +23,7 @@ export interface LinearFit {
  *
  * @param rows - one row of terms a reading, as many terms as coefficients
  * @param values - the readings
- * @throws InputError unless there are more readings than coefficients; FitError where the terms are not independent
+ * @throws InputError unless there are more readings than coefficients, and as many terms in each row; FitError where the terms are not independent
  * @public
  */
 export function linearLeastSquares(
@@ -31,6 +31,11 @@ export function linearLeastSquares(
   values: readonly number[],
 ): LinearFit {
   requireShape({ rows, values }, { rows: listOf(listOf('')), values: listOf('') });
+  const [{ length: terms } = []] = rows;
+  requireCount(terms, 'rows[0].length');
+  for (const [index, { length }] of rows.entries())
+    if (length !== terms)
+      refuse(length, `rows[${index}].length`, '', `${terms}, as many as in the first row`);
   const design = new Matrix(rows.map((row) => [...row]));
   const degreesOfFreedom = values.length - design.columns;
   if (degreesOfFreedom < 1 || rows.length !== values.length) {

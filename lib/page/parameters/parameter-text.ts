@@ -1,4 +1,4 @@
-import { record, requireShape, type Shape, someText } from '../../base/shape.js';
+import { listOf, record, requireShape, type Shape, someText } from '../../base/shape.js';
 import { formatQuantity, roundedText } from '../../units/index.js';
 import { parameterShape } from './parameter-shapes.js';
 import type {
@@ -93,11 +93,29 @@ export function parameterTexts<P extends Parameters>(
   values: ParameterValues<P>,
 ): readonly ParameterText[] {
   requireShape({ declaration, values }, { declaration: record, values: record });
-  return Object.entries(declaration).map(([name, parameter]) => ({
-    name: optionName(name),
-    label: parameter.label,
-    text: valueText(parameter, values[name as keyof P] as ParameterValue<Parameter>),
-  }));
+  return Object.entries(declaration).map(([name, parameter]) => {
+    requireShape(parameter, parameterShape, `declaration.${name}`);
+    const value: unknown = values[name as keyof P];
+    requireValue(parameter, value, `values.${name}`);
+    return { name: optionName(name), label: parameter.label, text: valueText(parameter, value) };
+  });
+}
+
+const namedPart: Shape = { name: someText };
+const valueShapes: Readonly<Record<Parameter['kind'], Shape>> = {
+  quantity: '',
+  integer: '',
+  choice: someText,
+  part: namedPart,
+  parts: listOf(namedPart),
+};
+
+function requireValue(
+  { kind }: Parameter,
+  value: unknown,
+  field: string,
+): asserts value is ParameterValue<Parameter> {
+  requireShape(value, valueShapes[kind], field);
 }
 
 function valueText(parameter: Parameter, value: ParameterValue<Parameter>): string {
