@@ -1,4 +1,4 @@
-import { pageFigures } from '../page/blocks/page.js';
+import { figuresIn } from '../page/blocks/page.js';
 import { pageTables, tableCsv } from '../page/html/export.js';
 import { type Case, figuresOf } from './case/case.js';
 import { figureTools } from './pictures/figure-tools.js';
@@ -23,7 +23,7 @@ export function pageTools(
       if (shown === undefined) throw new TypeError(`no figure ${id}`);
       return drawn.svg(shown, 'wide');
     };
-    const isFigure = pageFigures(cases().now.page).some((one) => one.id === id);
+    const isFigure = figuresIn(cases().now.page).some((one) => one.id === id);
     figureTools(place, id, { csv, say, ...(isFigure ? { svg } : {}) });
   }
 }

@@ -53,10 +53,17 @@ describe.skipIf(!hasChromium)(`all pages in one file, in a browser${skipReason}`
     await expect.poll(() => page.locator('.index li').count()).toBe(1);
     await page.locator('#find').fill('');
     await expect.poll(shown).toEqual(drawn);
+    await link(page, 'All controls').click();
     await openSettings(page);
     await page.locator('#set-slope').fill('80');
-    await expect.poll(() => page.locator('.thumbnail').count()).toBe(0);
+    await expect.poll(() => answer(page)).toContain('at 80 %');
+    await link(page, 'All questions').click();
+    await expect.poll(() => saidOf(page, 'all-controls')).toContain('at 80 %');
+    expect(await page.locator('.thumbnail').count()).toBe(0);
+    await link(page, 'All controls').click();
     await page.getByRole('button', { name: 'Back to the start' }).click();
+    await expect.poll(() => answer(page)).toContain('at 50 %');
+    await link(page, 'All questions').click();
     await expect.poll(shown).toEqual(drawn);
     await page.context().close();
   });

@@ -1,4 +1,4 @@
-import { type Page, pageFigures } from '../../page/blocks/page.js';
+import { figuresIn, type Page } from '../../page/blocks/page.js';
 import type { BodyContent } from '../../page/html/page-body.js';
 import type { Notebook } from '../../page/notebook.js';
 import {
@@ -61,9 +61,9 @@ export function startOf(notebook: Notebook, file: PartsFile, texts: ParameterTex
 
 /** The figures of a case, each with that of the start behind it where the two cases differ. */
 export function figuresOf(now: Case, start: Case): readonly Figure[] {
-  const figures = pageFigures(now.page);
+  const figures = figuresIn(now.page);
   if (now === start) return figures;
-  const before = new Map(pageFigures(start.page).map((figure) => [figure.id, figure]));
+  const before = new Map(figuresIn(start.page).map((figure) => [figure.id, figure]));
   return figures.map((figure) => {
     const other = before.get(figure.id);
     return other === undefined ? figure : besideStart(figure, other);
@@ -77,6 +77,6 @@ function caseWith(
   parameters: BodyContent['parameters'],
   answered: boolean,
 ): Case {
-  const pictures = new Map(pageFigures(page).map(({ id }) => [id, { wide: '', narrow: '' }]));
+  const pictures = new Map(figuresIn(page).map(({ id }) => [id, { wide: '', narrow: '' }]));
   return { file, settings, page, answered, body: { page, about: file.parts.about, parameters, pictures } };
 }

@@ -1,5 +1,5 @@
 import type { MotionBlock, MotionFrame } from '../../page/blocks/motion.js';
-import { allBlocks, type Page } from '../../page/blocks/page.js';
+import { blocksOf, type Page } from '../../page/blocks/page.js';
 import { direction, force, shockDrawing } from '../../page/html/shock-drawing.js';
 import { patchChildren } from '../document/patch.js';
 import { layoutShown } from './picture.js';
@@ -16,7 +16,7 @@ interface Player {
 export function motionPlayers(main: Element): (page: Page) => void {
   const made = new WeakMap<Element, Player>();
   return (page) => {
-    for (const block of allBlocks(page)) {
+    for (const block of blocksOf(page)) {
       if (block.kind !== 'motion') continue;
       const place = main.querySelector(`#${block.id}>.player`);
       if (place === null) continue;

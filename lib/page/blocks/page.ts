@@ -28,10 +28,19 @@ export const pageShape: Shape = { answer: someText, blocks: listOf(blockShape), 
  */
 export function allBlocks(input: Page): readonly Block[] {
   requireShape({ input }, { input: pageShape });
-  const { blocks } = input;
+  return blocksOf(input);
+}
+
+/** The same for a page that was checked when it was made: a live page asks for them many times a redraw. */
+export function blocksOf({ blocks }: Pick<Page, 'blocks'>): readonly Block[] {
   return blocks.flatMap((block): readonly Block[] =>
     block.kind === 'reveal' ? [block, ...block.blocks] : [block],
   );
+}
+
+/** Its figures, as {@link blocksOf}. */
+export function figuresIn(page: Pick<Page, 'blocks'>): readonly Figure[] {
+  return blocksOf(page).flatMap((block) => (block.kind === 'figure' ? [block.figure] : []));
 }
 
 /**
@@ -41,7 +50,7 @@ export function allBlocks(input: Page): readonly Block[] {
  */
 export function pagePassed(page: Page): boolean {
   requireShape({ page }, { page: pageShape });
-  return allBlocks(page).every((block) => block.kind !== 'check' || block.passed);
+  return blocksOf(page).every((block) => block.kind !== 'check' || block.passed);
 }
 
 /**
@@ -51,7 +60,7 @@ export function pagePassed(page: Page): boolean {
  */
 export function pageFigures(page: Page): readonly Figure[] {
   requireShape({ page }, { page: pageShape });
-  return allBlocks(page).flatMap((block) => (block.kind === 'figure' ? [block.figure] : []));
+  return figuresIn(page);
 }
 
 /**

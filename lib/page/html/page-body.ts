@@ -1,4 +1,4 @@
-import { allBlocks, type Page, pageFigures } from '../blocks/page.js';
+import { blocksOf, figuresIn, type Page } from '../blocks/page.js';
 import type { ParameterText } from '../parameters/parameter-text.js';
 import { blockHtml, type Pictures } from './block-html.js';
 import { type Html, html, trusted } from './html.js';
@@ -38,7 +38,7 @@ ${parameters.map(
 }
 
 function failedChecks(page: Page): Html {
-  const checks = allBlocks(page).filter((block) => block.kind === 'check');
+  const checks = blocksOf(page).filter((block) => block.kind === 'check');
   const failed = checks.filter(({ passed }) => !passed).length;
   if (failed === 0) return html``;
   return html`<p class="check failed"><strong>✗ ${failed} of ${checks.length} checks failed.</strong> Do not rely on this page before you know why; see below.</p>
@@ -49,7 +49,7 @@ function blocks({ page, pictures }: BodyContent): readonly Html[] {
   let figures = 0;
   return page.blocks.map((block) => {
     const before = figures;
-    figures += pageFigures({ ...page, blocks: [block] }).length;
+    figures += figuresIn({ blocks: [block] }).length;
     return html`${blockHtml(block, before, pictures)}
 `;
   });

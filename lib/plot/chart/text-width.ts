@@ -35,8 +35,17 @@ export function wrapped(text: string, fontSize: number, limit: number): readonly
   return lines;
 }
 
-/** Advance in widths of an em: about the widest of each class in Inter, semi-bold. */
+/** The widths of ASCII, looked up: a picture asks for thousands of letters each time that it is drawn. */
+const asciiWidths: readonly number[] = Array.from({ length: 128 }, (_, code) =>
+  widthOfClass(String.fromCharCode(code)),
+);
+
 function letterWidth(letter: string): number {
+  return asciiWidths[letter.charCodeAt(0)] ?? widthOfClass(letter);
+}
+
+/** Advance in widths of an em: about the widest of each class in Inter, semi-bold. */
+function widthOfClass(letter: string): number {
   if (letter === ' ') return 0.28;
   if (/[fijlrtI.,:;'’|!()[\]·]/u.test(letter)) return 0.37;
   if (/[mwMW@%—…]/u.test(letter)) return 0.96;
