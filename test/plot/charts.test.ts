@@ -140,6 +140,20 @@ describe('a dot chart', () => {
     expect(figure.table.rows[0]?.slice(0, 4)).toEqual(['thin', 25, null, null]);
   });
 
+  it('keeps room on the right for half of the last number of its axis, and 20 px in any case', () => {
+    const roomAt = (times: number) => {
+      const series = dots.series.map((one) => ({
+        ...one,
+        dots: one.dots.map(({ category, value }) => ({ category, value: times * value })),
+      }));
+      return dotChart({ ...dots, series }).drawings.wide.padding.right;
+    };
+    expect(roomAt(1)).toBe(20);
+    // A digit of a sans serif face is about half as wide as its size of 12 px: nine digits and their spaces take 60 px or more.
+    expect(roomAt(1e7)).toBeGreaterThan(30);
+    expect(roomAt(1e7)).toBeLessThan(60);
+  });
+
   it('grows with its rows', () => {
     const short = dotChart({ ...dots, categories: ['thin'], series: [{ name: 'a', dots: [] }] });
     expect(dotChart(dots).drawings.narrow.height).toBeGreaterThan(short.drawings.narrow.height);

@@ -53,8 +53,16 @@ describe('the paths of a chart', () => {
     ).toBe('M0,0L100,12.5L100,37.5L0,50Z');
   });
 
-  it('have no band where the points have none', () => {
+  it('have no band where the points have none, or one end only', () => {
     expect(paths.band([{ x: 0, y: 0 }])).toBe('');
+    const whole = { x: 0, y: 0, low: -1, high: 1 };
+    for (const half of [
+      { x: 5, y: 0, low: -1 },
+      { x: 5, y: 0, high: 1 },
+    ]) {
+      expect(paths.band([half])).toBe('');
+      expect(paths.band([whole, half, { ...whole, x: 10 }])).toBe('M0,0L100,0L100,50L0,50Z');
+    }
   });
 
   it('round to 0.01 px', () => {

@@ -1,0 +1,134 @@
+import { describe, expect, test } from 'vitest';
+import { textWidth } from '../../lib/plot/chart/text-width.js';
+import { dotChart, lineChart, scatterChart } from '../../lib/plot/index.js';
+import { scatterSpec } from '../../lib/plot/vega/scatter-spec.js';
+import { dots, lines, names, points } from './sample-figures.js';
+
+// What stands where in a drawing, by what a reader must be able to see; pixels from the corner of the plot.
+const figures = { lines: lineChart(lines), dots: dotChart(dots), points: scatterChart(points) };
+/** Part of a text that stands left of its place. */
+const shares: Readonly<Record<string, number>> = { left: 0, center: 0.5, right: 1 };
+const layouts = ['wide', 'narrow'] as const;
+
+type Row = Readonly<Record<string, unknown>>;
+const number = (row: Row | undefined, key: string): number => Number(row?.[key]);
+const all = (Object.keys(figures) as (keyof typeof figures)[]).flatMap((name) =>
+  layouts.map((layout) => ({ name, layout, drawing: figures[name].drawings[layout] })),
+);
+
+describe.each(all)('$name, $layout', ({ name, drawing }) => {
+  const { width, height, padding, data } = drawing;
+
+  test('every text stands inside the picture', () => {
+    for (const row of (data['texts'] ?? []) as readonly Row[]) {
+      const wide = textWidth(String(row['text']), number(row, 'size'));
+      const left = number(row, 'left') - (shares[String(row['align'])] ?? 0) * wide;
+      // A quarter turn about the middle of its left end, for what names an upright axis.
+      if (row['angle'] !== undefined && row['angle'] !== 0) continue;
+      expect(left, String(row['text'])).toBeGreaterThanOrEqual(-padding.left - 1);
+      expect(left + wide, String(row['text'])).toBeLessThanOrEqual(width - padding.left + 1);
+      expect(number(row, 'top')).toBeGreaterThanOrEqual(-padding.top);
+      expect(number(row, 'top')).toBeLessThanOrEqual(height - padding.top);
+    }
+  });
+
+  test('no text is empty, and an upright axis has its name with its unit', () => {
+    const texts = ((data['texts'] ?? []) as readonly Row[]).map(({ text }) => String(text));
+    expect(texts).not.toContain('');
+    const [upright] = { lines: ['Damping force, N'], dots: [], points: ['Off when fast, %'] }[name] ?? [];
+    if (upright !== undefined) expect(texts).toContain(upright);
+  });
+
+  test('the plot lies inside it, with room for the numbers of its axis underneath', () => {
+    expect(padding.left + padding.right).toBeLessThan(width / 1.5);
+    // Numbers of 12 px, their marks and the name of the axis.
+    expect(padding.bottom).toBeGreaterThan(2 * 12);
+    expect(height).toBeGreaterThan(padding.top + padding.bottom + 50);
+  });
+});
+
+describe('dots', () => {
+  const { wide, narrow } = figures.dots.drawings;
+  const rowsOf = (drawing: typeof wide, key: string) => drawing.data[key] as readonly Row[];
+  const topsOf = (drawing: typeof wide, row: number) =>
+    rowsOf(drawing, 'dots')
+      .filter((_, place) => place % names.length === row)
+      .map((dot) => number(dot, 'top'));
+  const nameOf = (drawing: typeof wide, row: number) =>
+    rowsOf(drawing, 'texts').find(({ text }) => String(text).startsWith(names[row]?.slice(0, 4) ?? ''));
+
+  test.each([
+    ['wide', wide],
+    ['narrow', narrow],
+  ])(
+    '%s: the dots of a row lie together, in the order of the series, above those of the next',
+    (_, drawing) => {
+      for (const row of names.keys()) {
+        const tops = topsOf(drawing, row);
+        expect(tops).toHaveLength(3);
+        expect(tops).toEqual([...tops].sort((a, b) => a - b));
+        if (row > 0) expect(Math.min(...tops)).toBeGreaterThan(Math.max(...topsOf(drawing, row - 1)) + 14);
+      }
+    },
+  );
+
+  test('names stand left of their rows where there is room, and above them where there is not', () => {
+    for (const row of names.keys()) {
+      const [beside, above] = [nameOf(wide, row), nameOf(narrow, row)];
+      expect(beside?.['align']).toBe('right');
+      expect(number(beside, 'left')).toBeLessThan(0);
+      const tops = topsOf(wide, row);
+      expect(number(beside, 'top')).toBeCloseTo((Math.min(...tops) + Math.max(...tops)) / 2, 6);
+      expect(number(above, 'left')).toBeGreaterThanOrEqual(0);
+      expect(number(above, 'top')).toBeLessThan(Math.min(...topsOf(narrow, row)));
+      if (row > 0) expect(number(above, 'top')).toBeGreaterThan(Math.max(...topsOf(narrow, row - 1)));
+    }
+  });
+
+  test('only the dots with an interval have a whisker, and it goes past its dot both ways', () => {
+    // The second name has 3 less to 9 more, in each of three series.
+    const whiskers = rowsOf(wide, 'whiskers');
+    expect(
+      whiskers.map((row) => [number(row, 'x') - number(row, 'low'), number(row, 'high') - number(row, 'x')]),
+    ).toEqual([3, 3, 3].map((low) => [low, 9]));
+  });
+});
+
+test('an interval with one end only has no whisker', () => {
+  const half = dotChart({
+    ...dots,
+    categories: ['thin'],
+    series: [
+      {
+        name: 'a',
+        dots: [
+          { category: 'thin', value: 10, low: 5 },
+          { category: 'thin', value: 10, high: 15 },
+        ],
+      },
+    ],
+  });
+  expect(half.drawings.wide.data['whiskers']).toEqual([]);
+  expect(half.table.rows[0]?.slice(0, 2)).toEqual(['thin', 10]);
+});
+
+test('a chart whose names stand underneath keeps room for half of the last number of its axis', () => {
+  const far = lines.series.map((one) => ({
+    ...one,
+    points: one.points.map((point) => ({ ...point, x: 1e7 * point.x })),
+  }));
+  const { narrow } = lineChart({ ...lines, series: far, rules: [] }).drawings;
+  const last = String(Math.round(number(narrow.signals, 'xHigh')));
+  expect(narrow.padding.right).toBeGreaterThanOrEqual(textWidth(last, 12) / 2);
+});
+
+test('the starting case has the smaller points, so that those of now are seen over it', () => {
+  const sizeOf = (name: string): number => {
+    const layer = scatterSpec().layer?.find((one) =>
+      JSON.stringify(one).includes(`"data":{"name":"${name}"}`),
+    );
+    return Number(/"size":(\d+)/u.exec(JSON.stringify(layer))?.[1]);
+  };
+  expect(sizeOf('start')).toBeGreaterThan(0);
+  expect(sizeOf('start')).toBeLessThan(sizeOf('dots'));
+});
