@@ -32,6 +32,35 @@ describe.each(all)('$name, $layout', ({ name, drawing }) => {
     }
   });
 
+  test('the name of the lower axis stands under the plot and under the numbers of the axis', () => {
+    const below = { lines: 'Shaft speed, mm/s', dots: 'Damping force, N', points: 'Off when slow, %' }[name];
+    const row = ((data['texts'] ?? []) as readonly Row[]).find(({ text }) => text === below);
+    expect(number(row, 'top')).toBeGreaterThan(height - padding.top - padding.bottom + 20);
+  });
+
+  test('the entries of the legend stand in rows, none over another', () => {
+    for (const key of (data['keys'] ?? []) as readonly Row[])
+      for (const row of (data['texts'] ?? []) as readonly Row[]) {
+        if (row['align'] !== 'left' || Math.abs(number(row, 'top') - number(key, 'top')) >= 9) continue;
+        const over = number(row, 'left') + textWidth(String(row['text']), number(row, 'size'));
+        expect(
+          over <= number(key, 'left') || number(row, 'left') >= number(key, 'right'),
+          `${row['text']}`,
+        ).toBe(true);
+      }
+    for (const [place, row] of ((data['texts'] ?? []) as readonly Row[]).entries())
+      for (const other of ((data['texts'] ?? []) as readonly Row[]).slice(place + 1)) {
+        if (row['align'] !== 'left' || other['align'] !== 'left') continue;
+        const [first, second] = number(row, 'left') <= number(other, 'left') ? [row, other] : [other, row];
+        const over = number(first, 'left') + textWidth(String(first['text']), number(first, 'size'));
+        const clear = over <= number(second, 'left') + 1;
+        expect(
+          clear || Math.abs(number(row, 'top') - number(other, 'top')) >= 9,
+          `${first['text']} | ${second['text']}`,
+        ).toBe(true);
+      }
+  });
+
   test('no text is empty, and an upright axis has its name with its unit', () => {
     const texts = ((data['texts'] ?? []) as readonly Row[]).map(({ text }) => String(text));
     expect(texts).not.toContain('');
@@ -66,7 +95,9 @@ describe('dots', () => {
       for (const row of names.keys()) {
         const tops = topsOf(drawing, row);
         expect(tops).toHaveLength(3);
-        expect(tops).toEqual([...tops].sort((a, b) => a - b));
+        // Dots are 10 px wide.
+        for (const [place, top] of tops.slice(1).entries())
+          expect(top - (tops[place] ?? 0)).toBeGreaterThan(10);
         if (row > 0) expect(Math.min(...tops)).toBeGreaterThan(Math.max(...topsOf(drawing, row - 1)) + 14);
       }
     },
@@ -120,6 +151,14 @@ test('a chart whose names stand underneath keeps room for half of the last numbe
   const { narrow } = lineChart({ ...lines, series: far, rules: [] }).drawings;
   const last = String(Math.round(number(narrow.signals, 'xHigh')));
   expect(narrow.padding.right).toBeGreaterThanOrEqual(textWidth(last, 12) / 2);
+  const { wide } = lineChart({ ...lines, y: { ...lines.y, domain: [0, 2e8] } }).drawings;
+  expect(wide.padding.left).toBeGreaterThanOrEqual(textWidth('200000000', 12));
+});
+
+test('a chart of no categories is refused by how many it needs', () => {
+  expect(() => dotChart({ ...dots, categories: [] })).toThrow(
+    'categories of figure three-temperatures must be 1 or more, got 0',
+  );
 });
 
 test('the starting case has the smaller points, so that those of now are seen over it', () => {
