@@ -1,5 +1,26 @@
 // Stands in for vitest where many runs of a few tests must each begin at once: collects tests and runs them in order, in this process. Only what the tests of this project use.
-export { expect, expectTypeOf, vi } from 'vitest';
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { expect as theirs } from 'vitest';
+
+export { expectTypeOf, vi } from 'vitest';
+
+const at = { folder: '.' };
+
+/** Tells where the test file stands that comes next. */
+export function standingIn(folder: string): void {
+  at.folder = folder;
+}
+
+/** That of vitest, which would ask for the test that it runs to find a file. */
+export const expect = new Proxy(theirs, {
+  apply(target, self, values: Parameters<typeof theirs>) {
+    const assertion = Reflect.apply(target, self, values);
+    const matches = (file: string): void =>
+      theirs(values[0]).toBe(readFileSync(path.resolve(at.folder, file), 'utf8'));
+    return Object.defineProperty(assertion, 'toMatchFileSnapshot', { value: matches });
+  },
+});
 
 type Body = (...values: never[]) => unknown;
 type Place = () => unknown;

@@ -91,7 +91,10 @@ async function run(
     plugins: [changes(fault)],
   });
   // The same module that the tests import.
-  const { forget, runDeclared }: typeof import('./stand-in.js') = await import(pathToFileURL(standIn).href);
+  const { forget, runDeclared, standingIn }: typeof import('./stand-in.js') = await import(
+    pathToFileURL(standIn).href
+  );
+  standingIn(path.dirname(root + name));
   try {
     await import(pathToFileURL(outfile).href);
   } catch (error) {
