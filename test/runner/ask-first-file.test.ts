@@ -37,6 +37,10 @@ describe('a first parts file that is asked for', () => {
     const { said, refused } = await asked(...good);
     expect(refused).toBe('');
     expect(said).toContain('npx dashpot --parts mine.yaml');
+    expect(said).toContain('A first parts file, one step at a time. Write each value with its unit;');
+    expect(said).toContain(
+      'What you did not measure is guessed; the notes in the file say how to measure it.',
+    );
     expect(readParts(written()).pistons[0]?.piston.holes).toMatchObject([{ count: 2, diameter: 0.0016 }]);
   });
 

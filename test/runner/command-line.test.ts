@@ -81,7 +81,7 @@ describe('what it cannot mean is refused with what would do', () => {
     [['--parts', 'a', '--parts', 'b'], '--parts is given more than once'],
     [
       ['landing', '--drop-height', '20', 'cm'],
-      '"cm" belongs to no option; write a value with spaces in quotes',
+      '"cm" belongs to no option; write a value with spaces in quotes, as in --temperature "12 °C"',
     ],
     [['--parts', 'a', 'landing'], 'write the notebook first: landing --…'],
     [['landing', 'spread'], '"spread" belongs to no option'],

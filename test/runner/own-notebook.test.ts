@@ -65,6 +65,9 @@ test('an error of the file system becomes a line, any other stays as it is', () 
   const coded = (code: unknown) => Object.assign(new Error('raw'), { code });
   const said = (error: unknown) => String((fileError('cannot read a.yaml', error) as Error).message);
   expect(said(coded('EISDIR'))).toBe('cannot read a.yaml: it is a folder');
+  expect(said(coded('ENOENT'))).toBe('cannot read a.yaml: there is no such file');
+  expect(said(coded('EEXIST'))).toBe('cannot read a.yaml: a file is in the way');
+  expect(said(coded('ENOTDIR'))).toBe('cannot read a.yaml: a part of the path is not a folder');
   expect(said(coded('EMFILE'))).toBe('cannot read a.yaml: EMFILE');
   for (const other of [new Error('raw'), coded(7), 'text']) expect(fileError('cannot', other)).toBe(other);
 });
