@@ -60,7 +60,7 @@ describe('the package alone in an empty project', () => {
       'notebooks',
       'package.json',
     ]);
-    for (const schema of ['parts-file', 'force-table', 'page-results'])
+    for (const schema of ['parts-file', 'force-table', 'page-results', 'check-result'])
       expect(
         run(
           bare,

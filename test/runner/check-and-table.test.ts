@@ -1,7 +1,9 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
+import { Ajv } from 'ajv';
 import { afterAll, describe, expect, test } from 'vitest';
+import schema from '../../docs/check-result.schema.json' with { type: 'json' };
 import { visibleText } from '../../lib/base/visible-text.js';
 import { checkParts } from '../../lib/runner/command/check-parts.js';
 import { readTextFile } from '../../lib/runner/command/read-text-file.js';
@@ -33,6 +35,18 @@ describe('check', () => {
     expect(said.problems[0]).toMatchObject({ line, path: expect.any(String), column: expect.any(Number) });
     const plain = await checkParts(['bad.yaml'], folder);
     expect(plain.lines[0]).toMatch(new RegExp(`^bad\\.yaml:${line}:\\d+: `, 'u'));
+  });
+
+  test('says for a program what its published schema says', async () => {
+    const follows = new Ajv({ strict: true }).compile(schema);
+    for (const name of ['good.yaml', 'bad.yaml']) {
+      const { lines } = await checkParts([name, '--json'], folder);
+      const said = JSON.parse(lines.join('\n'));
+      expect(follows(said), JSON.stringify(follows.errors)).toBe(true);
+      expect(said.ok).toBe(name === 'good.yaml');
+      expect(follows({ ...said, more: 1 })).toBe(false);
+      expect(follows({ ...said, problems: [{ line: 0, column: 1, path: '', message: '' }] })).toBe(false);
+    }
   });
 
   test.each([[[]], [['good.yaml', 'bad.yaml']], [['--wrong']], [['none.yaml']]])(
