@@ -79,6 +79,15 @@ describe('design search', () => {
     ]);
   });
 
+  it('has no front of costs that cannot be compared', () => {
+    const front = (costs: unknown) => () =>
+      paretoFront([1, 2], (member) => (member === 1 ? [1, 2] : costs) as number[]);
+    expect(front([2, Number.POSITIVE_INFINITY])()).toEqual([1]);
+    expect(front([1, Number.NaN])).toThrow('costs(members[1])[1] must be a number, got NaN');
+    expect(front([1])).toThrow('number of costs must be 2, the same for all members, got 1');
+    expect(front(3)).toThrow('costs(members[1]) must be a list');
+  });
+
   it('refuses nothing to try', () => {
     expect(() => finish(designSearch({ ...design, oils: [] }))).toThrow('oils must be 1 or more');
     expect(() => finish(designSearch({ ...design, slow: { ...design.slow, rebound: 0 } }))).toThrow(
