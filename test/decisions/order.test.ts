@@ -6,7 +6,7 @@ import type { OrderPlan } from '../../lib/decisions/order/order-plan.js';
 import { orderPlan } from '../../lib/decisions/order/order-plan-by-program.js';
 import { orderPlanByTrying } from '../../lib/decisions/order/order-plan-by-trying.js';
 import type { OrderProblem } from '../../lib/decisions/order/order-problem.js';
-import { finish } from '../../lib/decisions/search/search.js';
+import { finish, finishInSlices } from '../../lib/decisions/search/search.js';
 import { blendViscosity } from '../../lib/fluid/blend/blend.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
@@ -177,6 +177,17 @@ describe('order plan', () => {
     expect(seen.length).toBe(1);
     expect(seen[0]).toBeGreaterThan(0);
     expect(seen[0]).toBeLessThan(1);
+  });
+
+  it('takes a signal for no other thing, nor another thing for a search', async () => {
+    const search = function* (): Generator<number, string, void> {
+      yield 0.5;
+      return 'end';
+    };
+    expect(await finishInSlices(search(), { signal: new AbortController().signal })).toBe('end');
+    for (const signal of [3, 'stop', null, {}, new Map()])
+      await expect(finishInSlices(search(), { signal } as never)).rejects.toThrow(/^control\.signal/u);
+    for (const bad of [3, null, {}]) await expect(finishInSlices(bad as never)).rejects.toThrow(/^search/u);
   });
 
   it('names fills in the smallest whole parts', () => {

@@ -1,5 +1,5 @@
 import { requireKind, requirePositive, requireRecord } from '../../base/checks.js';
-import { call, optional, record, type Shape } from '../../base/shape.js';
+import { call, optional, requireShape, type Shape } from '../../base/shape.js';
 
 /**
  * A long computation that can be watched and stopped: it yields the part that is done, 0 to 1, and returns its result.
@@ -21,7 +21,10 @@ export interface SearchControl {
 }
 
 /** Form of {@link SearchControl}. */
-export const searchControlShape: Shape = { signal: optional(record), onProgress: optional(call) };
+export const searchControlShape: Shape = {
+  signal: optional({ throwIfAborted: call }),
+  onProgress: optional(call),
+};
 
 /**
  * Runs a search to its end at once.
@@ -49,13 +52,16 @@ const pause: (resume: () => void) => void =
  *
  * @param search - the search, not yet begun
  * @param control - progress and stop
- * @throws the reason of the signal where it stops the search
+ * @throws the reason of the signal where it stops the search; InputError for what is no search or no control of one
  * @public
  */
 export async function finishInSlices<Result>(
   search: Search<Result>,
   control: SearchControl = {},
 ): Promise<Result> {
+  requireRecord(search, 'search');
+  requireKind(search.next, 'function', 'search.next');
+  requireShape(control, searchControlShape, 'control');
   const { signal, onProgress } = control;
   signal?.throwIfAborted();
   let pauseAt = performance.now() + longestSlice;
