@@ -19,7 +19,8 @@ export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
     testTimeout: patience,
-    hookTimeout: patience,
+    // One hook renders every page, which takes a minute of work alone.
+    hookTimeout: 3 * patience,
     expect: { poll: { timeout: patience / 2, interval: 50 } },
     reporters,
     setupFiles: ['test/fast-check-seed.ts'],
@@ -32,7 +33,12 @@ export default defineConfig({
       { extends: true, test: { name: 'slow', include: [slow] } },
       {
         extends: true,
-        test: { name: 'browser', include: [browser], globalSetup: 'test/live/shared-browser.ts' },
+        test: {
+          name: 'browser',
+          isolate: false,
+          include: [browser],
+          globalSetup: 'test/live/shared-browser.ts',
+        },
       },
     ],
     coverage: {

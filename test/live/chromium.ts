@@ -1,5 +1,5 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { createHash } from 'node:crypto';
+import { existsSync, mkdtempSync, readFileSync, renameSync } from 'node:fs';
 import path from 'node:path';
 import { buffer } from 'node:stream/consumers';
 import { pathToFileURL } from 'node:url';
@@ -16,6 +16,9 @@ import { runCommand } from '../../lib/runner/run-command.js';
 
 /** Where the browser that all tests share listens; empty where there is none. */
 const address = inject('browserAddress');
+
+/** Where the pages are that tests share; it goes with the browser. */
+const pages = inject('pagesFolder');
 
 /** Whether the browser is there, and what a skipped test says. */
 export const hasChromium = address !== '';
@@ -79,11 +82,9 @@ export async function plain(locator: Locator): Promise<string> {
   return ((await locator.textContent()) ?? '').replaceAll('\u00a0', ' ');
 }
 
-/** A rendered page in a folder of its own. */
+/** Where a rendered page is. All tests that ask for the same one get the same file, so nobody writes there. */
 export interface Rendered {
   readonly address: string;
-  readonly folder: string;
-  readonly remove: () => void;
 }
 
 /** Renders one notebook of a folder as the command does. */
@@ -102,23 +103,35 @@ async function written(
   notebookFolder: string,
   partsFile: string,
 ): Promise<Rendered> {
-  const folder = mkdtempSync(path.join(tmpdir(), 'dashpot-live-'));
+  const asked = JSON.stringify([args, notebookFolder, readFileSync(partsFile, 'utf8')]);
+  const folder = path.join(pages, createHash('sha256').update(asked).digest('hex'));
+  if (!existsSync(folder)) await render(args, folder, notebookFolder, partsFile);
+  return { address: pathToFileURL(path.join(folder, file)).href };
+}
+
+/** Renders beside the place and moves there what is whole: two processes may do so at once, and one of them is first. */
+async function render(
+  args: readonly string[],
+  folder: string,
+  notebookFolder: string,
+  partsFile: string,
+): Promise<void> {
+  const outFolder = mkdtempSync(path.join(pages, 'rendering-'));
   const said: string[] = [];
   const exitCode = await runCommand(args, {
-    workingFolder: folder,
+    workingFolder: outFolder,
     notebookFolder,
     demoParts: partsFile,
-    outFolder: folder,
+    outFolder,
     version: '1.2.3',
     print: (line) => said.push(line),
     printError: (line) => said.push(line),
   });
   // A page that the parts cannot answer is no failure of the file that has it.
   if (exitCode === 2 || (exitCode === 1 && args.length > 0)) throw new Error(said.join('\n'));
-  const at = path.join(folder, file);
-  return {
-    address: pathToFileURL(at).href,
-    folder: path.dirname(at),
-    remove: () => rmSync(folder, { recursive: true, force: true }),
-  };
+  try {
+    renameSync(outFolder, folder);
+  } catch (error) {
+    if (!existsSync(folder)) throw error;
+  }
 }

@@ -23,7 +23,6 @@ describe.skipIf(!hasChromium)(`a live page in a browser${skipReason}`, () => {
 
   afterAll(async () => {
     await browser?.close();
-    built?.remove();
   });
 
   const answer = (page: Page) => plain(page.locator('.answer'));

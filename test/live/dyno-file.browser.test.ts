@@ -35,7 +35,6 @@ describe.skipIf(!hasChromium)(`a dyno file opened in a page${skipReason}`, () =>
 
   afterAll(async () => {
     await browser?.close();
-    built?.remove();
   });
 
   const choose = (text: string) =>

@@ -36,7 +36,6 @@ describe.skipIf(!hasChromium)(`the form of a first file${skipReason}`, () => {
 
   afterAll(async () => {
     await browser?.close();
-    built?.remove();
   });
 
   const step = (page: Page) => plain(page.locator('.step'));

@@ -22,7 +22,6 @@ describe.skipIf(!hasChromium)(`what one file keeps in the browser${skipReason}`,
 
   afterAll(async () => {
     await browser?.close();
-    built?.remove();
   });
 
   it('keeps choices and edits over a reload, and forgets them when asked', async () => {

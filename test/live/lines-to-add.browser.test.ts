@@ -49,6 +49,5 @@ describe.skipIf(!hasChromium)(`the lines that a page asks for${skipReason}`, () 
     await choose(`${smallest}${copied}\n`);
     await expect.poll(() => plain(page.locator('.answer'))).toMatch(/^Dropped 100 mm on my oil/u);
     expect([requests, lines]).toEqual([[], []]);
-    built.remove();
   });
 });

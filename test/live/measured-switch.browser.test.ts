@@ -29,7 +29,6 @@ describe.skipIf(!hasChromium)(`shocks as stated or as measured, in a page${skipR
 
   afterAll(async () => {
     await browser?.close();
-    built?.remove();
   });
 
   const edit = async (page: Page, viscosity: string): Promise<void> => {
@@ -129,7 +128,6 @@ describe.skipIf(!hasChromium)(`shocks as stated or as measured, in a page${skipR
     await openParts(own.page);
     expect(await use(own.page).isVisible()).toBe(false);
     await own.page.context().close();
-    alone.remove();
   });
 
   it('let a real page answer for the measured shock, and say so', async () => {
@@ -146,6 +144,5 @@ describe.skipIf(!hasChromium)(`shocks as stated or as measured, in a page${skipR
     expect(await plain(page.locator('main'))).toContain('buggy rear is taken as measured, not as stated');
     expect(lines).toEqual([]);
     await page.context().close();
-    sheet.remove();
   });
 });

@@ -1,34 +1,19 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import path from 'node:path';
-import { pathToFileURL } from 'node:url';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { runCommand } from '../../lib/runner/run-command.js';
-import { connect, hasChromium, open, skipReason } from './chromium.js';
+import { connect, hasChromium, open, rendered, skipReason } from './chromium.js';
 import { demoParts, realNotebooks } from './notebook-folders.js';
 
 describe.skipIf(!hasChromium)(`a shock at work${skipReason}`, () => {
-  const folder = mkdtempSync(path.join(tmpdir(), 'dashpot-motion-'));
-  const address = pathToFileURL(path.join(folder, 'bench-stroke', 'bench-stroke.html')).href;
+  let address: string;
   let browser: Browser;
 
   beforeAll(async () => {
-    await runCommand(['bench-stroke'], {
-      workingFolder: folder,
-      notebookFolder: realNotebooks,
-      demoParts,
-      outFolder: folder,
-      version: '1.2.3',
-      print: () => undefined,
-      printError: () => undefined,
-    });
+    ({ address } = await rendered('bench-stroke', realNotebooks, demoParts));
     browser = await connect();
   });
 
   afterAll(async () => {
     await browser?.close();
-    rmSync(folder, { recursive: true, force: true });
   });
 
   it('is moved by arrow keys, says where it is, follows a setting, and shows stills on paper', async () => {

@@ -23,7 +23,6 @@ describe.skipIf(!hasChromium)(`all pages in one file, in a browser${skipReason}`
 
   afterAll(async () => {
     await browser?.close();
-    built?.remove();
   });
 
   const heading = (page: Page) => plain(page.locator('h1'));

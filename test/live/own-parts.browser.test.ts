@@ -41,7 +41,6 @@ describe.skipIf(!hasChromium)(`the reader's own parts in a live page${skipReason
 
   afterAll(async () => {
     await browser?.close();
-    built?.remove();
   });
 
   const chooseBytes = (name: string, buffer: Buffer) =>

@@ -35,7 +35,6 @@ describe.skipIf(!hasChromium)(`a recording opened in a page${skipReason}`, () =>
       .toContain('Moved as recorded, 0.1 s long, 4 mm to 12 mm in');
     expect(await plain(page.locator('.course .told'))).toContain('ride.csv is part of the parts now');
     expect([requests, lines]).toEqual([[], []]);
-    built.remove();
   });
 
   it('lies under the corner of landing', async () => {
@@ -44,6 +43,5 @@ describe.skipIf(!hasChromium)(`a recording opened in a page${skipReason}`, () =>
     await page.locator('.parts summary').click();
     await page.locator('#course-open').setInputFiles(file('time (s),height (mm)\n0,0\n0.1,20\n0.2,0'));
     await expect.poll(() => plain(page.locator('.answer'))).toContain('Over the recorded ground, 0.2 s long');
-    built.remove();
   });
 });

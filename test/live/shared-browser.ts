@@ -1,3 +1,6 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
 import { chromium } from 'playwright-core';
 import type { TestProject } from 'vitest/node';
 import { toolRuns } from '../project/tools.js';
@@ -5,6 +8,7 @@ import { toolRuns } from '../project/tools.js';
 declare module 'vitest' {
   interface ProvidedContext {
     browserAddress: string;
+    pagesFolder: string;
   }
 }
 
@@ -39,9 +43,15 @@ const flags = [
 export async function setup(project: TestProject): Promise<() => Promise<void>> {
   if (!toolRuns(executablePath, ['--version'])) {
     project.provide('browserAddress', '');
+    project.provide('pagesFolder', '');
     return async () => undefined;
   }
   const server = await chromium.launchServer({ executablePath, args: flags.map((flag) => `--${flag}`) });
   project.provide('browserAddress', server.wsEndpoint());
-  return () => server.close();
+  const pages = mkdtempSync(path.join(tmpdir(), 'dashpot-live-'));
+  project.provide('pagesFolder', pages);
+  return async () => {
+    await server.close();
+    rmSync(pages, { recursive: true, force: true });
+  };
 }

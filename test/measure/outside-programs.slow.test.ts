@@ -24,7 +24,7 @@ describe.skipIf(!available)('SciPy and emcee (skips where python3-scipy or pytho
 
   beforeAll(() => {
     outside = outsideFits(3000);
-  }, 240_000);
+  });
 
   test('fits A and B agree within 1e-4 of a standard deviation', () => {
     for (const [fit, other] of [

@@ -25,9 +25,10 @@ describe.skipIf(!hasChromium)(`tables of many columns${skipReason}`, () => {
         const { files } = await renderNotebook(notebook, file, {}, facts);
         const path = join(folder, 'page.html');
         writeFileSync(path, files.get(`${notebook.name}.html`) ?? '');
+        const page = await browser.newPage();
+        await page.goto(pathToFileURL(path).href);
         for (const width of [390, 1100]) {
-          const page = await browser.newPage({ viewport: { width, height: 900 } });
-          await page.goto(pathToFileURL(path).href);
+          await page.setViewportSize({ width, height: 900 });
           const tables = await page.evaluate(() => {
             for (const one of document.querySelectorAll('details')) one.open = true;
             return [...document.querySelectorAll('table')]
@@ -39,7 +40,6 @@ describe.skipIf(!hasChromium)(`tables of many columns${skipReason}`, () => {
           });
           expect(Math.max(...tables.map(({ columns }) => columns))).toBeGreaterThanOrEqual(5);
           expect(tables.filter(({ cut }) => cut > 1)).toEqual([]);
-          await page.close();
         }
       } finally {
         await browser.close();

@@ -10,12 +10,21 @@ const slow =
 
 const own = 'project/suite.test.ts';
 
-const quickTests = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter(
-  (name) => /\.test\.ts$/u.test(name) && !/\.(?:slow|browser)\.test\.ts$/u.test(name) && name !== own,
+/** A time limit of a file, a test or a hook; the one in `vitest.config.ts` is for the busiest machine. */
+const limit = /setConfig|(?:test|hook)Timeout|', \{ timeout: |\}, \d[\d_]{3,}\);/u;
+
+const tests = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter(
+  (name) => /\.test\.ts$/u.test(name) && name !== own,
 );
+
+const quickTests = tests.filter((name) => !/\.(?:slow|browser)\.test\.ts$/u.test(name));
 
 test('the quick tests are most of the tests', () => expect(quickTests.length).toBeGreaterThan(70));
 
 test.each(quickTests)('%s starts nothing slow', (name) => {
   expect(readFileSync(`${folder}/${name}`, 'utf8')).not.toMatch(slow);
+});
+
+test('no test has a time limit of its own, which a busy machine would not keep', () => {
+  expect(tests.filter((name) => limit.test(readFileSync(`${folder}/${name}`, 'utf8')))).toEqual([]);
 });
