@@ -171,3 +171,16 @@ test('the starting case has the smaller points, so that those of now are seen ov
   expect(sizeOf('start')).toBeGreaterThan(0);
   expect(sizeOf('start')).toBeLessThan(sizeOf('dots'));
 });
+
+test('lines that reach the right edge have their names there, past the leaders, the highest line on top', () => {
+  const { wide } = figures.lines.drawings;
+  const plotWidth = wide.width - wide.padding.left - wide.padding.right;
+  const texts = wide.data['texts'] as readonly Row[];
+  const placed = names.map((name) => texts.find(({ text }) => String(text).startsWith(name.slice(0, 4))));
+  // Leaders are 18 px long.
+  for (const row of placed) expect(number(row, 'left')).toBeGreaterThanOrEqual(plotWidth + 18);
+  // At the right edge the lines end at 40, 60, 80 and 100 N in the order of their names.
+  const tops = placed.map((row) => number(row, 'top'));
+  expect(tops).toEqual([...tops].sort((a, b) => b - a));
+  expect((tops[0] ?? 0) - (tops[3] ?? 0)).toBeGreaterThan(40);
+});
