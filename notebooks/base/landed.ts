@@ -24,7 +24,7 @@ export interface Landed {
 }
 
 /** The stops give way until the piston stands at the end of its oil. In keys and units of the parts file. */
-class PastItsOil extends InputError {
+export class PastItsOil extends InputError {
   constructor({ name, spring }: Build, dropHeight: number) {
     const rate = spring === undefined ? '' : ` on ${formatQuantity(spring.rate, 'springRate', 'N/mm', 3)}`;
     super({

@@ -7,7 +7,8 @@ import { celsius, newtons, percent, shaftSpeed } from '../base/wording.js';
 import { type Conditions, holdsBack, type OilInShock } from './oils.js';
 import { lossFromColdToHot } from './reading.js';
 
-const temperatureSteps = 30;
+/** Curves so smooth need no more: an exponential between two of them is off by a ten-thousandth. */
+const temperatureSteps = 15;
 
 /** The least and the greatest of the oils. */
 function ends(

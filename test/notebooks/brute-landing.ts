@@ -37,6 +37,7 @@ export function bruteLanding(
   drop: number,
   { mass, ratio, preload = 0 }: Car,
   oil: OilPart = build.oil,
+  followed = 0.15,
 ): BruteLanding {
   const { model } = modelsOf({ ...build, oil }, temperature);
   const { pistonArea, shaftArea, gas, rimDrag, damper } = model;
@@ -64,15 +65,21 @@ export function bruteLanding(
     return (low + high) / 2;
   };
   const step = 4e-6;
-  let [body, wheel, bodySpeed, wheelSpeed, cavity] = [
-    0,
-    0,
-    -Math.sqrt(2 * gravity * drop),
-    -Math.sqrt(2 * gravity * drop),
-    0,
-  ];
+  // As it falls the shaft stands where gas, spring and the stop at its end are in balance.
+  const pushOut = (travel: number) =>
+    shaftArea * (gasPressure(gas, shaftArea * travel) - damper.gas.ambientPressure) +
+    rate * (travel + preload) -
+    pressing(stop, -travel, 0);
+  let [start, end] = [-1e-3, stroke];
+  for (let turn = 0; turn < 60; turn++) {
+    const middle = (start + end) / 2;
+    if (pushOut(middle) < 0) start = middle;
+    else end = middle;
+  }
+  const fall = -Math.sqrt(2 * gravity * drop);
+  let [body, wheel, bodySpeed, wheelSpeed, cavity] = [-start / ratio, 0, fall, fall, 0];
   const most = { speed: 0, travel: 0, push: 0 };
-  for (let time = 0; time < 0.15; time += step) {
+  for (let time = 0; time < followed; time += step) {
     const travel = ratio * (wheel - body);
     const speed = ratio * (wheelSpeed - bodySpeed);
     const pressure = gasPressure(gas, shaftArea * travel + cavity);
