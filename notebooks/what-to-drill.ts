@@ -7,13 +7,16 @@ import { roundedText } from '../lib/units/index.js';
 import { forceAssumptionsOfOtherHoles, forceSources, oilSources, workCautions } from './base/basis.js';
 import { oilTemperature } from './base/day.js';
 import { damperOfBuild, feelsRight } from './base/decision-cases.js';
+import { cornerOf, motionLimits, motionSources } from './base/moving-build.js';
 import { drillOff, temperatureOff } from './base/tolerances.js';
+import { noLandingText } from './base/two-landings.js';
 import { celsius, percent, shaftSpeed } from './base/wording.js';
 import { answerOf } from './what-to-drill/answer.js';
 import { candidateParameters, candidates } from './what-to-drill/candidates.js';
 import { frontChecks } from './what-to-drill/checks.js';
 import { evidence } from './what-to-drill/evidence.js';
-import { found, robustLimit } from './what-to-drill/found.js';
+import { found, robustLimit, type Shown } from './what-to-drill/found.js';
+import { landingsOrWhy, landingTable, pickByLanding } from './what-to-drill/landings.js';
 import { millimetres } from './what-to-drill/naming.js';
 import { wantedForces, wantedParameters } from './what-to-drill/wanted.js';
 
@@ -39,7 +42,7 @@ export const notebook = defineNotebook({
     robust: robustLimit,
   },
   run(parts, values): Page {
-    const { build, temperature, slow, middle } = values;
+    const { build, temperature, slow } = values;
     const wanted = wantedForces(build, values);
     const tried = candidates(parts, build, values);
     const problem: DesignProblem = {
@@ -54,14 +57,25 @@ export const notebook = defineNotebook({
     };
     const { front, computed, unfit } = finish(designSearch(problem));
     const right = feelsRight(build, temperature);
-    const search = found({ parts, build, problem, front, limit: values.robust });
+    const byForce = found({ parts, build, problem, front, limit: values.robust });
+    const same = values.back === 'same landing';
+    const land = (shown: readonly Shown[]) => landingsOrWhy(same, byForce, shown, values.oils, values.drop);
+    const landings = land(same ? byForce.shown : byForce.pick === undefined ? [] : [byForce.pick]);
+    const picked = same && typeof landings !== 'string' ? pickByLanding(landings, byForce.shown) : undefined;
+    const search = picked === undefined ? byForce : { ...byForce, pick: picked };
     const errors = `a drill ${millimetres(values.drillOff)} or oil ${roundedText(values.temperatureOff, 3)} K off`;
     return {
-      answer: answerOf(search, wanted.said, errors),
+      answer: answerOf(
+        search,
+        wanted.said,
+        errors,
+        same && typeof landings !== 'string' ? landings : undefined,
+      ),
       blocks: [
         ...(search.pick === undefined
           ? []
           : evidence(search, search.pick, errors, { computed, all: front.length })),
+        typeof landings === 'string' ? noLandingText(landings) : landingTable(landings),
         ...frontChecks(search, front),
         {
           kind: 'caution',
@@ -74,7 +88,13 @@ export const notebook = defineNotebook({
             `${build.name} feels right on ${right.oil.name} at ${celsius(right.temperature)}; the new piston runs in ${build.shock.name} with the same rim, on oil at ${celsius(temperature)}.`,
             `Tried: ${values.mostHoles === 1 ? 'one hole' : `1 to ${values.mostHoles} holes`} on one circle, drills from ${millimetres(values.smallest)} to ${millimetres(values.largest)} in steps of ${millimetres(values.step)}, straight${values.taper === 0 ? '' : ` or reamed ${millimetres(values.taper)} wider at either face`}, in pistons ${tried.thicknesses.map(millimetres).join(', ')} thick, which are those of the parts file for this bore.`,
             `Between holes, shaft and rim 0.3 mm of land must stay (common practice, no source); ${unfit === 0 ? 'every design leaves it' : `${unfit} designs do not leave it and were left out`}. Discs over the holes are not tried.`,
-            `"Off" is the larger of the errors in compression and rebound, at ${shaftSpeed(slow)} and at ${shaftSpeed(middle)}; twice as hard is as far off as half as hard.`,
+            `"Off" is the larger of the errors in compression and rebound, at ${shaftSpeed(slow)} and at ${shaftSpeed(wanted.fast.speed)}; twice as hard is as far off as half as hard.`,
+            ...(same
+              ? [
+                  `The search asks for the force of ${build.name} at ${shaftSpeed(wanted.fast.speed)}, as fast as it goes in when it lands from 10 cm, and every design of the table then lands; one part of travel counts as five of slow force.`,
+                ]
+              : []),
+            ...(typeof landings === 'string' ? [] : [...cornerOf(build).guesses, ...motionLimits]),
             `A design is called robust where ${errors} changes none of the four forces by more than ${percent(values.robust)}.`,
             'Edges are sharp; a chamfer or a worn edge lowers the force by a few percent.',
             ...forceAssumptionsOfOtherHoles,
@@ -85,6 +105,7 @@ export const notebook = defineNotebook({
         'Kung, Luccio & Preparata, J. ACM 22 (1975) 469: what no other beats in several respects (from memory).',
         ...oilSources,
         ...forceSources,
+        ...motionSources,
       ],
     };
   },

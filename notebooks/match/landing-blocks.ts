@@ -2,7 +2,7 @@ import type { Block } from '../../lib/page/blocks/block.js';
 import type { OilPart } from '../../lib/parts/parts.js';
 import type { Cell } from '../../lib/plot/chart/table.js';
 import { millimetres } from '../base/bench-wording.js';
-import { celsius, percent } from '../base/wording.js';
+import { celsius } from '../base/wording.js';
 import { type Asked, type Landings, pushOf, travelOf } from './landings.js';
 import { siliconeOf } from './same-landing.js';
 
@@ -10,20 +10,6 @@ import { siliconeOf } from './same-landing.js';
 export interface Tried {
   readonly label: string;
   readonly oil: OilPart;
-}
-
-/** `0.3 mm further`, `0.3 mm less far`, `as far`: the first against the second. */
-export function furtherBy(travel: number, wanted: number): string {
-  const difference = travel - wanted;
-  if (Math.abs(difference) < 0.5e-4) return 'as far';
-  return `${millimetres(Math.abs(difference))} ${difference > 0 ? 'further' : 'less far'}`;
-}
-
-/** `7 % harder`, `4 % softer`, `as hard`: the first push against the second. */
-export function harderBy(push: number, wanted: number): string {
-  const off = percent(Math.abs(push / wanted - 1));
-  if (off === percent(0)) return 'as hard';
-  return `${off} ${push > wanted ? 'harder' : 'softer'}`;
 }
 
 /** The landing that is liked beside that of the new shock on some oils. */
@@ -65,12 +51,6 @@ export function landingBlocks(
       : []),
   ];
 }
-
-/** Why no landing is told. */
-export const noLandingText = (why: string): Block => ({
-  kind: 'text',
-  text: `How it lands is not told: ${why}.`,
-});
 
 /** How much thinner and thicker the oils on either side are. */
 const beside = 1.1;

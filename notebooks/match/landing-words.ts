@@ -1,8 +1,8 @@
 import { millimetres } from '../base/bench-wording.js';
 import { cSt, labelOf } from '../base/decision-cases.js';
 import { possibleCorners } from '../base/possible-corners.js';
+import { furtherBy, harderBy } from '../base/two-landings.js';
 import { newtons } from '../base/wording.js';
-import { furtherBy, harderBy } from './landing-blocks.js';
 import { type Asked, type Landings, landingsOrWhy, pushOf, travelOf } from './landings.js';
 import type { Match } from './matched.js';
 import type { Mix } from './mix.js';

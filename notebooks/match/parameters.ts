@@ -1,4 +1,5 @@
 import { choice, onePart, quantity } from '../../lib/page/parameters/declare-parameters.js';
+import { bringBack } from '../base/bring-back.js';
 import { dropOfWheel } from '../base/drop.js';
 import { fastSpeed } from '../base/fast-speed.js';
 import { temperature } from '../base/quantities.js';
@@ -38,12 +39,7 @@ export const parameters = {
     inFile: ({ day }) =>
       day === undefined ? undefined : Math.max(...day.map((reading) => reading.temperature)),
   }),
-  back: choice({
-    label: 'Bring back',
-    help: 'What should come back: the same curve is the damping at the speeds that count; the same landing is how far the shaft goes in when the wheel drops from the height below.',
-    options: ['same curve', 'same landing'],
-    default: 'same curve',
-  }),
+  back: bringBack,
   drop: dropOfWheel,
   matters: choice({
     label: 'What matters',

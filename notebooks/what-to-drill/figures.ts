@@ -33,7 +33,7 @@ export function frontFigure({ shown, owned, problem }: Found, errors: string): F
   ];
   return scatterChart({
     id: 'front',
-    title: 'How far off each design is: when slow, and at the middle speed',
+    title: 'How far off each design is: when slow, and at the faster speed',
     alt: `The lower left corner is just what you want. Design 1 is off by ${percent(first?.slowError ?? 0)} slow and ${percent(first?.fastError ?? 0)} fast, design ${shown.length} by ${percent(last?.slowError ?? 0)} and ${percent(last?.fastError ?? 0)}. ${shown.some(({ isRobust }) => isRobust) ? `With a robust one ${errors} goes unnoticed.` : `None of them is robust: ${errors} would be noticed.`}`,
     labelled: 'Design',
     x: { label: `Off at ${shaftSpeed(problem.slow.speed)}`, unit: '%', dimension: 'ratio' },

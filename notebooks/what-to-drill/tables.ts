@@ -11,7 +11,7 @@ export function frontTable({ shown, owned }: Found, errors: string): TableBlock 
   return {
     kind: 'table',
     id: 'designs',
-    title: 'What to drill, from right when slow to right at the middle speed',
+    title: 'What to drill, from right when slow to right at the faster speed',
     note: `"Off" against what you want, at worst in compression or rebound. "Drill" and "Warmth": the largest change of a force with ${errors}. The blind side of a piston faces the closed end of the body.`,
     table: {
       columns: [

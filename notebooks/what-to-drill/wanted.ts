@@ -6,7 +6,10 @@ import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { quantity } from '../../lib/page/parameters/declare-parameters.js';
 import type { ParameterValues } from '../../lib/page/parameters/parameters.js';
 import type { Build } from '../../lib/parts/parts.js';
+import { bringBack } from '../base/bring-back.js';
 import { damperOfBuild, feelsRight } from '../base/decision-cases.js';
+import { dropOfWheel } from '../base/drop.js';
+import { landedOrTouched } from '../base/fast-speed.js';
 import { knownOil } from '../base/known.js';
 import { middleSpeed, slowSpeed } from '../base/shaft-speeds.js';
 import { percent, shaftSpeed } from '../base/wording.js';
@@ -20,6 +23,8 @@ function forceHelp(which: string): string {
 
 /** What is wanted: a change against the build, or forces. */
 export const wantedParameters = {
+  back: bringBack,
+  drop: dropOfWheel,
   slow: slowSpeed,
   middle: middleSpeed,
   slowHarder: quantity({
@@ -66,15 +71,20 @@ export interface Wanted {
 export function wantedForces(build: Build, values: WantedValues & { readonly temperature: number }): Wanted {
   const { oil, temperature } = feelsRight(build, values.temperature);
   const model = damperModel(damperOfBuild(build), fluidAt(knownOil(oil.definition), temperature));
-  const { slow, middle: fast, slowHarder, middleHarder } = values;
+  const { slow, slowHarder } = values;
+  const landing = values.back === 'same landing';
+  // What passes the piston as fast as it lands decides how far it goes in: the search looks there, and lets what it finds land.
+  const fast = landing ? landedOrTouched(build) : values.middle;
+  const middleHarder = landing ? 0 : values.middleHarder;
   if (!(slow < fast))
     throw new InputError({
       field: 'slow',
       value: shaftSpeed(slow),
-      accepted: `below middle, ${shaftSpeed(fast)}`,
+      accepted: `below ${landing ? 'that of the landing' : 'middle'}, ${shaftSpeed(fast)}`,
     });
   const changed = (at: number, harder: number) => (1 + harder) * Math.abs(oilForce(model, at));
-  const given = [values.slowCompression, values.slowRebound, values.middleCompression, values.middleRebound];
+  const [inward, outward] = landing ? [0, 0] : [values.middleCompression, values.middleRebound];
+  const given = [values.slowCompression, values.slowRebound, inward, outward];
   return {
     slow: {
       speed: slow,
@@ -83,12 +93,14 @@ export function wantedForces(build: Build, values: WantedValues & { readonly tem
     },
     fast: {
       speed: fast,
-      compression: values.middleCompression || changed(fast, middleHarder),
-      rebound: values.middleRebound || changed(-fast, middleHarder),
+      compression: inward || changed(fast, middleHarder),
+      rebound: outward || changed(-fast, middleHarder),
     },
-    said: given.some((one) => one > 0)
-      ? 'the forces you want'
-      : `${build.name} ${changeText(slowHarder, slow, middleHarder, fast)}`,
+    said: landing
+      ? `${build.name} ${given.some((one) => one > 0) ? `with the forces you want` : harderOrSofter(slowHarder)} at ${shaftSpeed(slow)} and landing as it does`
+      : given.some((one) => one > 0)
+        ? 'the forces you want'
+        : `${build.name} ${changeText(slowHarder, slow, middleHarder, fast)}`,
   };
 }
 
