@@ -27,10 +27,9 @@ export function optional(shape: Shape): Check {
   };
 }
 
-/** A list of things of one form, of any length; typed numbers are a list of numbers alone. */
+/** A list of things of one form, of any length. */
 export function listOf(shape: Shape): Check {
   return (value, field) => {
-    if (typeof shape !== 'string' && !Array.isArray(value)) refuse(value, field, '', 'a list');
     requireList(value, field);
     for (const [index, one] of (value as readonly unknown[]).entries())
       requireShape(one, shape, `${field}[${index}]`);
@@ -73,6 +72,6 @@ export const flag: Check = (value, field) => requireKind(value, 'boolean', field
 export const call: Check = (value, field) => requireKind(value, 'function', field);
 /** An object with fields of its own, which a list of numbers, a date or a map is not: for what may lack all that would tell them apart. */
 export const record: Check = (value, field) => {
-  if (Object.prototype.toString.call(value) !== '[object Object]') refuse(value, field, '', 'an object');
+  if ({}.toString.call(value) !== '[object Object]') refuse(value, field, '', 'an object');
 };
 export const anything: Check = () => undefined;

@@ -21,7 +21,7 @@ export function paretoFront<Member>(
   costs: (member: Member) => readonly number[],
 ): readonly Member[] {
   requireShape({ members, costs }, { members: listOf(anything), costs: call });
-  const ranked = members
+  const ranked = [...members]
     .map((member, index) => ({ member, cost: checked(costs(member), index) }))
     .sort((a, b) => compared(a.cost, b.cost));
   const [

@@ -93,8 +93,8 @@ describe('valves in a parts file', () => {
   });
 
   it.each([
-    [{ covers: '[2]' }, 'must name one of the 1 hole sizes, got 2'],
-    [{ covers: '[1, 1]' }, 'must name each hole size once, got 1 again'],
+    [{ covers: '[2]' }, 'must name one of the 1 hole sizes, each once, got 2'],
+    [{ covers: '[1, 1]' }, 'must name one of the 1 hole sizes, each once, got 1'],
     [{ 'outer-diameter': '9 mm' }, 'must be more than 9.5 mm, the far edge of its holes, got 9 mm'],
     [{ 'clamp-diameter': '7 mm' }, 'must be less than 6.1 mm, the near edge of its holes, got 7 mm'],
     [

@@ -24,13 +24,21 @@ export const weightedSpeedShape: Shape = { speed: 'm/s', weight: '' };
  */
 export type SpeedWeights = readonly WeightedSpeed[];
 
+/** A smaller speed is none [m/s]. */
+const slowest = 1e-30;
+
 /** Throws unless there is a speed with weight, and no speed is 0. */
 export function requireSpeedWeights(weights: SpeedWeights): void {
   let sum = 0;
   weights.forEach(({ speed, weight }, index) => {
     requireFinite(speed, `weights[${index}].speed`, 'm/s');
-    if (speed === 0)
-      throw new InputError({ field: `weights[${index}].speed`, value: 0, unit: 'm/s', accepted: 'not 0' });
+    if (Math.abs(speed) < slowest)
+      throw new InputError({
+        field: `weights[${index}].speed`,
+        value: speed,
+        unit: 'm/s',
+        accepted: 'not 0',
+      });
     requireNotNegative(weight, `weights[${index}].weight`, '');
     sum += weight;
   });

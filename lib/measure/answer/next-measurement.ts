@@ -161,7 +161,21 @@ export function nextMeasurement(
     throw new InputError({ field: 'speeds', value: 0, accepted: '1 or more' });
   if (candidates.length === 0) throw new InputError({ field: 'candidates', value: 0, accepted: '1 or more' });
   if (at.length === 0) throw new InputError({ field: 'at', value: 0, accepted: '1 or more' });
-  candidates.forEach(({ minutes }, index) => {
+  at.forEach(({ length }, index) => {
+    if (length !== problem.unknowns.length)
+      throw new InputError({
+        field: `at[${index}].length`,
+        value: length,
+        accepted: `${problem.unknowns.length}, one for each unknown`,
+      });
+  });
+  candidates.forEach(({ minutes, readings }, index) => {
+    if (readings.length === 0)
+      throw new InputError({
+        field: `candidates[${index}].readings.length`,
+        value: 0,
+        accepted: '1 or more',
+      });
     requirePositive(minutes, `candidates[${index}].minutes`, 'min');
   });
   const places = at.map((parameters) => placeAt(problem, candidates, question, parameters));

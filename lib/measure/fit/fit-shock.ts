@@ -1,4 +1,5 @@
 import type { Matrix } from 'ml-matrix';
+import { InputError } from '../../base/input-error.js';
 import { optional, record, requireShape } from '../../base/shape.js';
 import { FitError } from '../../numeric/least-squares/fit-error.js';
 import { leastSquares } from '../../numeric/least-squares/least-squares.js';
@@ -73,6 +74,8 @@ function named(error: FitError, unknowns: readonly Unknown[]): FitError {
 export function fitShock(problem: MeasuredShockProblem, loss?: RobustLoss): ShockFit {
   requireShape({ problem, loss }, { problem: record, loss: optional(robustLossShape) });
   requireShape(problem, measuredShockProblemShape);
+  if (problem.unknowns.length === 0)
+    throw new InputError({ field: 'unknowns.length', value: 0, accepted: '1 or more' });
   requireUnknowns(problem.unknowns);
   requireReadings(problem);
   const bound = bindProblem(problem);

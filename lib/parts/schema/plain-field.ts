@@ -24,7 +24,7 @@ function nameFault(name: string): string | undefined {
   if (name.length > longestName) return `a name of at most ${longestName} letters`;
   if (name !== name.trim()) return 'a name without spaces around it';
   // Control characters, lone surrogates and the signs that turn the reading direction.
-  if (/[\p{Cc}\p{Cs}\p{Bidi_Control}\u2028\u2029]/u.test(name))
+  if (/[\p{Cc}\p{Cs}\p{Bidi_C}\u2028\u2029]/u.test(name))
     return 'a name on one line, without control characters';
   return undefined;
 }

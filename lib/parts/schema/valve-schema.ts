@@ -84,9 +84,7 @@ function placeWords({ field, value, limits }: InputError, piston: Piston): reado
   const { above = Number.NaN, below = Number.NaN, to = Number.NaN } = limits;
   switch (field) {
     case 'valve.covers':
-      return got < piston.holes.length
-        ? ['covers', `must name each hole size once, got ${got + 1} again`]
-        : ['covers', `must name one of the ${piston.holes.length} hole sizes, got ${got + 1}`];
+      return ['covers', `must name one of the ${piston.holes.length} hole sizes, each once, got ${got + 1}`];
     case 'valve.preload':
       return ['preload', `must be at most the thickness of ${millimetres(to)}, got ${millimetres(got)}`];
     case 'valve.outerDiameter':
