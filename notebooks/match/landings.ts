@@ -1,7 +1,6 @@
 import { InputError } from '../../lib/base/input-error.js';
 import type { ShockPart } from '../../lib/parts/index.js';
 import type { Build, CornerOfCar, OilPart, PistonPart } from '../../lib/parts/parts.js';
-import { requireGoesTogether } from '../base/chosen-shock.js';
 import { type Landed, landed, PastItsOil } from '../base/landed.js';
 import { cornerOf, motionLimits, NoRoomForTheShaft } from '../base/moving-build.js';
 
@@ -52,7 +51,7 @@ function once(build: Build, key: readonly unknown[], lands: () => Outcome): Outc
 /**
  * Both landings from one height, the new shock on the spring and the corner of the old.
  *
- * @throws InputError where the build names no spring, does not land as it is liked, or where the new parts do not go together
+ * @throws InputError where the build names no spring, or does not land as it is liked
  */
 export function landingsOf({ build, right, shock, piston, now, drop, corner }: Asked): Landings {
   const { closeAt, ...rest } = corner === undefined ? build : { ...build, corner };
@@ -62,7 +61,6 @@ export function landingsOf({ build, right, shock, piston, now, drop, corner }: A
     piston,
     ...(closeAt === undefined || shock.name !== build.shock.name ? {} : { closeAt }),
   };
-  requireGoesTogether(changed);
   const old = { ...build, ...(corner && { corner }), oil: right.oil };
   const key = ['liked', right.oil.definition, right.temperature, drop, corner];
   const liked = once(build, key, () => landed(old, right.temperature, drop));
