@@ -24,6 +24,12 @@ export function pistonPassage(
         passage.recoil = last.recoil;
         return;
       }
+      // A stage that is only tried may leave the gas no room, where pressures are no numbers; then no step comes of it, and a shorter one is tried.
+      if (!Number.isFinite(pressureDrop)) {
+        passage.flow = Number.NaN;
+        passage.recoil = Number.NaN;
+        return;
+      }
       let flow = gapFlow(pressureDrop);
       // Counted, since an iterator of pairs would cost as much as the physics.
       for (let index = 0; index < paths.length; index++) {
