@@ -21,18 +21,18 @@ export async function opening(where: Browser, address: string): Promise<Opening>
   const session = await context.newCDPSession(page);
   await session.send('Performance.enable', { timeDomain: 'threadTicks' });
   await page.addInitScript(() => {
-    const seen = new Set<string>();
-    const mark = (name: string): boolean => {
-      if (seen.has(name)) return false;
-      seen.add(name);
-      performance.mark(name);
-      return true;
-    };
+    // No function with a name: what compiles this file would wrap it in a helper that the page lacks.
     new MutationObserver(() => {
-      if (document.querySelector('figure svg path, .thumbnail svg path') !== null && mark('figure'))
-        requestAnimationFrame(() => setTimeout(() => mark('painted')));
-      if (document.documentElement?.classList.contains('live')) mark('live');
-      if (document.querySelector('.live figure svg path') !== null) mark('drawn');
+      const live = document.documentElement?.classList.contains('live') === true;
+      for (const [name, isThere] of [
+        ['figure', document.querySelector('figure svg path, .thumbnail svg path') !== null],
+        ['live', live],
+        ['drawn', live && document.querySelector('figure svg path') !== null],
+      ] as const) {
+        if (!isThere || performance.getEntriesByName(name).length > 0) continue;
+        performance.mark(name);
+        if (name === 'figure') requestAnimationFrame(() => setTimeout(() => performance.mark('painted')));
+      }
     }).observe(document, {
       childList: true,
       subtree: true,
