@@ -13,13 +13,13 @@ import {
   feelsRight,
   labelsTaken,
   leftOut,
-  oilPoured,
   shelfOf,
   thinningLeftOut,
   wantedBuilds,
   wantedOf,
 } from './base/decision-cases.js';
 import { fastSpeed } from './base/fast-speed.js';
+import { oilPoured } from './base/oil-poured.js';
 import { temperature } from './base/quantities.js';
 import {
   countedText,

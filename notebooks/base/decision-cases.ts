@@ -4,13 +4,12 @@ import { damperModel } from '../../lib/damper/damper-model.js';
 import type { Bottle } from '../../lib/decisions/day/fill-choice.js';
 import { dampingOf, type WantedDamping } from '../../lib/decisions/match/damping-mismatch.js';
 import type { SpeedWeights } from '../../lib/decisions/match/speed-weights.js';
-import { oilOutOnClosing } from '../../lib/fill/chamber/oil-out.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
 import { damperForAnyOil } from '../../lib/parts/assembly/damper-for-any-oil.js';
 import type { Build, OilPart, Parts, ShopOil } from '../../lib/parts/parts.js';
 import { roundedText } from '../../lib/units/index.js';
-import { knownOil, knownShock } from './known.js';
+import { knownOil } from './known.js';
 import { listed, percent } from './wording.js';
 
 /** Temperature to which the number on a bottle of silicone oil belongs [K]. */
@@ -30,12 +29,6 @@ export function wantedBuilds(builds: readonly Build[]): readonly Build[] {
 /** The damper of a build, whatever oil is put in. */
 export function damperOfBuild(build: Build): Damper {
   return damperForAnyOil(build);
-}
-
-/** Oil poured into one shock of a build for a fill [m³]: to the rim with the shaft fully out; what comes out again is not poured twice. */
-export function oilPoured(build: Pick<Build, 'shock' | 'piston' | 'oil' | 'closeAt'>): number {
-  const { closed } = knownShock(build);
-  return oilOutOnClosing(closed.chamber, closed.compensator, closed.closing, 0).poured;
 }
 
 /** Wanted damping of a build over weighted speeds. */

@@ -1,5 +1,6 @@
 import type { Block } from '../../lib/page/index.js';
-import { benchSteps, type KnownOfShock } from '../../lib/parts/index.js';
+import { benchSteps } from '../../lib/parts/assembly/bench-steps.js';
+import type { KnownOfShock } from '../../lib/parts/index.js';
 
 const measured: Readonly<Record<keyof KnownOfShock, string>> = {
   gas: 'how much gas makes room',

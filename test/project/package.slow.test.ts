@@ -162,7 +162,11 @@ describe('a notebook outside the repository', () => {
     writeFileSync(join(whole, 'my-notebook.ts'), code);
     run(whole, 'npx', 'dashpot', 'render', 'my-notebook.ts');
     const html = join(whole, 'out/my-notebook/my-notebook.html');
-    expect(readFileSync(html, 'utf8')).toContain(sentence.replaceAll(/(\d) (%|mm)/gu, '$1\u00a0$2'));
+    // A number stays beside its unit, and a unit stays whole.
+    const written = sentence
+      .replaceAll(/(\d) (%|mm)/gu, '$1\u00a0$2')
+      .replaceAll('mm/s', '<span class="unit">mm/s</span>');
+    expect(readFileSync(html, 'utf8')).toContain(written);
     expect(readdirSync(dirname(html)).sort()).toEqual([
       'damping.csv',
       'damping.png',

@@ -115,7 +115,7 @@ describe('a run', () => {
     const out = path.join(folder, 'out');
     expect(printed.split('\n')).toEqual([
       'sample: 1 figure, 1 of 1 checks passed',
-      'refusing: not answered, since builds must be of parts nearer to those of a small shock: a law cannot follow these, got "speed must be greater than 0 m/s, got -1 m/s"',
+      'refusing: not answered, since builds must be of parts through which the oil flows at the speeds that the page looks at: larger holes, thinner oil, or lower speeds in its settings, got what the parts file says',
       path.join(out, 'sample', 'sample.html'),
       path.join(out, 'refusing', 'refusing.html'),
       path.join(out, 'index.html'),
@@ -128,7 +128,7 @@ describe('a run', () => {
       expect(text).toContain('do not say enough to answer this yet');
     }
     const page = readFileSync(path.join(out, 'refusing', 'refusing.html'), 'utf8').replaceAll('\u00a0', ' ');
-    expect(page).toContain('speed must be greater than 0 m/s, got -1 m/s');
+    expect(page).toContain('builds must be of parts through which the oil flows');
   });
 
   it('leaves the same bytes in another process, time zone and locale', async () => {
@@ -201,7 +201,7 @@ describe('bad input', () => {
     [['sample', '--parts', 'none.yaml'], 'cannot read none.yaml: there is no such file'],
     [['sample', '--parts', '.'], 'cannot read .: it is a folder'],
     [['sample', '--out', 'parts.json'], 'cannot write into'],
-    [['refusing'], 'speed must be greater than 0 m/s, got -1 m/s'],
+    [['refusing'], 'builds must be of parts through which the oil flows'],
   ])('%j ends with 2 and one message, and writes nothing', async (args, message) => {
     const { exitCode, printed, errors, folder } = await run(...args);
     expect(exitCode).toBe(2);

@@ -1,4 +1,3 @@
-import { InputError } from '../../base/input-error.js';
 import type { DifferentialEquation } from '../../numeric/integrator/differential-equation.js';
 import type { Event } from '../../numeric/integrator/events.js';
 import { type Chambers, emptyPressures } from '../shock/chambers.js';
@@ -120,14 +119,4 @@ export function strokeEquation(
 
   // Without a room for gas there is nothing to lock.
   return { equation, events: shock.layout === 'mixed' ? [cavity] : [cavity, lock], write };
-}
-
-/** The refusal of a shock whose piston comes to the end of a chamber. */
-export function emptyChamber({ farVolume }: MovingShock, time: number, travel: number): InputError {
-  return new InputError({
-    field: 'farVolume',
-    value: farVolume,
-    unit: 'm³',
-    accepted: `more, or the stops stiffer: a chamber runs out of oil at ${time} s and a travel of ${travel} m; in`,
-  });
 }

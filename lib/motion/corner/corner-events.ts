@@ -1,5 +1,5 @@
 import type { Event } from '../../numeric/integrator/events.js';
-import { emptyChamber } from '../bench/stroke-equation.js';
+import { emptyChamber } from '../shock/empty-chamber.js';
 import { LockedOil } from '../shock/locked-oil.js';
 import { turnCavity } from '../shock/oil-cavity.js';
 import { contactEvents, type Pressing } from './contact.js';
