@@ -2,7 +2,7 @@ import { InputError, type Limits } from './input-error.js';
 
 /** Beyond these no quantity of this library lies, in SI: a power of it would leave what a number can hold. */
 const largest = 1e24;
-const smallest = 1e-30;
+export const smallest = 1e-30;
 
 /** Throws the one error of bad input. */
 export function refuse(
@@ -32,6 +32,12 @@ export function requirePositive(value: number, field: string, unit: string): voi
 export function requireNotNegative(value: number, field: string, unit: string): void {
   if (!(Number.isFinite(value) && value >= 0)) refuse(value, field, unit, '0 or more', { from: 0 });
   requireWithin(value, 0, largest, field, unit);
+}
+
+/** Throws unless `speed` moves something, either way. */
+export function requireMoving(speed: number, field: string): void {
+  requireFinite(speed, field, 'm/s');
+  if (Math.abs(speed) < smallest) refuse(speed, field, 'm/s', `either way and at least ${smallest}`);
 }
 
 /** Throws unless `low <= value <= high`. */

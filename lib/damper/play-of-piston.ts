@@ -1,11 +1,8 @@
-import { refuse, requireFinite } from '../base/checks.js';
+import { requireMoving } from '../base/checks.js';
 import { gapPlayBounds } from '../flow/gap/gap-play.js';
 import { bracketedRoot } from '../numeric/root-finding.js';
 import { requireModel } from './damper.js';
 import type { DamperModel } from './damper-model.js';
-
-/** Below this pressures leave what a number can hold [m/s]. */
-const slowest = 1e-30;
 
 /**
  * How far the pressure drop of a piston can move as it sits aside or askew in its bore by its play, at one shaft speed.
@@ -35,8 +32,7 @@ export interface PlayOfPiston {
  */
 export function playOfPiston(model: DamperModel, speed: number): PlayOfPiston {
   requireModel(model);
-  requireFinite(speed, 'speed', 'm/s');
-  if (Math.abs(speed) < slowest) refuse(speed, 'speed', 'm/s', `either way and at least ${slowest}`);
+  requireMoving(speed, 'speed');
   const { pistonFlow, dampingArea } = model;
   const { gap } = pistonFlow;
   const { least, most } = gapPlayBounds(gap);

@@ -2,11 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { InputError } from '../../lib/base/input-error.js';
 import { fitQuality } from '../../lib/measure/answer/fit-quality.js';
 import { lawDeviation, measuredSpeeds } from '../../lib/measure/answer/measured-speeds.js';
-import { nextMeasurement } from '../../lib/measure/answer/next-measurement.js';
 import { posteriorOf } from '../../lib/measure/answer/posterior.js';
 import { profileInterval } from '../../lib/measure/answer/profile.js';
 import { tellingOf } from '../../lib/measure/answer/telling.js';
-import type { MeasuredShockProblem } from '../../lib/measure/fit/fit-problem.js';
 import { fitShock } from '../../lib/measure/fit/fit-shock.js';
 import { statedUnknowns } from '../../lib/measure/fit/prior.js';
 import type { Unknown } from '../../lib/measure/fit/unknown.js';
@@ -14,25 +12,10 @@ import type { ShockLaw } from '../../lib/measure/model/shock-law.js';
 import type { Reading } from '../../lib/measure/reading/reading.js';
 import { FitError } from '../../lib/numeric/least-squares/fit-error.js';
 import { coordinate, spreadOf } from '../../lib/numeric/sampling/draws.js';
-import { checkRow, inventedLaw, type RowValues, stateOfRow } from './invented-shock.js';
+import { inventedLaw } from './invented-shock.js';
+import { oneHole } from './one-hole.js';
 
-const truth = stateOfRow(checkRow<{ true: RowValues }, unknown>('shock-force').inputs.true);
-const diameter: Unknown = { quantity: 'holeDiameter', scale: 'plain' };
-const viscosity: Unknown = { quantity: 'kinematicViscosity', scale: 'logarithm' };
-const pin = (value: number, uncertainty = 5e-6): Reading => ({ kind: 'hole', diameter: value, uncertainty });
-const ball: Reading = {
-  kind: 'viscosity',
-  kinematicViscosity: truth.kinematicViscosity,
-  temperature: 298.15,
-  relativeUncertainty: 0.03,
-};
-const problem = (changes: Partial<MeasuredShockProblem> = {}): MeasuredShockProblem => ({
-  law: inventedLaw,
-  known: truth,
-  unknowns: [diameter],
-  readings: [pin(1.3e-3)],
-  ...changes,
-});
+const { truth, diameter, viscosity, pin, ball, problem } = oneHole;
 /** The law of a shock that has none below a diameter [m]. */
 const onlyAbove =
   (least: number, error: Error): ShockLaw =>
@@ -188,51 +171,6 @@ describe('how far the law is to be trusted', () => {
   test('has no edge where no reading moved the shaft', () => {
     expect(measuredSpeeds([ball, pin(1.3e-3)])).toBeUndefined();
     expect(lawDeviation(error, 9, undefined)).toBe(0.02);
-  });
-});
-
-describe('what to measure next', () => {
-  const gauge = { name: 'gauge', minutes: 2, readings: [pin(1.3e-3)] };
-  const question = { speeds: [0.3], position: 0.014, temperature: 295.15, lawDeviation: 0 };
-  const prior = { mean: 1.3e-3, standardDeviation: 50e-6 };
-  const start = problem({ unknowns: [{ ...diameter, prior }], readings: [] });
-
-  test('where only one thing can be measured, that: it leaves 1 in √101 of the doubt', () => {
-    const advice = nextMeasurement(start, [[1.3e-3]], [gauge], question);
-    expect(advice.next.names).toEqual(['gauge']);
-    expect(advice.pairs).toEqual([]);
-    expect(advice.next.after / advice.now).toBeCloseTo(1 / Math.sqrt(101), 6);
-  });
-
-  test('nothing to measure, nothing to know and nowhere to judge are refused', () => {
-    expect(() => nextMeasurement(start, [[1.3e-3]], [], question)).toThrow('candidates must be 1 or more');
-    expect(() => nextMeasurement(start, [], [gauge], question)).toThrow('at must be 1 or more');
-    expect(() => nextMeasurement(start, [[1.3e-3]], [gauge], { ...question, speeds: [] })).toThrow(
-      'speeds must be 1 or more',
-    );
-    expect(() => nextMeasurement(start, [[1.3e-3]], [{ ...gauge, minutes: 0 }], question)).toThrow(
-      'candidates[0].minutes must be greater than 0',
-    );
-  });
-
-  test('a parameter that nothing tells, and a law without a value, are said', () => {
-    const fault = (call: () => unknown) => {
-      try {
-        call();
-      } catch (error) {
-        if (error instanceof FitError) return error.fault;
-      }
-      return undefined;
-    };
-    const open = problem({ readings: [] });
-    expect(fault(() => nextMeasurement(open, [[1.3e-3]], [gauge], question))).toBe('rank-deficient');
-    const lost: ShockLaw = (state) => {
-      const shock = inventedLaw(state);
-      return { ...shock, at: (t) => ({ ...shock.at(t), dampingForce: () => Number.NaN }) };
-    };
-    expect(fault(() => nextMeasurement({ ...start, law: lost }, [[1.3e-3]], [gauge], question))).toBe(
-      'not-finite',
-    );
   });
 });
 

@@ -1,28 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { allBlocks, type Page, pagePassed } from '../../lib/page/index.js';
-import { type Build, type OilPart, type Parts, readParts } from '../../lib/parts/index.js';
+import { type Page, pagePassed } from '../../lib/page/index.js';
+import type { Parts } from '../../lib/parts/index.js';
 import { landingsOf } from '../../notebooks/match/landings.js';
 import { notebook } from '../../notebooks/match.js';
-import { changedFile, files, fileTexts, pageOf, rowOf, tableOf, wordsOf } from './answers.js';
+import { files, pageOf, rowOf, tableOf } from './answers.js';
 import { bruteLanding, type Car } from './brute-landing.js';
-
-const back = { back: 'same landing' } as const;
-const likely: Car = { mass: 0.45, ratio: 0.7 };
-
-/** The smallest file with what a landing needs: a bottle with its size, a spring, a car. */
-const third = readParts(
-  `${fileTexts.smallest}
-springs: [{ name: soft, rate: 0.55 N/mm, free-length: 42 mm }]
-builds:
-  - name: only
-    shock: front
-    piston: three holes
-    oil: bottle 450
-    spring: soft
-    corner: { mass: 400 g, motion-ratio: 0.65 }
-    wanted: { oil: bottle 450, at: 15 °C }
-`.replace('viscosity: 450 cSt }', 'viscosity: 450 cSt, bottle: { volume: 60 ml } }'),
-);
+import { back, buildOf, likely, plain, third } from './landing-cases.js';
 
 const cases: readonly (readonly [string, Parts, Readonly<Record<string, string>>, string, Car])[] = [
   ['demo, warm', files.demo, { now: '38 °C' }, 'buggy front', { mass: 0.34, ratio: 0.72 }],
@@ -43,20 +26,6 @@ const cases: readonly (readonly [string, Parts, Readonly<Record<string, string>>
   ],
   ['smallest with a spring', third, { now: '30 °C', drop: '150 mm' }, 'only', { mass: 0.4, ratio: 0.65 }],
 ];
-
-const plain = (label: number): OilPart => ({
-  name: `${label} cSt`,
-  definition: {
-    base: 'silicone',
-    viscosity: { kind: 'silicone', point: { temperature: 298.15, kinematicViscosity: label * 1e-6 } },
-  },
-});
-
-function buildOf({ builds }: Parts, name: string): Build {
-  const build = builds.find((one) => one.name === name);
-  if (build === undefined) throw new Error(`no ${name}`);
-  return build;
-}
 
 const labelIn = ({ answer }: Page): number => Number(/on a (\d+(?:\.\d+)?) cSt silicone/u.exec(answer)?.[1]);
 const kelvin = (text = ''): number => 273.15 + Number.parseFloat(text);
@@ -165,91 +134,5 @@ describe('the oil of the same landing', () => {
     expect(other.on(build.oil)).toBe(one.on(build.oil));
     expect(landingsOf({ ...asked, drop: 0.11 }).liked).not.toBe(one.liked);
     expect(landingsOf({ ...asked, now: 301.15 }).on(build.oil)).not.toBe(one.on(build.oil));
-  });
-});
-
-describe('where the file or the shock has no answer', () => {
-  test('a guessed car: said, with the oils of both ends, which by brute force land as far in each', () => {
-    const page = pageOf(notebook, files.twoCars, { now: '34 °C', ...back });
-    const [, low, high] =
-      /buggy front has no "corner"; the ends of the guess ask for (\d+) cSt to (\d+) cSt\.$/u.exec(
-        page.answer,
-      ) ?? [];
-    const build = buildOf(files.twoCars, 'buggy front');
-    const off = (label: number, car: Car) =>
-      Math.abs(
-        bruteLanding(build, 307.15, 0.1, car, plain(label)).travel /
-          bruteLanding(build, 292.15, 0.1, car).travel -
-          1,
-      );
-    const ends: readonly Car[] = [likely, { mass: 0.25, ratio: 0.8 }, { mass: 0.9, ratio: 0.6 }];
-    for (const label of [Number(low), Number(high)])
-      expect(Math.min(...ends.map((car) => off(label, car)))).toBeLessThan(0.004);
-    expect(Number(low)).toBeLessThan(Number(high));
-    expect(pageOf(notebook, files.demo, back).answer).not.toContain('guess');
-  });
-
-  test('a bare cap that locks on every oil when warm', () => {
-    expect(
-      pageOf(notebook, files.twoCars, {
-        now: '34 °C',
-        build: 'buggy rear',
-        piston: 'rear two chamfered',
-        shock: 'buggy rear',
-        ...back,
-      }).answer,
-    ).toMatch(
-      /^No oil lets rear two chamfered in buggy rear at 34 °C land like buggy rear from 100 mm, 17\.\d mm in: its gas has no room for shaft and cavity on the way\./u,
-    );
-  });
-
-  test('holes that even the thinnest oil hardly passes', () => {
-    const narrow = changedFile(
-      fileTexts.demo,
-      '{ count: 4, diameter: 1.3 mm }]\n  - name: two 1.5',
-      '{ count: 1, diameter: 0.4 mm }]\n  - name: two 1.5',
-    );
-    const { answer } = pageOf(notebook, narrow, { piston: 'four 1.3 thick', drop: '300 mm', ...back });
-    const [, wanted, reached] =
-      /from 300 mm, ([\d.]+) mm in: even on the thinnest it stops ([\d.]+) mm in\. Another piston is needed, with more or wider holes\.$/u.exec(
-        answer,
-      ) ?? [];
-    expect(Number(reached)).toBeLessThan(Number(wanted));
-  });
-
-  test('a landing onto the stop says that the stop hides the oil', () => {
-    const words = (drop: string) => wordsOf(pageOf(notebook, files.demo, { drop, ...back }));
-    expect(words('400 mm')).toContain(
-      'buggy front touches its bump stop in this landing, and the stop hides what the oil does: choose a lower drop.',
-    );
-    expect(words('100 mm')).not.toContain('hides what the oil does');
-  });
-
-  test('without a spring the curve comes back all the same, and the landing names the line to add', () => {
-    const bare = { ...third, builds: third.builds.map(({ spring: _, ...build }) => build) };
-    const page = pageOf(notebook, bare, { now: '30 °C' });
-    expect(page.answer).toContain('only comes back on a');
-    expect(wordsOf(page)).toMatch(
-      /How it lands is not told: spring must be named in the build "only".*rate: 0\.60 N\/mm/u,
-    );
-    expect(() => pageOf(notebook, bare, { now: '30 °C', ...back })).toThrow(
-      /spring must be named in the build "only"/u,
-    );
-  });
-
-  test('where the curve comes back the page says how it lands: on its own oil, warmer, it goes in further and pushes less', () => {
-    const page = pageOf(notebook, files.demo, { now: '38 °C' });
-    const [liked = 0, , pushed = 0] = rowOf(page, 'landings', 'as you like it, on clear 350 at 20 °C').map(
-      Number,
-    );
-    const [warm = 0, , push = 0] = rowOf(page, 'landings', 'clear 350, nothing done').map(Number);
-    const brute = bruteLanding(buildOf(files.demo, 'buggy front'), 311.15, 0.1, { mass: 0.34, ratio: 0.72 });
-    expect(Math.abs(warm / brute.travel - 1)).toBeLessThan(0.005);
-    expect(Math.abs(push / brute.push - 1)).toBeLessThan(0.005);
-    expect(warm).toBeGreaterThan(liked);
-    expect(push).toBeLessThan(pushed);
-    expect(allBlocks(page).filter((block) => block.kind === 'table' && block.id === 'landings')).toHaveLength(
-      1,
-    );
   });
 });

@@ -1,4 +1,4 @@
-import { refuse } from '../../base/checks.js';
+import { refuse, smallest } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
 import { listOf, madeWith, requireShape, type Shape } from '../../base/shape.js';
 import type { DamperModel } from '../../damper/damper-model.js';
@@ -59,20 +59,17 @@ export function scaledDamping(wanted: WantedDamping, factor: number): WantedDamp
   return { weights: wanted.weights, forces: wanted.forces.map((force) => factor * force) };
 }
 
-/** A smaller wanted force is none [N]. */
-const leastForce = 1e-30;
-
 /** Throws unless each speed has a force that opposes the motion. */
 export function requireWantedDamping(wanted: WantedDamping): void {
   requireSpeedWeights(wanted.weights);
   wanted.weights.forEach(({ speed }, index) => {
     const force = wanted.forces[index];
-    if (force === undefined || !(force * Math.sign(speed) >= leastForce && Number.isFinite(force)))
+    if (force === undefined || !(force * Math.sign(speed) >= smallest && Number.isFinite(force)))
       throw new InputError({
         field: `forces[${index}]`,
         value: force,
         unit: 'N',
-        accepted: `a force with the sign of its speed, at least ${leastForce}`,
+        accepted: `a force with the sign of its speed, at least ${smallest}`,
       });
   });
 }

@@ -1,4 +1,4 @@
-import { requireCount, requireFinite, requireNotNegative, requirePositive } from '../../base/checks.js';
+import { requireCount, requireMoving, requireNotNegative, requirePositive } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
 import type { Shape } from '../../base/shape.js';
 
@@ -24,21 +24,11 @@ export const weightedSpeedShape: Shape = { speed: 'm/s', weight: '' };
  */
 export type SpeedWeights = readonly WeightedSpeed[];
 
-/** A smaller speed is none [m/s]. */
-const slowest = 1e-30;
-
 /** Throws unless there is a speed with weight, and no speed is 0. */
 export function requireSpeedWeights(weights: SpeedWeights): void {
   let sum = 0;
   weights.forEach(({ speed, weight }, index) => {
-    requireFinite(speed, `weights[${index}].speed`, 'm/s');
-    if (Math.abs(speed) < slowest)
-      throw new InputError({
-        field: `weights[${index}].speed`,
-        value: speed,
-        unit: 'm/s',
-        accepted: 'not 0',
-      });
+    requireMoving(speed, `weights[${index}].speed`);
     requireNotNegative(weight, `weights[${index}].weight`, '');
     sum += weight;
   });

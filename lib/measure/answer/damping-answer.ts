@@ -1,5 +1,4 @@
-import { requirePositive, requireWithin } from '../../base/checks.js';
-import { InputError } from '../../base/input-error.js';
+import { requireMoving, requirePositive, requireWithin } from '../../base/checks.js';
 import { listOf, madeWith, requireShape, type Shape } from '../../base/shape.js';
 import { differenceJacobian } from '../../numeric/least-squares/difference-jacobian.js';
 import type { MeasuredShockProblem } from '../fit/fit-problem.js';
@@ -66,16 +65,9 @@ export function forceSlopes(
   return differenceJacobian(logForces, parameters, sizes, logForces(parameters));
 }
 
-/** A smaller speed is none [m/s]. */
-const slowest = 1e-30;
-
 /** Throws unless the speeds can be asked for. */
 export function requireSpeeds(speeds: readonly number[]): void {
-  speeds.forEach((speed, index) => {
-    if (!(Number.isFinite(speed) && Math.abs(speed) >= slowest)) {
-      throw new InputError({ field: `speeds[${index}]`, value: speed, unit: 'm/s', accepted: 'not 0' });
-    }
-  });
+  for (const [index, speed] of speeds.entries()) requireMoving(speed, `speeds[${index}]`);
 }
 
 /**

@@ -1,4 +1,4 @@
-import { requireFinite, requireNotNegative, requirePositive } from '../../base/checks.js';
+import { requireFinite, requireMoving, requireNotNegative, requirePositive } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
 import type { DropReading, Reading } from './reading.js';
 
@@ -74,8 +74,6 @@ export function requireReading(reading: Reading, path: string): void {
   else {
     requireFinite(reading.force, `${path}force`, 'N');
     requireNotNegative(reading.position, `${path}position`, 'm');
-    if (reading.kind === 'force' && !(Number.isFinite(reading.speed) && reading.speed !== 0)) {
-      throw new InputError({ field: `${path}speed`, value: reading.speed, unit: 'm/s', accepted: 'not 0' });
-    }
+    if (reading.kind === 'force') requireMoving(reading.speed, `${path}speed`);
   }
 }
