@@ -3,11 +3,16 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 import { reporters } from './no-skips.js';
 
+const long = 'test/**/*.long.test.ts';
 const slow = 'test/**/*.slow.test.ts';
 const browser = 'test/**/*.browser.test.ts';
+const thorough = 'test/**/*.thorough.test.ts';
 
 // Generous: a limit is there to end what hangs, and a machine may be ten times as busy as it should be.
 const patience = 300_000;
+
+/** Starts the browser of a project. */
+const shared = 'test/live/shared-browser.ts';
 
 /** Thresholds of layers. */
 function floor(layers: readonly string[], branches: number): Record<string, { branches: number }> {
@@ -28,18 +33,17 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        test: { name: 'quick', isolate: false, include: ['test/**/*.test.ts'], exclude: [slow, browser] },
-      },
-      { extends: true, test: { name: 'slow', include: [slow] } },
-      {
-        extends: true,
         test: {
-          name: 'browser',
+          name: 'quick',
           isolate: false,
-          include: [browser],
-          globalSetup: 'test/live/shared-browser.ts',
+          include: ['test/**/*.test.ts'],
+          exclude: [long, slow, browser, thorough],
         },
       },
+      { extends: true, test: { name: 'long', isolate: false, include: [long] } },
+      { extends: true, test: { name: 'slow', include: [slow] } },
+      { extends: true, test: { name: 'browser', isolate: false, include: [browser], globalSetup: shared } },
+      { extends: true, test: { name: 'thorough', include: [thorough], globalSetup: shared } },
     ],
     coverage: {
       include: ['lib/**/*.ts'],

@@ -97,6 +97,15 @@ export function renderedFile(notebookFolder: string, partsFile: string): Promise
   return written([], 'dashpot.html', notebookFolder, partsFile);
 }
 
+/** Renders all notebooks of a folder as the command does, and gives where the page of each is. */
+export async function renderedFolder(
+  notebookFolder: string,
+  partsFile: string,
+): Promise<(name: string) => string> {
+  const { address } = await renderedFile(notebookFolder, partsFile);
+  return (name) => new URL(`${name}/${name}.html`, address).href;
+}
+
 async function written(
   args: readonly string[],
   file: string,

@@ -25,7 +25,7 @@ function printed(code: string): string {
   }
 }
 
-// A notebook prints nothing; package.slow.test.ts renders it and reads what stands below it.
+// A notebook prints nothing; package.thorough.test.ts renders it and reads what stands below it.
 const examples = pages
   .flatMap((page) =>
     [...readFileSync(join(root, page), 'utf8').matchAll(example)].map(({ groups }) => ({

@@ -17,7 +17,7 @@ const tests = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter(
   (name) => /\.test\.ts$/u.test(name) && name !== own,
 );
 
-const quickTests = tests.filter((name) => !/\.(?:slow|browser)\.test\.ts$/u.test(name));
+const quickTests = tests.filter((name) => !/\.(?:slow|browser|thorough)\.test\.ts$/u.test(name));
 
 test('the quick tests are most of the tests', () => expect(quickTests.length).toBeGreaterThan(70));
 

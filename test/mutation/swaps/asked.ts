@@ -46,10 +46,10 @@ function leads(from: string, to: string): boolean {
 
 const tests = readdirSync('test', { recursive: true, encoding: 'utf8' })
   .map((name) => `test/${name}`)
-  .filter((name) => /(?<!\.slow|\.browser)\.test\.ts$/u.test(name))
+  .filter((name) => /(?<!\.slow|\.browser|\.thorough)\.test\.ts$/u.test(name))
   .sort();
 
-/** The quick tests that are asked for a fault in a file, those first that are likely to see it, and the pages whose words are. */
+/** The tests in this process that are asked for a fault in a file, those first that are likely to see it, and the pages whose words are. */
 export function askedFor(file: string): {
   readonly files: readonly string[];
   readonly pages: readonly string[];

@@ -25,7 +25,7 @@ const answer =
   /^Pushed in from fully out, .* begins to cavitate at ([\d.]+) mm\/s.*, where its oil damps with ([\d.]+) N.*; held at ([\d.]+) mm\/s, the damping is ([\d.]+) N at the start, ([\d.]+) N after 4 mm and ([\d.]+) N at the end of the stroke\.$/u;
 
 describe('where cavitation begins', () => {
-  // The landing of test/notebooks/fast-speed.test.ts by brute force; without a spring the touch by hand, 0.7 √(2 · 9.81 · 0.1 m) = 0.98 m/s; each to 50 mm/s.
+  // The landing of test/notebooks/fast-speed.long.test.ts by brute force; without a spring the touch by hand, 0.7 √(2 · 9.81 · 0.1 m) = 0.98 m/s; each to 50 mm/s.
   const fastest: Readonly<Record<string, number>> = { demo: 1150, twoCars: 1000, smallest: 1000 };
 
   it.each(Object.entries(files))(

@@ -141,7 +141,7 @@ function sharesPage(all: Readonly<Record<keyof typeof titles, Held>>): string {
   );
   return `# How often a 95 % interval holds the truth
 
-Written by \`test/measure/coverage.slow.test.ts\`, not by hand: readings of an invented shock are drawn ${repeats} times with their errors, fitted, and the interval is compared with
+Written by \`test/measure/coverage.thorough.test.ts\`, not by hand: readings of an invented shock are drawn ${repeats} times with their errors, fitted, and the interval is compared with
 the shock that they were drawn from. Chance alone keeps a share within 93 % and 97 % 19 times of 20; the test holds each to that.
 
 ${tables.join('\n')}`;
