@@ -14,7 +14,7 @@ import {
   usualAmplitude,
 } from './bench-stroke/stroked.js';
 import { energyTable, figuresTable } from './bench-stroke/tables.js';
-import { answerSentence, courseSentences } from './bench-stroke/words.js';
+import { answerSentence, courseSentences, shownStroke } from './bench-stroke/words.js';
 
 const airEnds = ['bubbles', 'early release'] as const;
 const airNames = { bubbles: 'with bubbles', 'early release': 'that lets air go early' };
@@ -113,7 +113,7 @@ export const notebook = defineNotebook({
         {
           kind: 'assumptions',
           items: [
-            `${build.name} at ${celsius(temperature)}, without its spring, about the middle of its travel; the second stroke from rest is shown. The oil stays as warm as it is.`,
+            `${build.name} at ${celsius(temperature)}, without its spring, about the middle of its travel; ${shownStroke(own)}. The oil stays as warm as it is.`,
             ...motionAssumptions,
             ...own.moving.assembled.assumptions,
           ],

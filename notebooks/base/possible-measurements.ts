@@ -49,7 +49,8 @@ export function possibleMeasurements({
     };
     return [hand, film];
   });
-  const [light] = heavy;
+  // What falls warm may be held in the cold, where the gas has less pressure.
+  const light = heavy.find((mass) => moves(problem, drop(mass, true, temperature - colder)));
   const cold =
     light === undefined
       ? []

@@ -2,6 +2,7 @@ import { InputError } from '../../lib/base/input-error.js';
 import { type BenchResult, benchStroke, type StrokeCycle } from '../../lib/motion/bench/bench-stroke.js';
 import type { RepeatedStroke } from '../../lib/motion/bench/stroke.js';
 import { type StrokeFigures, strokeFigures } from '../../lib/motion/bench/stroke-figures.js';
+import { longestRun } from '../../lib/motion/input/options.js';
 import type { Build, Parts } from '../../lib/parts/parts.js';
 import { millimetres } from '../base/bench-wording.js';
 import { type AirEnd, type MovingBuild, movingBuild } from '../base/moving-build.js';
@@ -25,13 +26,33 @@ export interface Stroked {
   readonly moving: MovingBuild;
   readonly stroke: RepeatedStroke;
   readonly result: BenchResult;
-  /** The second stroke, which every later one repeats. */
+  /** Whether the last stroke takes as much work as the one before it. */
+  readonly repeats: boolean;
+  /** The last stroke. */
   readonly cycle: StrokeCycle;
   readonly figures: StrokeFigures;
 }
 
 /** Parts of the trace of a cycle; it is drawn at every fourth point. */
 const traceParts = 480;
+
+/** Strokes from rest: most shocks repeat the second, foam needs more. */
+const [leastStrokes, mostStrokes] = [2, 32];
+/** How far the work of one stroke may be from that of the one before, of it. */
+const alike = 1e-3;
+
+function repeats({ cycles }: BenchResult): boolean {
+  const [before, last] = cycles.slice(-2).map(({ work }) => work) as [number, number];
+  return Math.abs(last - before) <= alike * Math.abs(last);
+}
+
+/** Moves it until its strokes repeat: each time from rest, twice as often. */
+function untilRepeated(shock: MovingBuild['shock'], stroke: RepeatedStroke): BenchResult {
+  const result = benchStroke(shock, stroke, { parts: traceParts, tolerance: 1e-5 });
+  const more = 2 * stroke.cycles;
+  if (repeats(result) || more > mostStrokes || more / stroke.frequency > longestRun) return result;
+  return untilRepeated(shock, { ...stroke, cycles: more });
+}
 
 /** Moves a build to and fro about the middle of its travel. */
 export function stroked(
@@ -40,11 +61,18 @@ export function stroked(
 ): Stroked {
   const moving = movingBuild(build, temperature, end);
   const middle = build.shock.stroke / 2;
-  const stroke: RepeatedStroke = { kind: wave, middle, amplitude, frequency, cycles: 2 };
-  const result = benchStroke(moving.shock, stroke, { parts: traceParts, tolerance: 1e-5 });
-  const [, cycle] = result.cycles;
-  if (cycle === undefined) throw new RangeError('two strokes were asked for');
-  return { end, moving, stroke, result, cycle, figures: strokeFigures(result, stroke) };
+  const stroke: RepeatedStroke = { kind: wave, middle, amplitude, frequency, cycles: leastStrokes };
+  const result = untilRepeated(moving.shock, stroke);
+  const cycle = result.cycles.at(-1) as StrokeCycle;
+  return {
+    end,
+    moving,
+    stroke,
+    result,
+    repeats: repeats(result),
+    cycle,
+    figures: strokeFigures(result, stroke),
+  };
 }
 
 /** The same, or undefined where the gas has no room for it. */

@@ -47,7 +47,7 @@ export function energyTable({ cycle, stroke }: Stroked): TableBlock {
     kind: 'table',
     id: 'bench-energy',
     title: 'What each part turns into heat',
-    note: 'Of the second stroke. Gas and springy oil give back what they take.',
+    note: 'Of the stroke that is shown. Gas and springy oil give back what they take.',
     table: {
       columns: [
         { label: 'Part', unit: '' },

@@ -5,7 +5,7 @@ import { celsius, newtons, percent, shaftSpeed } from '../base/wording.js';
 import { joules } from './figures.js';
 import type { Asked, Stroked } from './stroked.js';
 
-/** Travel and speed of the shaft at a time of the second stroke. */
+/** Travel and speed of the shaft at a time of the stroke that is shown. */
 function placeAt(
   { result, cycle }: Stroked,
   { time }: Peak,
@@ -13,6 +13,13 @@ function placeAt(
   const { times, travels, speeds } = result.trace;
   const index = Math.round(((time - cycle.from) / (cycle.to - cycle.from)) * (times.length - 1));
   return { travel: travels[index] ?? 0, speed: speeds[index] ?? 0 };
+}
+
+/** Which stroke is shown: most shocks repeat the second; with foam in the oil it takes more of them. */
+export function shownStroke({ result: { cycles }, repeats }: Stroked): string {
+  const number = cycles.length;
+  const which = number === 2 ? 'second stroke from rest' : `last of ${number} strokes from rest`;
+  return `the ${which} is shown${repeats ? '' : ', and the next would still differ'}`;
 }
 
 /** `14.1 to 14.4 N`, or one number where both print alike. */

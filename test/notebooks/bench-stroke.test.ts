@@ -130,4 +130,18 @@ describe('bench-stroke', () => {
     expect(page.answer).toContain('10 mm to each side');
     expect(JSON.stringify(page.blocks)).toContain('guess');
   });
+
+  // The energy of an ideal oscillation is kept over a stroke only once the strokes repeat: with much foam its pressure first has to settle.
+  test('foam in the oil is shaken until its strokes repeat, and the page says how often', () => {
+    const foamy = small
+      .replace('stroke: 25 mm }', 'stroke: 25 mm, compensator: { kind: emulsion, gas-fraction: 0.9 } }')
+      .replace('diameter: 1.6 mm', 'diameter: 0.6 mm');
+    const page = pageOf(foamy, { frequency: '10 Hz' });
+    expect(JSON.stringify(page.blocks)).toMatch(
+      /the last of (?:4|8|16|32) strokes from rest is shown\. The oil/u,
+    );
+    expect(page.blocks.flatMap((block) => (block.kind === 'check' ? [block.passed] : []))).toContain(true);
+    expect(pagePassed(page)).toBe(true);
+    expect(JSON.stringify(pageOf(small).blocks)).toContain('the second stroke from rest is shown. The oil');
+  });
 });

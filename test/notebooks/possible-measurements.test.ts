@@ -24,3 +24,21 @@ test.each([
     expect(1000 * drop.to).toBeCloseTo(to, 9);
   }
 });
+
+// By hand, with a friction of 1.2 N that a weight must beat twice: 50 g pull 0.49 N, a gas that pushes 2 N at 22 °C and 1.9 N at 8 °C does the rest warm (2.49 N) and not cold (2.395 N).
+test('in the cold a weight is filmed that still falls there', () => {
+  const candidates = possibleMeasurements({
+    build: { shock: { stroke: 0.025 } },
+    problem: {
+      ...problem,
+      known: { ...problem.known, friction: 1.2 },
+      law: () => ({ at: (temperature: number) => ({ gasForce: () => (2 * temperature) / 295.15 }) }),
+    },
+    temperature: 295.15,
+  } as never);
+  const names = candidates.map(({ name }) => name);
+  expect(names).toContain('film 50 g at 240 frames a second, 3 times');
+  expect(names.filter((name) => name.includes('with the shock at'))).toEqual([
+    'film 100 g with the shock at 8 °C',
+  ]);
+});
