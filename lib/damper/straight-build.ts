@@ -1,4 +1,5 @@
-import { type BoundHole, bindHole } from '../flow/hole/bound-hole.js';
+import { type BoundHole, bindHole, type ResistingHole } from '../flow/hole/bound-hole.js';
+import { type BoundLoss, bindLoss } from '../flow/hole/bound-loss.js';
 import { sharpCreepingNumber, sharpHoleLaw, sharpLoss } from '../flow/hole/sharp-hole.js';
 import type { DamperModel } from './damper-model.js';
 
@@ -66,17 +67,46 @@ export interface StraightBuild {
   readonly rimDrag: number;
 }
 
+/** A straight hole in any oil, its numbers worked out once. */
+export interface StraightHole extends ResistingHole {
+  readonly bound: BoundLoss;
+}
+
+/** The hole of straight sizes, all above 0. */
+export function straightHole({ holeCount, holeDiameter, thickness, bore }: StraightSizes): StraightHole {
+  const lengthRatio = thickness / holeDiameter;
+  const areaRatio = (holeCount * (Math.PI / 4) * holeDiameter * holeDiameter) / ((Math.PI / 4) * bore * bore);
+  const { slow, exit, development, contraction, bubbleGrowth, onset } = sharpLoss(areaRatio);
+  // Named one by one: spreads took most of the time of a search.
+  const shares = { lengthRatio, slow, exit, development, contraction, bubbleGrowth, onset };
+  const bound = bindLoss(shares);
+  return {
+    lengthRatio,
+    slow,
+    exit,
+    development,
+    contraction,
+    bubbleGrowth,
+    onset,
+    diameter: holeDiameter,
+    creepingNumber: sharpCreepingNumber(lengthRatio),
+    bound,
+  };
+}
+
 /**
  * Binds straight sizes to an oil.
  *
  * @param sizes - all above 0
  * @param kinematicViscosity - [m²/s], above 0
  * @param density - [kg/m³], above 0
+ * @param hole - theirs, where many oils are bound to them
  */
 export function straightBuild(
   sizes: StraightSizes,
   kinematicViscosity: number,
   density: number,
+  hole = straightHole(sizes),
 ): StraightBuild {
   const { holeDiameter, thickness, bore, pistonDiameter } = sizes;
   const gapHeight = (bore - pistonDiameter) / 2;
@@ -84,24 +114,13 @@ export function straightBuild(
   const gapCircumference = Math.PI * (bore - gapHeight);
   const gapArea = gapCircumference * gapHeight;
   const centred = (gapArea * gapHeight * gapHeight) / (12 * dynamicViscosity * thickness);
-  const lengthRatio = thickness / holeDiameter;
-  const holeArea = sizes.holeCount * (Math.PI / 4) * holeDiameter * holeDiameter;
-  const boreArea = (Math.PI / 4) * bore * bore;
   return {
     kinematicViscosity,
     density,
     holeDiameter,
-    hole: bindHole(
-      {
-        ...sharpLoss(holeArea / boreArea),
-        diameter: holeDiameter,
-        lengthRatio,
-        creepingNumber: sharpCreepingNumber(lengthRatio),
-      },
-      { density, kinematicViscosity },
-    ),
-    holeArea,
-    boreArea,
+    hole: bindHole(hole, { density, kinematicViscosity }, hole.bound),
+    holeArea: sizes.holeCount * (Math.PI / 4) * holeDiameter * holeDiameter,
+    boreArea: (Math.PI / 4) * bore * bore,
     dampingArea: (Math.PI / 4) * pistonDiameter * pistonDiameter + gapArea / 2 - sizes.blindShaftArea,
     gapConductance: centred * sizes.eccentricConductance,
     rimDrag: ((dynamicViscosity * gapCircumference * thickness) / gapHeight) * sizes.eccentricDrag,

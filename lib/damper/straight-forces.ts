@@ -1,6 +1,11 @@
 import { besideGap, type HolesBesideGap, solveBesideGap } from '../flow/hole/bound-hole.js';
 import { momentumOfJet, recoilOfJet, straightJet } from '../flow/hole/jet-momentum.js';
-import { type StraightBuild, type StraightSizes, straightBuild } from './straight-build.js';
+import {
+  type StraightBuild,
+  type StraightHole,
+  type StraightSizes,
+  straightBuild,
+} from './straight-build.js';
 
 /** So many forces at a time. */
 const block = 256;
@@ -18,6 +23,7 @@ const drops = new Float64Array(block);
  * @param density - [kg/m³], above 0
  * @param speeds - shaft speeds [m/s], either sign
  * @param forces - where the forces go
+ * @param hole - that of the sizes, where many oils are bound to them
  */
 export function straightForces(
   sizes: StraightSizes,
@@ -25,8 +31,9 @@ export function straightForces(
   density: number,
   speeds: Float64Array,
   forces: Float64Array,
+  hole?: StraightHole,
 ): void {
-  forcesOfStraight(straightBuild(sizes, kinematicViscosity, density), speeds, forces);
+  forcesOfStraight(straightBuild(sizes, kinematicViscosity, density, hole), speeds, forces);
 }
 
 /** {@link straightForces} of what is bound to its oil. */

@@ -1,4 +1,5 @@
 import { InputError } from '../../lib/base/input-error.js';
+import { keptResults } from '../../lib/base/kept-results.js';
 import type { Damper } from '../../lib/damper/damper.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import type { Bottle } from '../../lib/decisions/day/fill-choice.js';
@@ -49,8 +50,17 @@ export interface Shelf {
   readonly currency?: string;
 }
 
-/** What can be bought and what is at hand; without a shop list the oils of the file are what can be bought. */
-export function shelfOf({ oils, shop }: Parts): Shelf {
+const shelves = keptResults<readonly OilPart[], Shelf>(1);
+
+/**
+ * What can be bought and what is at hand; without a shop list the oils of the file are what can be bought. The same shelf as long as the file is the same,
+ * so that what was worked out for its bottles is found again.
+ */
+export function shelfOf(parts: Parts): Shelf {
+  return shelves(parts.oils, parts.shop ?? null, () => filledShelf(parts));
+}
+
+function filledShelf({ oils, shop }: Parts): Shelf {
   const withBottle = oils.filter(hasBottle);
   const bought = shop ?? withBottle;
   const atHand =

@@ -1,9 +1,10 @@
 import { requireFinite, requirePositive, requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
+import { keptResults } from '../../base/kept-results.js';
 import { listOf, record, requireShape, type Shape } from '../../base/shape.js';
 import type { Damper } from '../../damper/damper.js';
 import { bindDamper } from '../../damper/damper-model.js';
-import { boundMismatch } from '../match/bound-mismatch.js';
+import { type BoundMismatch, boundMismatch } from '../match/bound-mismatch.js';
 import {
   logMismatch,
   requireWantedDamping,
@@ -13,6 +14,7 @@ import {
 import type { Search } from '../search/search.js';
 import { cheapestPlaces } from './day-program.js';
 import { type Bottle, bottleShape, type FillChoice, fillChoices, stateOfFill } from './fill-choice.js';
+import { type FillEnds, fillEnds } from './fill-ends.js';
 
 /**
  * Oil temperature at a time of the day.
@@ -108,15 +110,40 @@ function requireDayProblem({ wanted, bottles, temperatures, worthwhile }: DayPro
   });
 }
 
-/** Mismatch of fills at a temperature, the worst over the blending rules; the damper is checked and bound once. */
-function mismatchOfFills({ damper, bottles, wanted, temperatures }: DayProblem) {
-  const [first] = temperatures;
-  const example = stateOfFill(bottles, { first: 0, secondShare: 0 }, first?.temperature ?? Number.NaN);
-  const at = boundMismatch(damper, wanted, { kinematicViscosity: example.typical, density: example.density });
-  return (choice: FillChoice, temperature: number): number => {
-    const { low, high, density } = stateOfFill(bottles, choice, temperature);
-    return Math.expm1(low === high ? at(low, density) : Math.max(at(low, density), at(high, density)));
-  };
+/** For each temperature the mismatch of every fill, as far as it was asked for. */
+type MismatchOfFills = (index: number) => readonly number[];
+
+/** As many as there are builds on a page, twice. */
+const kept = keptResults<readonly Bottle[], MismatchOfFills>(12);
+
+/**
+ * Mismatch of every fill at a place of the list of temperatures, the worst over the blending rules; the damper is checked and bound once. What a rebuild is worth has no part in it: a page on
+ * which only that moves finds it kept.
+ */
+function mismatchOfFills({ damper, bottles, wanted, temperatures, parts }: DayProblem): MismatchOfFills {
+  return kept(bottles, { damper, wanted, temperatures, parts }, () => {
+    const [first] = temperatures;
+    const example = stateOfFill(bottles, { first: 0, secondShare: 0 }, first?.temperature ?? Number.NaN);
+    const at = boundMismatch(damper, wanted, {
+      kinematicViscosity: example.typical,
+      density: example.density,
+    });
+    const rows = temperatures.map(({ temperature }): (() => readonly number[]) => {
+      let row: readonly number[] | undefined;
+      return () => {
+        row ??= mismatches(fillEnds(bottles, parts, temperature), at);
+        return row;
+      };
+    });
+    return (index) => rows[index]!();
+  });
+}
+
+function mismatches({ low, high, density }: FillEnds, at: BoundMismatch): readonly number[] {
+  return Array.from(low, (thin, place) => {
+    const [thick, mass] = [high[place]!, density[place]!];
+    return Math.expm1(thin === thick ? at(thin, mass) : Math.max(at(thin, mass), at(thick, mass)));
+  });
 }
 
 /** Mean ratio of the damping of a fill to the wanted one, by the default blending rule. */
@@ -173,10 +200,10 @@ export function* dayPlan(problem: DayProblem): Search<DayPlan> {
   requireDayProblem(problem);
   const { temperatures, worthwhile } = problem;
   const choices = fillChoices(problem.bottles, problem.parts);
-  const mismatchOf = mismatchOfFills(problem);
-  const fitted: number[][] = [];
-  for (const [index, { temperature }] of temperatures.entries()) {
-    fitted.push(choices.map((choice) => mismatchOf(choice, temperature)));
+  const mismatchesAt = mismatchOfFills(problem);
+  const fitted: (readonly number[])[] = [];
+  for (const index of temperatures.keys()) {
+    fitted.push(mismatchesAt(index));
     yield (index + 1) / temperatures.length;
   }
   const mixed = choices.map(({ second }) => second !== undefined);

@@ -1,6 +1,6 @@
 import type { Damper } from '../../damper/damper.js';
 import { bindDamper, type DamperModel, damperModel } from '../../damper/damper-model.js';
-import { isStraight, straightSizes } from '../../damper/straight-build.js';
+import { isStraight, straightHole, straightSizes } from '../../damper/straight-build.js';
 import { straightForces } from '../../damper/straight-forces.js';
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
 import { logMismatch, logRatio, type WantedDamping } from './damping-mismatch.js';
@@ -26,11 +26,12 @@ export function boundMismatch(damper: Damper, wanted: WantedDamping, example: Fl
 
 function straightMismatch(checked: DamperModel, { weights, forces }: WantedDamping): BoundMismatch {
   const sizes = straightSizes(checked);
+  const hole = straightHole(sizes);
   const speeds = Float64Array.from(weights, ({ speed }) => speed);
   const made = new Float64Array(weights.length);
   const total = weights.reduce((sum, { weight }) => sum + weight, 0);
   return (kinematicViscosity, density) => {
-    straightForces(sizes, kinematicViscosity, density, speeds, made);
+    straightForces(sizes, kinematicViscosity, density, speeds, made, hole);
     let squares = 0;
     let index = 0;
     for (const { weight } of weights) {

@@ -29,16 +29,17 @@ export interface BoundHole {
   readonly separation: Separation | undefined;
 }
 
-/** Binds a hole to a fluid. */
+/** Binds a hole to a fluid; what its inertia costs is the same in all of them. */
 export function bindHole(
   hole: ResistingHole,
   { density, kinematicViscosity }: Pick<FluidState, 'density' | 'kinematicViscosity'>,
+  loss = bindLoss(hole),
 ): BoundHole {
   return {
     creepingSlope: (density * kinematicViscosity * hole.creepingNumber) / hole.diameter,
     halfDensity: 0.5 * density,
     reynoldsPerSpeed: hole.diameter / kinematicViscosity,
-    loss: bindLoss(hole),
+    loss,
     separation: hole.separation,
   };
 }
