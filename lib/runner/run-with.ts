@@ -3,7 +3,13 @@ import { InputError } from '../base/input-error.js';
 import { visibleText } from '../base/visible-text.js';
 import { FitError } from '../numeric/least-squares/fit-error.js';
 import { ConvergenceError } from '../numeric/root-finding.js';
-import { type IndexEntry, type Notebook, ParameterError, pagePassed } from '../page/index.js';
+import {
+  type IndexEntry,
+  type Notebook,
+  ParameterError,
+  pagePassed,
+  readParameterValues,
+} from '../page/index.js';
 import { withCourse } from '../parts/course-entry.js';
 import { withDyno } from '../parts/dyno-entry.js';
 import { PartsFileError, readParts } from '../parts/index.js';
@@ -101,6 +107,9 @@ async function renderAll(
 ): Promise<ExitCode> {
   const partsFile = await readPartsFile(command, around);
   const out = path.resolve(around.workingFolder, command.outFolder ?? around.outFolder);
+  // What cannot be used is told at once, before programs are bundled.
+  if (command.notebook !== undefined)
+    readParameterValues(command.notebook.parameters, command.parameters, partsFile.parts);
   await requireWritable(out);
   // Loaded once there is something to draw, so that help and errors come at once.
   const { renderNotebook, renderUnanswered } = await import('./build/render-notebook.js');

@@ -206,24 +206,28 @@ describe.skipIf(!hasChromium)(`all pages in one file, in a browser${skipReason}`
     );
   });
 
-  it.each([
-    { width: 1024, height: 768, colorScheme: 'light', hash: '' },
-    { width: 390, height: 844, colorScheme: 'dark', hash: '' },
-    { width: 1024, height: 768, colorScheme: 'dark', hash: '#all-controls' },
-    { width: 390, height: 844, colorScheme: 'light', hash: '#all-controls' },
-    { width: 390, height: 844, colorScheme: 'light', hash: '#wants-plenty' },
-  ] as const)('is accessible and fits: $width px, $colorScheme, "$hash"', async (place) => {
-    const { width, height, colorScheme, hash } = place;
-    const { page, requests, lines } = await open(browser, built.address + hash, {
-      viewport: { width, height },
-      colorScheme,
-    });
-    await page.evaluate(() => {
-      for (const part of document.querySelectorAll('details')) part.setAttribute('open', '');
-    });
-    expect((await page.evaluate(measure)).scrollWidth).toBeLessThanOrEqual(width);
+  it('is accessible and fits, wide and narrow, light and dark', async () => {
+    const { page, requests, lines } = await open(browser, built.address);
     await page.evaluate(axe);
-    expect(await page.evaluate(violations, [])).toEqual([]);
+    for (const [width, colorScheme, hash, title] of [
+      [1024, 'light', '', 'Damping, question by question'],
+      [390, 'dark', '', 'Damping, question by question'],
+      [1024, 'dark', 'all-controls', 'All controls'],
+      [390, 'light', 'all-controls', 'All controls'],
+      [390, 'light', 'wants-plenty', 'A page in want'],
+    ] as const) {
+      await page.setViewportSize({ width, height: 800 });
+      await page.emulateMedia({ colorScheme });
+      await page.evaluate((to) => {
+        location.hash = to;
+      }, hash);
+      await expect.poll(() => heading(page)).toBe(title);
+      await page.evaluate(() => {
+        for (const part of document.querySelectorAll('details')) part.setAttribute('open', '');
+      });
+      expect((await page.evaluate(measure)).scrollWidth, `${hash} ${width}`).toBeLessThanOrEqual(width);
+      expect(await page.evaluate(violations, []), `${hash} ${width} ${colorScheme}`).toEqual([]);
+    }
     expect([requests, lines]).toEqual([[], []]);
     await page.context().close();
   });

@@ -20,8 +20,20 @@ interface Results {
   readonly blocks: readonly { readonly kind: string; readonly blocks?: readonly object[] }[];
 }
 
-/** What the command would write beside the page. */
-async function resultsOf(notebook: (typeof notebooks)[number], file: keyof typeof files): Promise<Results> {
+const written = new Map<string, Promise<Results>>();
+
+/** What the command would write beside the page, once. */
+function resultsOf(notebook: (typeof notebooks)[number], file: keyof typeof files): Promise<Results> {
+  const key = `${notebook.name} ${file}`;
+  const results = written.get(key) ?? writeResults(notebook, file);
+  written.set(key, results);
+  return results;
+}
+
+async function writeResults(
+  notebook: (typeof notebooks)[number],
+  file: keyof typeof files,
+): Promise<Results> {
   const run = () => {
     try {
       return runNotebook(notebook, files[file], {});

@@ -2,24 +2,39 @@ import { execFileSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { pages, root } from './doc-pages.js';
 import { docstringExamples, wholeCode } from './doc-string-examples.js';
 
 /** A TypeScript block and the text block after it, which is what it prints. */
 const example = /```ts\n(?<code>[\s\S]*?)```(?:(?!```)[\s\S])*?```text\n(?<output>[\s\S]*?)```/gu;
 
-function printed(code: string): string {
+/** What each of these programs prints: one process runs them one after the other, since it loads the library once. */
+function printed(codes: readonly string[]): readonly string[] {
   const folder = mkdtempSync(join(tmpdir(), 'dashpot-example-'));
-  // Modules whatever package.json is near: examples wait at their top.
-  const file = join(folder, 'example.mts');
   const entry = (name: string) => join(root, 'lib', name, 'index.ts');
+  // Modules whatever package.json is near: examples wait at their top.
+  const file = (at: number) => join(folder, `example${at}.mts`);
+  for (const [at, code] of codes.entries())
+    writeFileSync(
+      file(at),
+      code.replace(/from 'dashpot(?:\/(\w+))?'/gu, (_, name?: string) => `from '${entry(name ?? '')}'`),
+    );
   writeFileSync(
-    file,
-    code.replace(/from 'dashpot(?:\/(\w+))?'/gu, (_, name?: string) => `from '${entry(name ?? '')}'`),
+    join(folder, 'all.mts'),
+    `import { format } from 'node:util';
+const all = [];
+console.log = (...values) => void (all[all.length - 1] += format(...values) + '\\n');
+for (const file of ${JSON.stringify(codes.map((_, at) => file(at)))}) {
+  all.push('');
+  await import(file);
+}
+process.stdout.write(JSON.stringify(all));`,
   );
   try {
-    return execFileSync('node', ['--import', 'tsx', file], { cwd: root, encoding: 'utf8' });
+    return JSON.parse(
+      execFileSync('node', ['--import', 'tsx', join(folder, 'all.mts')], { cwd: root, encoding: 'utf8' }),
+    );
   } finally {
     rmSync(folder, { recursive: true });
   }
@@ -36,8 +51,15 @@ const examples = pages
   )
   .filter(({ code }) => !code.includes('defineNotebook'));
 
-test.each(examples)('an example of $page prints what stands below it', ({ code, output }) => {
-  expect(printed(code)).toBe(output);
+describe('examples of the documentation', () => {
+  let all: readonly string[];
+  beforeAll(() => {
+    all = printed(examples.map(({ code }) => code));
+  });
+  test.each(examples.map((example, at) => ({ ...example, at })))(
+    '$at in $page prints what stands below it',
+    ({ output, at }) => expect(all[at]).toBe(output),
+  );
 });
 
 test('there is an example in the readme', () => {

@@ -1,10 +1,10 @@
-import { execFileSync, spawnSync } from 'node:child_process';
+import { spawnSync } from 'node:child_process';
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Resvg } from '@resvg/resvg-js';
 import { afterAll, describe, expect, it } from 'vitest';
-import { contents, removeFolders, run } from './sample-run.js';
+import { removeFolders, run } from './sample-run.js';
 
 afterAll(removeFolders);
 
@@ -129,23 +129,6 @@ describe('a run', () => {
     }
     const page = readFileSync(path.join(out, 'refusing', 'refusing.html'), 'utf8').replaceAll('\u00a0', ' ');
     expect(page).toContain('builds must be of parts through which the oil flows');
-  });
-
-  it('leaves the same bytes in another process, time zone and locale', async () => {
-    const { folder } = await run();
-    const script = fileURLToPath(new URL('./print-contents.ts', import.meta.url));
-    const environment = {
-      PATH: process.env['PATH'],
-      TZ: 'Asia/Tokyo',
-      LANG: 'tr_TR.UTF-8',
-      LC_ALL: 'tr_TR.UTF-8',
-    };
-    const there = execFileSync(process.execPath, ['--import', 'tsx', script], {
-      env: environment,
-      encoding: 'utf8',
-      maxBuffer: 1e8,
-    });
-    expect(JSON.parse(there)).toEqual(contents(path.join(folder, 'out')));
   });
 
   it('draws letters into the PNG: without a font there is less ink', async () => {

@@ -2,7 +2,9 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'n
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { runCommand } from '../../lib/runner/run-command.js';
+import { repositoryWorkshop } from '../../lib/runner/build/repository-workshop.js';
+import type { Workshop } from '../../lib/runner/build/workshop.js';
+import { runWith } from '../../lib/runner/run-with.js';
 import { partsText } from '../page/sample-page.js';
 
 /** What a run left and said. */
@@ -16,6 +18,19 @@ export interface Run {
 
 const folders: string[] = [];
 
+const workshop = repositoryWorkshop(fileURLToPath(new URL('./notebooks', import.meta.url)), '1.2.3');
+const made = new Map<string, ReturnType<Workshop['facts']>>();
+
+/** Bundles the programs of the same pages once, which takes seconds. */
+const kept: Workshop = {
+  ...workshop,
+  facts: (names) => {
+    const all = made.get(names.join()) ?? workshop.facts(names);
+    made.set(names.join(), all);
+    return all;
+  },
+};
+
 /** Runs the command on the notebooks of the tests in a new folder. */
 export async function run(...args: readonly string[]): Promise<Run> {
   const folder = mkdtempSync(path.join(tmpdir(), 'dashpot-test-'));
@@ -23,12 +38,11 @@ export async function run(...args: readonly string[]): Promise<Run> {
   writeFileSync(path.join(folder, 'parts.json'), partsText);
   const printed: string[] = [];
   const errors: string[] = [];
-  const exitCode = await runCommand(args, {
+  const exitCode = await runWith(args, {
     workingFolder: folder,
-    notebookFolder: fileURLToPath(new URL('./notebooks', import.meta.url)),
+    workshop: kept,
     demoParts: path.join(folder, 'parts.json'),
     outFolder: path.join(folder, 'out'),
-    version: '1.2.3',
     print: (line) => printed.push(line),
     printError: (line) => errors.push(line),
   });
