@@ -56,16 +56,29 @@ export function requireCount(value: number, field: string): void {
   requireWithin(value, 1, largestCount, field, '');
 }
 
-/** Throws unless `value` is an object with fields. */
+/** Throws unless `value` is an object with fields of its own, which a list, a date, a map or a boxed number is not. */
 export function requireRecord(value: unknown, field: string): void {
-  if (typeof value !== 'object' || value === null || Array.isArray(value))
-    refuse(value, field, '', 'an object');
+  if ({}.toString.call(value) !== '[object Object]') refuse(value, field, '', 'an object');
 }
 
-/** Throws unless `value` is a list, plain or typed. */
+/** Throws unless `value` is a list, plain or of typed numbers. */
+export function requireNumbers(value: unknown, field: string): void {
+  if (!(ArrayBuffer.isView(value) && 'length' in value)) requireList(value, field);
+}
+
+/** Throws unless `value` is a plain list. A typed one makes numbers of all that is made of it. */
 export function requireList(value: unknown, field: string): void {
-  if (!(Array.isArray(value) || (ArrayBuffer.isView(value) && 'length' in value)))
-    refuse(value, field, '', 'a list');
+  if (!Array.isArray(value)) refuse(value, field, '', 'a list');
+}
+
+/** Throws unless `value` is a plain list and each of it passes; a hole in it is something missing. */
+export function requireEach<One>(
+  value: readonly One[],
+  field: string,
+  check: (one: One, field: string) => void,
+): void {
+  requireList(value, field);
+  for (const [index, one] of value.entries()) check(one, `${field}[${index}]`);
 }
 
 /** Throws unless `value` is one of the words. */

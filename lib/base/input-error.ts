@@ -1,5 +1,4 @@
 import { DashpotError } from './dashpot-error.js';
-import { visibleText } from './visible-text.js';
 
 /**
  * Ends of what would have been accepted, in the unit of the value: `from` and `to` belong to it, `above` and `below` do not.
@@ -51,9 +50,9 @@ export class InputError extends DashpotError {
   }
 }
 
-/** A value in words; only a number has a unit, and only a simple one is written out: the first 100 letters of a text, and signs that a terminal obeys as letters. */
+/** A value in words; only a number has a unit, and only a simple one is written out: the first 100 letters of a text. */
 function valueText(value: unknown, suffix: string): string {
   if (typeof value === 'number') return `${value}${suffix}`;
   if (Object(value) === value) return `a value of type ${typeof value}`;
-  return visibleText(String(value).replace(/(.{100}).+/su, '$1…'));
+  return String(value).replace(/(.{100}).+/su, '$1…');
 }

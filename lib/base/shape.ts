@@ -1,4 +1,12 @@
-import { refuse, requireFinite, requireKind, requireList, requireRecord, requireWord } from './checks.js';
+import {
+  refuse,
+  requireEach,
+  requireFinite,
+  requireKind,
+  requireNumbers,
+  requireRecord,
+  requireWord,
+} from './checks.js';
 
 /**
  * The form of an argument: a text is a finite number in that unit, a function is a check of its own, and an object names the fields of an object.
@@ -30,19 +38,16 @@ export function optional(shape: Shape): Check {
 /** A list of things of one form, of any length. */
 export function listOf(shape: Shape): Check {
   return (value, field) => {
-    requireList(value, field);
-    for (const [index, one] of (value as readonly unknown[]).entries())
-      requireShape(one, shape, `${field}[${index}]`);
+    requireEach(value as readonly unknown[], field, (one, inner) => requireShape(one, shape, inner));
   };
 }
 
-/** Settings that may all be left out: told by being an object at all. */
-export function options(shape: Shape): Check {
-  return (value, field) => {
-    record(value, field);
-    requireShape(value, shape, field);
-  };
-}
+/** A list of finite numbers, plain or typed. */
+export const numbers: Check = (value, field) => {
+  requireNumbers(value, field);
+  for (const [index, one] of (value as readonly number[]).entries())
+    requireFinite(one, `${field}[${index}]`, '');
+};
 
 /** One of a few words. */
 export function oneOf(...words: readonly string[]): Check {
@@ -67,11 +72,18 @@ export function madeWith(sign: string): Check {
   };
 }
 
+/** An object that the language itself has a name for, such as a `Map`. */
+export function built(name: string): Check {
+  return (value, field) => {
+    if ({}.toString.call(value) !== `[object ${name}]`) refuse(value, field, '', `a ${name}`);
+  };
+}
+
 export const someText: Check = (value, field) => requireKind(value, 'string', field);
 export const flag: Check = (value, field) => requireKind(value, 'boolean', field);
 export const call: Check = (value, field) => requireKind(value, 'function', field);
-/** An object with fields of its own, which a list of numbers, a date or a map is not: for what may lack all that would tell them apart. */
-export const record: Check = (value, field) => {
-  if ({}.toString.call(value) !== '[object Object]') refuse(value, field, '', 'an object');
+/** For what may lack all fields that would tell it apart. */
+export const record: Check = requireRecord;
+export const anything: Check = (value, field) => {
+  if (value === undefined) refuse(value, field, '', 'given');
 };
-export const anything: Check = () => undefined;

@@ -1,4 +1,4 @@
-import { refuse, requireList } from '../base/checks.js';
+import { refuse, requireNumbers } from '../base/checks.js';
 import { pressureOfGas } from '../gas/gas-state.js';
 import { requireModel, requirePosition } from './damper.js';
 import { wholeForce } from './damper-force.js';
@@ -30,8 +30,8 @@ export function damperForces(
   into?: Float64Array,
 ): Float64Array {
   requireModel(model);
-  requireList(speeds, 'speeds');
-  if (into !== undefined) requireList(into, 'into');
+  requireNumbers(speeds, 'speeds');
+  if (into !== undefined) requireNumbers(into, 'into');
   const forces = into ?? new Float64Array(speeds.length);
   const { damper, gas, shaftArea } = model;
   requirePosition(position, damper.stroke);

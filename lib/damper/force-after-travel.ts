@@ -79,13 +79,13 @@ export function forcesAlongTravel(
     speed,
     position: inStroke(position + direction * travel, damper.stroke),
   });
-  travels.forEach((travel, index) => {
+  for (const [index, travel] of travels.entries()) {
     requireNotNegative(travel, `travels[${index}]`, 'm');
     const before = travels[index - 1] ?? 0;
     const room = direction > 0 ? damper.stroke - position : position;
     if (travel < before || travel > room * (1 + 1e-12))
       refuse(travel, `travels[${index}]`, 'm', `${before} to the ${room} that the stroke leaves`);
-  });
+  }
   const opening = openingTravel(model, start, travels.at(-1) ?? 0);
   if (opening === undefined) return travels.map((travel) => damperForce(model, at(travel)));
 

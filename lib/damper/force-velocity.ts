@@ -1,4 +1,4 @@
-import { requireCount, requireFinite, requireList, requirePositive } from '../base/checks.js';
+import { requireCount, requireEach, requireFinite, requirePositive } from '../base/checks.js';
 import { pressureOfGas } from '../gas/gas-state.js';
 import { requireModel, requirePosition } from './damper.js';
 import { wholeForce } from './damper-force.js';
@@ -55,11 +55,8 @@ export function forceVelocityCurve(
   position: number,
 ): ForceVelocityCurve {
   requireModel(model);
-  requireList(speeds, 'speeds');
+  requireEach(speeds, 'speeds', (speed, field) => requireFinite(speed, field, 'm/s'));
   requirePosition(position, model.damper.stroke);
   const gas = pressureOfGas(model.gas, model.shaftArea * position);
-  return speeds.map((speed) => {
-    requireFinite(speed, 'speed', 'm/s');
-    return wholeForce(model, speed, gas);
-  });
+  return speeds.map((speed) => wholeForce(model, speed, gas));
 }

@@ -1,4 +1,4 @@
-import { refuse, requireFinite, requireList } from '../base/checks.js';
+import { refuse, requireEach, requireFinite } from '../base/checks.js';
 import { recoilOfJet } from '../flow/hole/jet-momentum.js';
 import { requireModel } from './damper.js';
 import type { DamperModel } from './damper-model.js';
@@ -24,12 +24,9 @@ import type { DamperModel } from './damper-model.js';
  */
 export function jetRecoil(model: DamperModel, holeSpeeds: readonly number[], flow: number): number {
   requireModel(model);
-  requireList(holeSpeeds, 'holeSpeeds');
+  requireEach(holeSpeeds, 'holeSpeeds', (speed, field) => requireFinite(speed, field, 'm/s'));
   const { length } = model.pistonFlow.paths;
   if (holeSpeeds.length !== length) refuse(holeSpeeds.length, 'holeSpeeds.length', '', `${length}`);
-  holeSpeeds.forEach((speed, index) => {
-    requireFinite(speed, `holeSpeeds[${index}]`, 'm/s');
-  });
   requireFinite(flow, 'flow', 'm³/s');
   return recoilOfHoles(model, holeSpeeds, flow);
 }

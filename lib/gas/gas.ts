@@ -1,7 +1,7 @@
 import {
   refuse,
+  requireEach,
   requireKind,
-  requireList,
   requireNotNegative,
   requirePositive,
   requireRecord,
@@ -69,8 +69,7 @@ export function requireGas(gas: Gas): void {
   const { rooms, closing, ambientPressure, polytropicExponent, airReleasePressure } = gas;
   requireWord(gas.layout, ['blind-side', 'shaft-side', 'emulsion'], 'gas.layout');
   requireRecord(closing, 'gas.closing');
-  requireList(rooms, 'gas.rooms');
-  rooms.forEach(requireRoom);
+  requireEach(rooms, 'gas.rooms', requireRoom);
   requireNotNegative(closing.displacedVolume, 'gas.closing.displacedVolume', 'm³');
   requirePositive(closing.pressure, 'gas.closing.pressure', 'Pa');
   requirePositive(closing.temperature, 'gas.closing.temperature', 'K');
@@ -90,8 +89,7 @@ export function requireGas(gas: Gas): void {
   }
 }
 
-function requireRoom(room: GasRoom, index: number): void {
-  const field = `gas.rooms[${index}]`;
+function requireRoom(room: GasRoom, field: string): void {
   requireRecord(room, field);
   const { volume, stiffness, vented, dissolvedAir = 0 } = room;
   requireKind(vented, 'boolean', `${field}.vented`);

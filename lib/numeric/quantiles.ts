@@ -2,7 +2,7 @@ import jstat from 'jstat';
 import { requireWithin } from '../base/checks.js';
 
 function requireProbability(probability: number): void {
-  requireWithin(probability, Number.MIN_VALUE, 1 - 2 ** -53, 'probability', '');
+  requireWithin(probability, 1e-20, 1 - 2 ** -53, 'probability', '');
 }
 
 /** Degrees of freedom in which the searches of the package end and keep their digits. */
@@ -13,7 +13,7 @@ function requireDegrees(degrees: number, field: string): void {
 /**
  * Quantile of Student's t distribution, good to about 1e-7.
  *
- * @param probability - above 0 and below 1
+ * @param probability - 1e-20 to 1 − 2⁻⁵³
  * @param degreesOfFreedom - 0.1 to 1e6
  * @throws InputError for an input outside its range
  * @public
@@ -27,7 +27,7 @@ export function studentQuantile(probability: number, degreesOfFreedom: number): 
 /**
  * Quantile of the chi-square distribution, good to about 1e-10.
  *
- * @param probability - above 0 and below 1
+ * @param probability - 1e-20 to 1 − 2⁻⁵³
  * @param degreesOfFreedom - 0.1 to 1e6
  * @throws InputError for an input outside its range
  * @example
@@ -59,7 +59,7 @@ export function chiSquareTail(value: number, degreesOfFreedom: number): number {
 /**
  * Quantile of the F distribution, good to about 1e-7.
  *
- * @param probability - above 0 and below 1
+ * @param probability - 1e-20 to 1 − 2⁻⁵³
  * @param above - degrees of freedom of the numerator, 0.1 to 1e6
  * @param below - degrees of freedom of the denominator, 0.1 to 1e6
  * @throws InputError for an input outside its range

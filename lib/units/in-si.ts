@@ -1,8 +1,8 @@
-import { refuse } from '../base/checks.js';
+import { refuse, requireRecord, requireWord } from '../base/checks.js';
 import { record, requireShape } from '../base/shape.js';
 import type { Dimensions } from './dimensions.js';
 import { describeDimension, parseQuantity, QuantityError } from './quantity-text.js';
-import type { Dimension } from './unit-table.js';
+import { type Dimension, unitTable } from './unit-table.js';
 
 /**
  * A quantity of another library that knows its unit, such as `unit(12, 'mm')` of mathjs: told by what it can do, so that nothing has to be installed for it.
@@ -60,8 +60,18 @@ const foreignNames: Readonly<Record<Exclude<Dimension, 'temperatureDifference' |
  * @public
  */
 export function inSi<Thing>(written: Written<Thing>, dimensions: Dimensions): Thing {
-  requireShape({ written, dimensions }, { written: record, dimensions: record });
+  requireShape({ written, dimensions }, { written: record, dimensions: dimensionTree });
   return converted(written, dimensions, '') as Thing;
+}
+
+/** Throws unless each leaf is a dimension. */
+function dimensionTree(value: unknown, field: string): void {
+  if (typeof value === 'string') {
+    requireWord(value, Object.keys(unitTable), field);
+    return;
+  }
+  requireRecord(value, field);
+  for (const [name, inner] of Object.entries(value as Dimensions)) dimensionTree(inner, `${field}.${name}`);
 }
 
 function converted(value: unknown, dimensions: Dimension | Dimensions, field: string): unknown {
@@ -71,9 +81,11 @@ function converted(value: unknown, dimensions: Dimension | Dimensions, field: st
   if (typeof value !== 'object' || value === null) return value;
   return Object.fromEntries(
     Object.entries(value).map(([name, inner]) => {
-      const dimension = Object.hasOwn(dimensions, name) ? dimensions[name] : undefined;
+      const dimension: unknown = dimensions[name];
       const path = field === '' ? name : `${field}.${name}`;
-      return [name, dimension === undefined ? inner : converted(inner, dimension, path)];
+      // What every object has, such as a constructor, is a function and no dimension.
+      const known = typeof dimension === 'string' || typeof dimension === 'object';
+      return [name, known ? converted(inner, dimension as Dimension | Dimensions, path) : inner];
     }),
   );
 }

@@ -1,6 +1,17 @@
 import { describe, expect, test } from 'vitest';
 import { InputError } from '../../lib/base/input-error.js';
-import { byKind, listOf, madeWith, oneOf, record, requireShape } from '../../lib/base/shape.js';
+import {
+  anything,
+  built,
+  byKind,
+  listOf,
+  madeWith,
+  numbers,
+  oneOf,
+  record,
+  requireShape,
+  type Shape,
+} from '../../lib/base/shape.js';
 import { distinctWarnings, type Warning } from '../../lib/base/warning.js';
 
 function refusal(check: () => void): InputError | undefined {
@@ -32,13 +43,28 @@ describe('the form of a thing', () => {
       expect(refusal(() => requireShape(bad, record, 'settings'))?.field).toBe('settings');
   });
 
-  test('is a list, of typed numbers where numbers are listed, and a view without a length is none', () => {
-    const fault = (value: unknown, of: 'm' | { readonly size: 'm' }) =>
-      refusal(() => requireShape(value, listOf(of), 'all'))?.message;
-    expect(fault(Float64Array.of(1, 2), 'm')).toBeUndefined();
-    expect(fault([{ size: 1 }], { size: 'm' })).toBeUndefined();
-    for (const of of ['m', { size: 'm' }] as const)
-      expect(fault(new DataView(new ArrayBuffer(8)), of)).toMatch(/^all must be a list/u);
+  test('is a plain list without holes, and typed numbers where those are asked for, but no view without a length', () => {
+    const fault = (value: unknown, of: Shape) => refusal(() => requireShape(value, of, 'all'))?.message;
+    const lists = [listOf('m'), listOf({ size: 'm' })];
+    expect(lists.map((of) => fault([], of))).toEqual([undefined, undefined]);
+    for (const of of lists) {
+      for (const odd of [Float64Array.of(), new DataView(new ArrayBuffer(8)), { length: 0 }, new Set()])
+        expect(fault(odd, of)).toMatch(/^all must be a list/u);
+    }
+    const holed = Object.assign([1], { length: 2 });
+    expect(fault(holed, listOf('m'))).toBe('all[1] must be a finite number m, got undefined');
+    expect(fault(holed, listOf(anything))).toBe('all[1] must be given, got undefined');
+    expect([fault(Float64Array.of(1, 2), numbers), fault([1, 2], numbers)]).toEqual([undefined, undefined]);
+    expect(fault(new DataView(new ArrayBuffer(8)), numbers)).toMatch(/^all must be a list/u);
+    expect(fault(Float64Array.of(1, Number.NaN), numbers)).toMatch(/^all\[1\] must be a finite number/u);
+  });
+
+  test('that the language names is told by that name', () => {
+    expect(refusal(() => requireShape(new Map(), built('Map'), 'pictures'))).toBeUndefined();
+    for (const odd of [{ get: () => 1 }, new Set(), null, undefined])
+      expect(refusal(() => requireShape(odd, built('Map'), 'pictures'))?.message).toMatch(
+        /^pictures must be a Map/u,
+      );
   });
 
   test('of another kind is refused by the kind, whether it has a name or is the whole', () => {

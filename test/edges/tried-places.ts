@@ -4,7 +4,7 @@ import { isFree, isWhole } from './good-call.js';
 export interface Trial {
   /** Where, the number of the argument first. */
   readonly place: readonly (string | number)[];
-  readonly what: 'missing' | 'wrong type' | 'not finite' | 'other number' | 'other length';
+  readonly what: 'missing' | 'wrong type' | 'not finite' | 'other number' | 'other length' | 'another form';
   readonly value: unknown;
 }
 
@@ -26,18 +26,48 @@ function trialsAt(good: unknown, place: Place): readonly Trial[] {
     ...(typeof good === 'number' ? [Number.NaN, Infinity, -Infinity].map(trial('not finite')) : []),
     ...(typeof good === 'number' ? otherNumbers(good).map(trial('other number')) : []),
     ...(Array.isArray(good) ? [[], good.slice(1)].map(trial('other length')) : []),
-    ...(Array.isArray(good) ? [trial('wrong type')(new DataView(new ArrayBuffer(8)))] : []),
+    ...(Array.isArray(good) ? oddLists(good).map(trial('wrong type')) : []),
+    ...(isPlain(good) ? oddObjects(good).map(trial('another form')) : []),
   ];
   return [...own, ...inside(good).flatMap(([key, value]) => trialsAt(value, [...place, key]))];
 }
 
+/** In place of a list: what is nearly one. One of typed numbers would make numbers of all that is made of it. */
+function oddLists(good: readonly unknown[]): readonly unknown[] {
+  const holed = Object.assign([...good], { length: good.length + 1 });
+  return [holed, new Float64Array(0), Float64Array.from(good, Number), new DataView(new ArrayBuffer(8))];
+}
+
+/** The same fields in an object of another make, which may be taken or refused, and an error of the caller's own that may pass. */
+function oddObjects(good: object): readonly unknown[] {
+  return [
+    Object.freeze({ ...good }),
+    Object.assign(Object.create(null), good),
+    Object.create(good),
+    Object.assign(new Date(0), good),
+  ];
+}
+
+function isPlain(good: unknown): good is object {
+  return {}.toString.call(good) === '[object Object]';
+}
+
 function wrongTypes(good: unknown): readonly unknown[] {
-  const all = [null, true, 3, 'a text', {}, [], () => undefined];
+  const dressed = [
+    new Date(0),
+    new Map([['a', 1]]),
+    Object(3),
+    Object('a text'),
+    /a text/u,
+    Float64Array.of(1),
+  ];
+  const all = [null, true, 3, 3n, Symbol('odd'), 'a \u202e text \u0007', {}, [], () => undefined];
   const kind = kindOf(good);
   // An empty list is a list, and what holds nothing lacks its fields: both are told by what is missing in them.
   const others = all.filter((value) => kindOf(value) !== kind);
-  if (kind === 'number') return ['3', ...others];
-  return others;
+  const strange = [...others, ...dressed];
+  if (kind === 'number') return ['3', ...strange];
+  return kind === 'list' ? [...others, ...dressed.slice(0, -1)] : strange;
 }
 
 function kindOf(value: unknown): string {

@@ -58,6 +58,6 @@ async function atEnd(result: unknown): Promise<unknown> {
 
 function told(value: unknown): string {
   if (typeof value === 'number' || value === undefined) return String(value);
-  if (typeof value === 'function') return 'a function';
-  return (JSON.stringify(value) ?? String(value)).slice(0, 80);
+  if (typeof value === 'function' || typeof value === 'bigint') return `a ${typeof value}`;
+  return `${{}.toString.call(value)} ${JSON.stringify(value) ?? String(value)}`.slice(0, 80);
 }

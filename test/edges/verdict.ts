@@ -1,16 +1,24 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { visibleText } from '../../lib/base/visible-text.js';
 import { ConvergenceError, DashpotError, InputError } from '../../lib/index.js';
 import { IntegrationError } from '../../lib/motion/index.js';
 import type { Trial } from './tried-places.js';
 
 /** What is wrong with what a call did; nothing where all is well. */
-export type Fault = 'other error' | 'not finite' | 'accepted' | 'wrong place' | 'accepts it' | undefined;
+export type Fault =
+  | 'raw signs'
+  | 'other error'
+  | 'not finite'
+  | 'accepted'
+  | 'wrong place'
+  | 'accepts it'
+  | undefined;
 
 const lib = fileURLToPath(new URL('../../lib', import.meta.url));
 
 /** Names that the sources declare with a question mark: what may be left out. */
-const optional: ReadonlySet<string> = new Set(
+export const declaredOptional: ReadonlySet<string> = new Set(
   readdirSync(lib, { recursive: true, encoding: 'utf8' })
     .filter((name) => name.endsWith('.ts'))
     .flatMap((name) => [...readFileSync(`${lib}/${name}`, 'utf8').matchAll(/readonly (\w+)\?:/gu)])
@@ -23,12 +31,12 @@ const mayNeverEnd = ['dissolutionTime', 'dropTime'];
 /** Judges a call that returned. */
 export function faultOfResult(name: string, trial: Trial, result: unknown, optionalFrom: number): Fault {
   if (!isAllFinite(result, 6) && !(mayNeverEnd.includes(name) && result === Infinity)) return 'not finite';
-  if (trial.what === 'other number' || trial.what === 'other length') return undefined;
+  if (['other number', 'other length', 'another form'].includes(trial.what)) return undefined;
   const last = trial.place.at(-1);
   const mayLack =
     trial.place.length === 1
       ? Number(last) >= optionalFrom || (name === 'sobolSequence' && last === 1)
-      : optional.has(String(last));
+      : declaredOptional.has(String(last));
   return trial.what === 'missing' && mayLack ? undefined : 'accepted';
 }
 
@@ -36,15 +44,17 @@ export function faultOfResult(name: string, trial: Trial, result: unknown, optio
 export function faultOfError({ what, value, place }: Trial, error: unknown): Fault {
   // Of accepted input a search settles, and input that has no answer is bad input.
   if (error instanceof ConvergenceError || error instanceof IntegrationError) return 'other error';
-  if (!(error instanceof InputError)) return error instanceof DashpotError ? undefined : 'other error';
+  if (!(error instanceof DashpotError)) return 'other error';
+  if (visibleText(error.message) !== error.message) return 'raw signs';
+  if (!(error instanceof InputError)) return undefined;
   // A number that is not whole is refused by that, whatever its size.
   const asksWhole = /whole number|index/u.test(error.accepted) && !Number.isSafeInteger(error.value);
   if (!asksWhole && (wordsAccept(error) || limitsAccept(error))) return 'accepts it';
-  if (what === 'other number' || what === 'other length') return undefined;
+  if (['other number', 'other length', 'another form'].includes(what)) return undefined;
   // Of an object or a list in a wrong place its insides may be missed.
   if (typeof value === 'object' && value !== null) return undefined;
   // Of two columns that may each be missing, the refusal names what it would take instead.
-  if (what === 'missing' && optional.has(String(place.at(-1)))) return undefined;
+  if (what === 'missing' && declaredOptional.has(String(place.at(-1)))) return undefined;
   const named = place.findLast((key) => typeof key === 'string');
   if (named !== undefined && !error.field.includes(String(named))) return 'wrong place';
   return Object.is(error.value, value) ? undefined : 'wrong place';

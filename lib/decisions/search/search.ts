@@ -1,5 +1,5 @@
-import { requireKind, requirePositive, requireRecord } from '../../base/checks.js';
-import { call, optional, requireShape, type Shape } from '../../base/shape.js';
+import { requirePositive } from '../../base/checks.js';
+import { built, call, optional, requireShape, type Shape } from '../../base/shape.js';
 
 /**
  * A long computation that can be watched and stopped: it yields the part that is done, 0 to 1, and returns its result.
@@ -22,7 +22,7 @@ export interface SearchControl {
 
 /** Form of {@link SearchControl}. */
 export const searchControlShape: Shape = {
-  signal: optional({ throwIfAborted: call }),
+  signal: optional(built('AbortSignal')),
   onProgress: optional(call),
 };
 
@@ -33,8 +33,7 @@ export const searchControlShape: Shape = {
  * @public
  */
 export function finish<Result>(search: Search<Result>): Result {
-  requireRecord(search, 'search');
-  requireKind(search.next, 'function', 'search.next');
+  requireShape({ search }, { search: built('Generator') });
   let step = search.next();
   while (step.done !== true) step = search.next();
   return step.value;
@@ -59,8 +58,7 @@ export async function finishInSlices<Result>(
   search: Search<Result>,
   control: SearchControl = {},
 ): Promise<Result> {
-  requireRecord(search, 'search');
-  requireKind(search.next, 'function', 'search.next');
+  requireShape({ search }, { search: built('Generator') });
   requireShape(control, searchControlShape, 'control');
   const { signal, onProgress } = control;
   signal?.throwIfAborted();

@@ -1,7 +1,7 @@
 import { refuse, requirePositive, requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
-import { listOf, madeWith, optional, options, record, type Shape } from '../../base/shape.js';
-import type { Damper } from '../../damper/damper.js';
+import { listOf, madeWith, optional, record, type Shape } from '../../base/shape.js';
+import { type Damper, requireDamper } from '../../damper/damper.js';
 import type { Oil } from '../../fluid/oil/oil.js';
 import type { Gas } from '../../gas/gas.js';
 import { type Deviation, deviationShape, requireDeviation } from './uncertain.js';
@@ -84,7 +84,7 @@ export const tolerancedBuildShape: Shape = {
   temperature: 'K',
   position: 'm',
   speeds: listOf('m/s'),
-  tolerances: options(tolerancesShape),
+  tolerances: tolerancesShape,
 };
 
 const units: Readonly<Record<ToleranceName, string>> = {
@@ -100,6 +100,7 @@ const units: Readonly<Record<ToleranceName, string>> = {
 
 /** Throws unless the build can be computed and each deviation is in its range. */
 export function requireTolerancedBuild({ damper, position, speeds, tolerances }: TolerancedBuild): void {
+  requireDamper(damper);
   requireWithin(position, 0, damper.stroke, 'position', 'm');
   if (speeds.length === 0) throw new InputError({ field: 'speeds', value: 0, accepted: '1 or more' });
   speeds.forEach((speed, index) => {

@@ -1,4 +1,4 @@
-import { requirePositive, requireWithin } from '../../base/checks.js';
+import { requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
 import { madeWith, requireShape, type Shape } from '../../base/shape.js';
 import type { DamperModel } from '../../damper/damper-model.js';
@@ -92,6 +92,6 @@ function pressureSign({ damper }: DamperModel): 1 | -1 {
  */
 export function airPassageTravel(model: DamperModel, airVolume: number): number {
   requireShape({ model }, { model: madeWith('pistonFlow') });
-  requireWithin(airVolume, 0, Number.MAX_VALUE, 'airVolume', 'm³');
+  requireNotNegative(airVolume, 'airVolume', 'm³');
   return airVolume / model.dampingArea;
 }

@@ -97,11 +97,13 @@ export function annularGapFlow(
   pressureDrop: number,
   wallSpeed: number,
 ): number {
-  requireRecord(gap, 'gap');
   requireFinite(pressureDrop, 'pressureDrop', 'Pa');
   requireFinite(wallSpeed, 'wallSpeed', 'm/s');
-  const dragged = (gapCircumference(gap) * gapHeight(gap) * wallSpeed) / 2;
-  return annularGapConductance(gap, fluid) * pressureDrop + dragged;
+  // The first of the sum checks gap and fluid.
+  return (
+    annularGapConductance(gap, fluid) * pressureDrop +
+    (gapCircumference(gap) * gapHeight(gap) * wallSpeed) / 2
+  );
 }
 
 /**

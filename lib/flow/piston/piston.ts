@@ -1,6 +1,6 @@
 import {
   requireCount,
-  requireList,
+  requireEach,
   requirePositive,
   requireRecord,
   requireWithin,
@@ -13,15 +13,14 @@ import { requireHoleShape, throatArea } from '../hole/hole-shape.js';
 /** Throws unless each size of the piston is in its range, whatever the shape of its holes. */
 export function requirePistonSizes(piston: Piston): void {
   requireRecord(piston, 'piston');
-  requireList(piston.holes, 'piston.holes');
   requirePositive(piston.diameter, 'piston.diameter', 'm');
   requirePositive(piston.thickness, 'piston.thickness', 'm');
   requireWithin(piston.eccentricity, 0, largestEccentricity, 'piston.eccentricity', '');
-  piston.holes.forEach((group, index) => {
-    requireRecord(group, `piston.holes[${index}]`);
-    requireCount(group.count, `piston.holes[${index}].count`);
-    requirePositive(group.diameter, `piston.holes[${index}].diameter`, 'm');
-    requireWithin(group.diameter, 0, piston.diameter, `piston.holes[${index}].diameter`, 'm');
+  requireEach(piston.holes, 'piston.holes', (group, field) => {
+    requireRecord(group, field);
+    requireCount(group.count, `${field}.count`);
+    requirePositive(group.diameter, `${field}.diameter`, 'm');
+    requireWithin(group.diameter, 0, piston.diameter, `${field}.diameter`, 'm');
   });
 }
 
@@ -32,7 +31,7 @@ export function requirePiston(piston: Piston): void {
     requireHoleShape(group, piston.thickness, `piston.holes[${index}]`);
   });
   requireHolePitch(piston);
-  if (piston.valves !== undefined) requireList(piston.valves, 'piston.valves');
+  if (piston.valves !== undefined) requireEach(piston.valves, 'piston.valves', requireRecord);
 }
 
 /**

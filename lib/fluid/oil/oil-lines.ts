@@ -108,12 +108,13 @@ function fromBarry(point: ViscosityPoint): OilLines {
 
 function fromIsoGrade(grade: number, viscosityIndex: number | undefined): OilLines {
   const index = viscosityIndex === undefined ? defaultViscosityIndex : viscosityIndex;
+  const lines = intervalLines(isoGradeViscosity(grade), (kinematicViscosity) =>
+    waltherLineFromViscosityIndex({ temperature: isoGradeTemperature, kinematicViscosity }, index),
+  );
   const interval = `ISO VG ${grade} is an interval of ±10 % at 40 °C (ISO 3448).`;
   const assumed = `Viscosity index ${index}, since the grade tells none.`;
   return {
-    lines: intervalLines(isoGradeViscosity(grade), (kinematicViscosity) =>
-      waltherLineFromViscosityIndex({ temperature: isoGradeTemperature, kinematicViscosity }, index),
-    ),
+    lines,
     temperatures: withMargin(Object.values(viscosityIndexTemperatures)),
     assumptions: viscosityIndex === undefined ? [interval, assumed] : [interval],
     warnings: viscosityIndexWarnings('petroleum', index),

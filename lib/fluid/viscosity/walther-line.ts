@@ -1,7 +1,7 @@
 import {
   refuse,
+  requireEach,
   requireFinite,
-  requireList,
   requirePositive,
   requireRecord,
   requireWithin,
@@ -42,12 +42,12 @@ export interface WaltherFit {
  * @public
  */
 export function fitWaltherLine(points: readonly ViscosityPoint[]): WaltherFit {
-  requireList(points, 'points');
-  const coordinates = points.map((point, index) => {
-    requireRecord(point, `points[${index}]`);
-    requirePositive(point.temperature, `points[${index}].temperature`, 'K');
-    const y = doubleLogarithm(point.kinematicViscosity, `points[${index}].kinematicViscosity`);
-    return { x: Math.log10(point.temperature), y };
+  const coordinates: { readonly x: number; readonly y: number }[] = [];
+  requireEach(points, 'points', (point, field) => {
+    requireRecord(point, field);
+    requirePositive(point.temperature, `${field}.temperature`, 'K');
+    const y = doubleLogarithm(point.kinematicViscosity, `${field}.kinematicViscosity`);
+    coordinates.push({ x: Math.log10(point.temperature), y });
   });
   const meanX = mean(coordinates.map(({ x }) => x));
   const meanY = mean(coordinates.map(({ y }) => y));

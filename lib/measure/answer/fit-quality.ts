@@ -1,3 +1,4 @@
+import { refuse, requireFinite, requireNotNegative } from '../../base/checks.js';
 import { madeWith, requireShape } from '../../base/shape.js';
 import { chiSquareTail } from '../../numeric/quantiles.js';
 import type { ShockFit } from '../fit/fit-shock.js';
@@ -75,12 +76,16 @@ export function wideningOf(fit: ShockFit): number {
  * Akaike's criterion for few readings, from chi-square with known uncertainties: the model with the lower one explains the readings better.
  *
  * @param chiSquare - of the fit
- * @param unknowns - fitted
+ * @param unknowns - fitted, 0 or more
  * @param readings - more than unknowns + 1
+ * @throws InputError for a value outside its range
  * @see Hurvich & Tsai, Biometrika 76 (1989) 297
  * @public
  */
 export function correctedAkaike(chiSquare: number, unknowns: number, readings: number): number {
-  requireShape({ chiSquare, unknowns, readings }, { chiSquare: '', unknowns: '', readings: '' });
+  requireFinite(chiSquare, 'chiSquare', '');
+  requireNotNegative(unknowns, 'unknowns', '');
+  requireFinite(readings, 'readings', '');
+  if (readings <= unknowns + 1) refuse(readings, 'readings', '', `more than ${unknowns} unknowns and one`);
   return chiSquare + 2 * unknowns + (2 * unknowns * (unknowns + 1)) / (readings - unknowns - 1);
 }

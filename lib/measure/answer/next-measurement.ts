@@ -114,16 +114,17 @@ function placeAt(
 ): Place {
   const information = informationOf(problem, readingSlopes(problem, parameters));
   const slopes = forceSlopes(problem, parameters, question.speeds, question);
-  const sizes = problem.unknowns.map((unknown, index) => sizeOf(unknown, parameters[index]!));
+  const { law, known, unknowns } = problem;
+  const sizes = unknowns.map((unknown, index) => sizeOf(unknown, parameters[index]!));
   const gradients = new Matrix(
     question.speeds.map((_, row) => slopes.map((column, index) => column[row]! * sizes[index]!)),
   );
-  const known = stateAt(problem.known, problem.unknowns, parameters);
+  const state = stateAt(known, unknowns, parameters);
   return {
     information,
     gradients,
     candidates: candidates.map(({ readings }) => {
-      const rows = readingSlopes({ ...problem, known, readings }, parameters);
+      const rows = readingSlopes({ law, known: state, unknowns, readings }, parameters);
       return rows.transpose().mmul(rows);
     }),
   };

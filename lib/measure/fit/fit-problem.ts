@@ -1,8 +1,8 @@
 import { InputError } from '../../base/input-error.js';
-import { call, listOf, type Shape } from '../../base/shape.js';
+import { call, listOf, requireShape, type Shape } from '../../base/shape.js';
 import { ConvergenceError } from '../../numeric/root-finding.js';
 import { netForce } from '../model/drop-time.js';
-import type { ShockLaw } from '../model/shock-law.js';
+import { requireLaw, type ShockLaw } from '../model/shock-law.js';
 import type { MeasuredState } from '../model/shock-state.js';
 import { measuredStateShape } from '../model/shock-state.js';
 import { type Datum, dataOf, predictionOf } from '../reading/prediction.js';
@@ -25,11 +25,16 @@ export interface MeasuredShockProblem {
 }
 
 /** Form of {@link MeasuredShockProblem}. */
-export const measuredShockProblemShape: Shape = {
-  law: call,
-  known: measuredStateShape,
-  unknowns: listOf(unknownShape),
-  readings: listOf(readingShape),
+export const measuredShockProblemShape: Shape = (value, field) => {
+  const fields = {
+    law: call,
+    known: measuredStateShape,
+    unknowns: listOf(unknownShape),
+    readings: listOf(readingShape),
+  };
+  requireShape(value, fields, field);
+  const { law, known } = value as MeasuredShockProblem;
+  requireLaw(law, known, field === '' ? 'law' : `${field}.law`);
 };
 
 /** The problem as numbers: parameters in, residuals over their uncertainties out. */

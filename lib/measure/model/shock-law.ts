@@ -1,3 +1,4 @@
+import { call, requireShape } from '../../base/shape.js';
 import type { ShockState } from './shock-state.js';
 
 /**
@@ -39,6 +40,15 @@ export interface SteadyShock {
  * @public
  */
 export type ShockLaw = (state: ShockState) => SteadyShock;
+
+/** Throws unless a law makes a shock of a state. */
+export function requireLaw(law: ShockLaw, state: ShockState, field: string): void {
+  const made = `${field}(known)`;
+  const shock = law(state);
+  requireShape(shock, { friction: 'N', at: call }, made);
+  const warm = { kinematicViscosity: 'm²/s', density: 'kg/m³', dampingForce: call, gasForce: call };
+  requireShape(shock.at(298.15), warm, `${made}.at(298.15)`);
+}
 
 /** A shock that computes each temperature once. */
 export function rememberTemperatures(shock: SteadyShock): SteadyShock {

@@ -1,12 +1,5 @@
 import { Matrix } from 'ml-matrix';
-import {
-  refuse,
-  requireCount,
-  requireFinite,
-  requireList,
-  requireNotNegative,
-  requirePositive,
-} from '../../base/checks.js';
+import { refuse, requireCount, requireEach, requireNotNegative, requirePositive } from '../../base/checks.js';
 import { call, listOf, requireShape } from '../../base/shape.js';
 import { differenceJacobian } from '../../numeric/least-squares/difference-jacobian.js';
 
@@ -28,7 +21,7 @@ export interface Propagated {
  * @param calculation - from inputs to results
  * @param inputs - best estimates
  * @param covariance - of the inputs, one row an input; or their standard uncertainties, where they are independent
- * @throws InputError unless there is an uncertainty, or a row as long, for each input
+ * @throws InputError unless there is an uncertainty, or a row as long, for each input, and where no inputs have such a covariance
  * @see law of propagation: JCGM 100:2008 (GUM), 5.1.2 and 5.2.2
  * @public
  */
@@ -39,29 +32,35 @@ export function propagate(
 ): Propagated {
   requireShape({ calculation, inputs }, { calculation: call, inputs: listOf('') });
   requireCount(inputs.length, 'inputs.length');
-  requireList(covariance, 'covariance');
-  if (covariance.length !== inputs.length)
-    refuse(covariance.length, 'covariance.length', '', `${inputs.length}, as many as inputs`);
-  covariance.forEach((row, index) => {
-    if (typeof row === 'number') {
-      requireFinite(row, `covariance[${index}]`, '');
-      return;
-    }
-    requireShape(row, listOf(''), `covariance[${index}]`);
-    if (row.length !== inputs.length)
-      refuse(row.length, `covariance[${index}].length`, '', `${inputs.length}, as many as inputs`);
+  const asMany = (list: { readonly length: number }, field: string): void => {
+    if (list.length !== inputs.length)
+      refuse(list.length, `${field}.length`, '', `${inputs.length}, as many as inputs`);
+  };
+  requireEach<unknown>(covariance, 'covariance', (row, field) => {
+    if (typeof row === 'number') return requireNotNegative(row, field, '');
+    requireShape(row, listOf(''), field);
+    asMany(row as readonly number[], field);
   });
-  const values = calculation(inputs);
+  asMany(covariance, 'covariance');
   const matrix = Matrix.zeros(inputs.length, inputs.length);
-  covariance.forEach((row, index) => {
+  for (const [index, row] of covariance.entries()) {
     if (typeof row === 'number') matrix.set(index, index, row * row);
-    else row.forEach((value, column) => void matrix.set(index, column, value));
-  });
+    else for (const [column, value] of row.entries()) matrix.set(index, column, value);
+    requireNotNegative(matrix.get(index, index), `covariance[${index}][${index}]`, '');
+  }
+  const values = calculation(inputs);
+  requireShape(values, listOf(''), 'calculation(inputs)');
   const sizes = inputs.map((_, index) => Math.sqrt(matrix.get(index, index)));
   const columns = differenceJacobian(calculation, inputs, sizes, values);
-  const slopes = new Matrix(values.map((_, row) => columns.map((column) => column[row]!)));
+  const slopes = new Matrix(Array.from(values, (_, row) => columns.map((column) => column[row]!)));
   const result = slopes.mmul(matrix).mmul(slopes.transpose());
-  return { values, uncertainties: result.diagonal().map(Math.sqrt), covariance: result.to2DArray() };
+  const uncertainties = result.diagonal().map((variance, row) => {
+    const most = sizes.reduce((sum, size, column) => sum + Math.abs(slopes.get(row, column) * size), 0);
+    // Inputs that cancel leave a nought with the rounding of what cancelled; more below it no inputs have.
+    if (variance < -1e-9 * most * most) refuse(variance, 'variance that covariance gives', '', '0 or more');
+    return Math.sqrt(Math.max(variance, 0));
+  });
+  return { values, uncertainties, covariance: result.to2DArray() };
 }
 
 /**

@@ -1,5 +1,5 @@
 import { refuse, requireCount, requireWithin } from '../../base/checks.js';
-import { listOf, madeWith, requireShape } from '../../base/shape.js';
+import { listOf, madeWith, numbers, requireShape } from '../../base/shape.js';
 
 /**
  * Draws from a distribution, each with a weight.
@@ -117,8 +117,8 @@ export function spreadOf(
   requireShape(
     { values, weights, probabilities },
     {
-      values: listOf(''),
-      weights: listOf(''),
+      values: numbers,
+      weights: numbers,
       probabilities: listOf((value, field) => requireWithin(value as number, 0, 1, field, '')),
     },
   );
@@ -149,7 +149,7 @@ export function shortestInterval(
   weights: Float64Array,
   share: number,
 ): readonly [number, number] {
-  requireShape({ values, weights, share }, { values: listOf(''), weights: listOf(''), share: '' });
+  requireShape({ values, weights, share }, { values: numbers, weights: numbers, share: '' });
   requireWeights(values, weights);
   if (!(share > 0 && share < 1)) refuse(share, 'share', '', 'above 0 and below 1', { above: 0, below: 1 });
   const order = ranked(values, weights);

@@ -1,4 +1,4 @@
-import { call, type Shape } from '../../base/shape.js';
+import { built, requireShape, type Shape, someText } from '../../base/shape.js';
 import type { LayoutName } from '../../plot/chart/drawing.js';
 import type { Figure } from '../../plot/chart/figure.js';
 import type { Block } from '../blocks/block.js';
@@ -18,7 +18,11 @@ import { tableHtml, thinned } from './table-html.js';
 export type Pictures = ReadonlyMap<string, Readonly<Record<LayoutName, string>>>;
 
 /** Form of {@link Pictures}. */
-export const picturesShape: Shape = { get: call };
+export const picturesShape: Shape = (value, field) => {
+  requireShape(value, built('Map'), field);
+  for (const [id, picture] of value as Pictures)
+    requireShape(picture, { wide: someText, narrow: someText }, `${field}.${id}`);
+};
 
 const rowsShown = 25;
 

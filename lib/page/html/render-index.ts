@@ -79,9 +79,12 @@ export function indexItems(
   entries: readonly IndexEntry[],
   addressOf: (name: string) => string,
 ): readonly IndexItem[] {
-  return entries.map(({ picture, ...entry }) => ({
-    ...entry,
-    address: addressOf(entry.name),
-    ...(picture === undefined ? {} : { picture: thumbnail(picture, entry.name) }),
+  return entries.map(({ name, title, question, answer, picture }) => ({
+    name,
+    title,
+    question,
+    answer,
+    address: addressOf(name),
+    ...(picture === undefined ? {} : { picture: thumbnail(picture, name) }),
   }));
 }

@@ -158,10 +158,10 @@ function emptyList(list: PartList): ParameterError {
 }
 
 /** Unless chosen, the part of the first build, so that a page opens on a shock that exists; without builds the first of the list. */
-function defaultPart(list: PartList, { builds, ...lists }: Parts): NamedPart {
-  const [build] = builds;
+function defaultPart(list: PartList, parts: Parts): NamedPart {
+  const [build] = parts.builds;
   const ofBuild = { oils: build?.oil, pistons: build?.piston, shocks: build?.shock, springs: build?.spring };
-  const part: NamedPart | undefined = list === 'builds' ? build : (ofBuild[list] ?? lists[list][0]);
+  const part: NamedPart | undefined = list === 'builds' ? build : (ofBuild[list] ?? parts[list][0]);
   if (part === undefined) throw emptyList(list);
   return part;
 }

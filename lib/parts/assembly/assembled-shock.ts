@@ -1,4 +1,4 @@
-import { madeWith, optional, options, requireShape } from '../../base/shape.js';
+import { madeWith, optional, requireShape } from '../../base/shape.js';
 import { type Damper, requireDamper, shaftArea } from '../../damper/damper.js';
 import { fluidRoom } from '../../fill/chamber/chamber.js';
 import { type ClosedShock, closeShock } from '../../fill/chamber/closed-shock.js';
@@ -78,7 +78,7 @@ export function assembleShock(
         oil: madeWith('definition'),
         closeAt: optional('m'),
       },
-      choices: options(fillChoicesShape),
+      choices: fillChoicesShape,
     },
   );
   const { shock, piston } = build;

@@ -1,6 +1,6 @@
 import { requireCount, requirePositive, requireWithin } from '../../base/checks.js';
 import { listOf, madeWith, record, requireShape } from '../../base/shape.js';
-import type { Damper } from '../../damper/damper.js';
+import { type Damper, requireDamper } from '../../damper/damper.js';
 import { damperModel } from '../../damper/damper-model.js';
 import { forceVelocityCurve, symmetricSpeeds } from '../../damper/force-velocity.js';
 import { fluidAt } from '../../fluid/oil/fluid-at.js';
@@ -62,6 +62,7 @@ export function forceTable(damper: Damper, oil: Oil, grid: ForceGrid): ForceTabl
       grid: { temperatures: listOf('K'), fastest: 'm/s', speedsEachWay: '', positions: '' },
     },
   );
+  requireDamper(damper);
   requireCount(grid.positions, 'positions');
   requireWithin(grid.positions, 2, 1000, 'positions', '');
   requireCount(grid.speedsEachWay, 'speedsEachWay');

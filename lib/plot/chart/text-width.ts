@@ -12,7 +12,8 @@ export function textWidth(text: string, fontSize: number): number {
 export function shortened(text: string, fontSize: number, limit: number): string {
   if (textWidth(text, fontSize) <= limit) return text;
   const letters = [...text];
-  for (let kept = letters.length - 1; kept > 2; kept--) {
+  // No letter is narrower than a pixel: of a long text only so many can stay.
+  for (let kept = Math.min(letters.length - 1, Math.ceil(limit)); kept > 2; kept--) {
     const tail = Math.floor(kept / 3);
     const shorter = `${letters
       .slice(0, kept - tail)

@@ -43,7 +43,18 @@ function dotsShown(chart: DotChart): DotsInUnits {
   const values = series.flatMap(({ dots }) =>
     dots.flatMap(({ value, low, high }) => [value, low ?? value, high ?? value]),
   );
-  return { ...chart, series, start: [], domain: axisDomain(chart.value, values, 'round with zero') };
+  const { id, title, alt, category, categories, value } = chart;
+  return {
+    id,
+    title,
+    alt,
+    category,
+    categories,
+    value,
+    series,
+    start: [],
+    domain: axisDomain(value, values, 'round with zero'),
+  };
 }
 
 function dotFigure(chart: DotChart, shown: DotsInUnits): Figure {

@@ -1,6 +1,5 @@
 import { createReadStream } from 'node:fs';
 import path from 'node:path';
-import { visibleText } from '../../base/visible-text.js';
 import { CommandError } from './command-error.js';
 import { fileError } from './file-error.js';
 
@@ -28,8 +27,8 @@ export async function readBytes(folder: string, name: string): Promise<Buffer> {
       read += (piece as Buffer).length;
     }
   } catch (error) {
-    throw fileError(`cannot read ${visibleText(name)}`, error);
+    throw fileError(`cannot read ${name}`, error);
   }
-  if (read > most) throw new CommandError(`cannot read ${visibleText(name)}: it has more than 4 MB`);
+  if (read > most) throw new CommandError(`cannot read ${name}: it has more than 4 MB`);
   return Buffer.concat(pieces);
 }
