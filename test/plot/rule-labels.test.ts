@@ -3,8 +3,9 @@ import type { LinesInUnits, MarkedPoint, Rule } from '../../lib/plot/chart/lines
 import { placedRules } from '../../lib/plot/drawing/rule-labels.js';
 import { boxOf, meets, pairsOf } from './boxes.js';
 
-// A plot of 200 by 100 px from 0 to 10 across and 0 to 50 up: 20 px and 2 px for a step of 1.
+// A plot of 200 by 100 px from 0 to 10 across and 0 to 50 up, all moved by 30: 20 px and 2 px for a step of 1.
 const plot = { width: 200, height: 100 };
+const moved = 30;
 const placed = (rules: readonly Rule[], points: readonly MarkedPoint[] = []) => {
   const shown: LinesInUnits = {
     title: '',
@@ -12,10 +13,10 @@ const placed = (rules: readonly Rule[], points: readonly MarkedPoint[] = []) => 
     y: { label: 'y', unit: '' },
     series: [],
     startingCase: [],
-    rules,
-    points,
-    xDomain: [0, 10],
-    yDomain: [0, 50],
+    rules: rules.map((rule) => ({ ...rule, value: rule.value + moved })),
+    points: points.map((point) => ({ ...point, x: point.x + moved, y: point.y + moved })),
+    xDomain: [moved, moved + 10],
+    yDomain: [moved, moved + 50],
   };
   return placedRules(shown, plot);
 };
@@ -25,15 +26,15 @@ const level = (value: number, label = 'ab'): Rule => ({ axis: 'y', value, label 
 describe('a rule', () => {
   test('crosses the whole plot at its value', () => {
     expect(placed([upright(3), level(20)]).rows).toEqual([
-      { x: 3, x2: 3, y: 0, y2: 50 },
-      { x: 0, x2: 10, y: 20, y2: 20 },
+      { x: 33, x2: 33, y: 30, y2: 80 },
+      { x: 30, x2: 40, y: 50, y2: 50 },
     ]);
   });
 
   test('is drawn, with its label, at an end of an axis but not outside', () => {
     expect(placed([upright(0), upright(10), level(0), level(50)]).rows).toHaveLength(4);
     const outside = placed([upright(-0.1), upright(10.1), level(-0.1), level(50.1), upright(20), level(11)]);
-    expect(outside.rows).toEqual([{ x: 0, x2: 10, y: 11, y2: 11 }]);
+    expect(outside.rows).toEqual([{ x: 30, x2: 40, y: 41, y2: 41 }]);
     expect(outside.texts).toHaveLength(1);
   });
 });

@@ -20,7 +20,7 @@ export function drawDots(shown: DotsInUnits, layout: LayoutName): Drawing {
   const { width } = sizes[layout];
   const beside = layout === 'wide';
   const left = beside ? Math.max(40, longestName(shown.categories) + 14) : 14;
-  const right = Math.max(20, tickWidth(shown.domain) / 2 + 2);
+  const right = Math.max(20, tickWidth(shown.domain) / 2);
   const plotWidth = width - left - right;
   const nameRoom = beside ? 0 : nameHeight;
   const rowHeight = rowGap + nameRoom + dotHeight * shown.series.length;
@@ -66,9 +66,9 @@ function dotRows(
   top: (row: number, index: number) => number,
 ): DataRow[] {
   return series.flatMap(({ dots }, index) =>
-    dots.map(({ category, value, low, high }) => ({
+    dots.map(({ category, value, ...interval }) => ({
       x: value,
-      ...(low === undefined || high === undefined ? {} : { low, high }),
+      ...interval,
       top: top(categories.indexOf(category), index),
       ...seriesStyle(index),
     })),

@@ -22,9 +22,7 @@ export function drawLines(shown: LinesInUnits, layout: LayoutName): Drawing {
   const lines = namedLines(shown);
   const direct = layout === 'wide' && lines.length > 0 && lines.every(({ line }) => reachesEnd(line, shown));
   const left = Math.max(40, tickWidth(shown.yDomain) + 10);
-  const right = direct
-    ? leaderWidth + 10 + longestName(lines)
-    : Math.max(16, tickWidth(shown.xDomain) / 2 + 2);
+  const right = direct ? leaderWidth + 10 + longestName(lines) : Math.max(16, tickWidth(shown.xDomain) / 2);
   const plot = { width: width - left - right, height: plotHeight };
   const title = titleTexts(shown.title, columnHeading(shown.y), left, layout);
   const names: Names = direct

@@ -14,7 +14,7 @@ const axisRoom = 46;
 export function drawScatter(shown: ScatterInUnits, layout: LayoutName): Drawing {
   const { width, plotHeight } = sizes[layout];
   const left = Math.max(40, tickWidth(shown.yDomain) + 10);
-  const right = Math.max(16, tickWidth(shown.xDomain) / 2 + 2);
+  const right = Math.max(16, tickWidth(shown.xDomain) / 2);
   const plot = { width: width - left - right, height: plotHeight };
   const title = titleTexts(shown.title, columnHeading(shown.y), left, layout);
   const entries = legendEntries(shown);
