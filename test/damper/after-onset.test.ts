@@ -9,6 +9,7 @@ import { forceAfterTravel, forcesAlongTravel } from '../../lib/damper/force-afte
 import { sealedGas } from '../../lib/gas/gas.js';
 import { gasPressure } from '../../lib/gas/gas-state.js';
 import { anyDamper, anyFluid } from '../laws/arbitraries.js';
+import { damper as pocketDamper, oil as pocketOil, shaft as pocketShaft } from './pocket-damper.js';
 import { front, noSeal, oil } from './three-builds.js';
 
 describe('force after the onset', () => {
@@ -188,4 +189,19 @@ describe('a cavity that has taken all the room of the gas', () => {
       expect(Math.abs((end?.pressureDrop ?? 0) / expected - 1)).toBeLessThan(2e-3);
     },
   );
+});
+
+// By hand: half a millilitre of 1 ml of air is taken by the shaft and a cavity, p = 101325 Pa · 2^1.4, and the oil of the other side stands at 20 kPa.
+test.each([
+  ['blind-side', 1, 1],
+  ['shaft-side', -1, -1],
+] as const)('a cavity stands at the air-release pressure, gas on the %s', (layout, direction, sign) => {
+  const gas = { ...pocketDamper.gas, layout, airReleasePressure: 20e3 };
+  const model = damperModel({ ...pocketDamper, gas }, pocketOil);
+  const position = 0.014;
+  const cavityVolume = 0.5e-6 - pocketShaft * position;
+  const motion = { speed: 0.5 * direction, position };
+  const { pressureDrop, gasPressure: pressure } = forceWithCavity(model, motion, cavityVolume);
+  expect(pressure / (101_325 * 2 ** 1.4)).toBeCloseTo(1, 9);
+  expect(pressureDrop / (sign * (101_325 * 2 ** 1.4 - 20e3))).toBeCloseTo(1, 9);
 });

@@ -23,6 +23,9 @@ describe('speeds that happen', () => {
     expect(fastestRebound(thick, { force: 12, position: 0 })).toBeGreaterThan(at(12));
     expect(at(0.1)).toBe(0);
     expect(at(-5)).toBe(0);
+    expect(() => at(1e9)).toThrow(
+      'force must be one that drives the shaft no faster than 1000 m/s, in N, got 1000000000 N',
+    );
   });
 
   test('a drop of 0.3 m at 0.7 mm of shaft for each mm of wheel: 0.7 √(2 · 9.80665 · 0.3) m/s', () => {

@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cavitationOnset } from '../../lib/damper/cavitation-onset.js';
+import { shaftArea } from '../../lib/damper/damper.js';
 import { damperForce } from '../../lib/damper/damper-force.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import type { GasLayout } from '../../lib/gas/gas.js';
-import { area, oil, shaft, withGas } from './pocket-damper.js';
+import { area, damper, oil, shaft, withGas } from './pocket-damper.js';
 
 describe('gas layouts', () => {
   test.each([
@@ -79,4 +80,19 @@ describe('gas layouts', () => {
   ])('%o is refused', (gas, message) => {
     expect(() => damperModel(withGas(gas), oil)).toThrow(message);
   });
+});
+
+test('closed on the whole shaft with nothing but oil, it goes all the way in and no further', () => {
+  const { gas, shaftDiameter, stroke } = damper;
+  const whole = shaftArea({ shaftDiameter }) * stroke;
+  const closedAt = (displacedVolume: number) => ({
+    ...damper,
+    gas: {
+      ...gas,
+      rooms: [],
+      closing: { ...gas.closing, displacedVolume },
+    },
+  });
+  expect(() => damperModel(closedAt(whole), oil)).not.toThrow();
+  expect(() => damperModel(closedAt(0.99 * whole), oil)).toThrow('it locks there');
 });

@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { requireCompensator } from '../../lib/gas/compensator.js';
 import { type Gas, requireGas, sealedGas } from '../../lib/gas/gas.js';
 import { type GasRoom, volumeGivenUp } from '../../lib/gas/gas-room.js';
 import { displacedVolumeAt, gasPressure, gasState } from '../../lib/gas/gas-state.js';
+import { HydraulicLock } from '../../lib/gas/hydraulic-lock.js';
 import { pocketExponent, polytropicExponent } from '../../lib/gas/polytropic-exponent.js';
 import { standingGas } from '../../lib/gas/standing-gas.js';
 
@@ -210,4 +212,24 @@ describe('bad gas', () => {
       'polytropicExponent must be 1 to 1.4, got 1.5',
     );
   });
+});
+
+test('what a stretched bladder holds of the pressure does not press it together', () => {
+  // By hand: of 103 kPa the air outside holds 100 and the stretched rubber 2; the last 1000 Pa at 10 GPa/m³ take 0.1 ml.
+  const room = { ...ventedBladder, stiffness: 1e10, logGasPressure: 0, gasPressure: 1e5, wallPressure: 2e3 };
+  expect(volumeGivenUp(room, Math.log(103 / 102), 102e3, 1.4) / 0.1e-6).toBeCloseTo(1, 9);
+});
+
+test('only a vented bladder must have stiff walls: air that is shut in is stiff itself', () => {
+  const slack = { kind: 'bladder', volume: 1e-6, stiffness: 0 } as const;
+  expect(() => requireCompensator({ ...slack, vented: false })).not.toThrow();
+  expect(() => requireCompensator({ ...slack, vented: true })).toThrow(
+    'compensator.stiffness must be greater than 0 Pa/m³',
+  );
+});
+
+test('a lock says where it is, and that the shaft must stay below', () => {
+  expect(new HydraulicLock(0.02, 0.0185).message).toBe(
+    'position must be below the hydraulic lock at 0.0185 m, got 0.02 m',
+  );
 });
