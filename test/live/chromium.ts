@@ -1,7 +1,8 @@
 import { createHash } from 'node:crypto';
-import { existsSync, mkdtempSync, readFileSync, renameSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import { buffer } from 'node:stream/consumers';
+import { setTimeout } from 'node:timers/promises';
 import { pathToFileURL } from 'node:url';
 import {
   type Browser,
@@ -87,9 +88,12 @@ export interface Rendered {
   readonly address: string;
 }
 
-/** Renders one notebook of a folder as the command does. */
+/** Renders one notebook of a folder as the command does; where all of them are rendered anyway, it is one of those. */
 export function rendered(name: string, notebookFolder: string, partsFile: string): Promise<Rendered> {
-  return written([name], path.join(name, `${name}.html`), notebookFolder, partsFile);
+  const page = path.join(name, `${name}.html`);
+  const all = placeOf([], notebookFolder, partsFile);
+  const args = existsSync(all) || existsSync(beingMade(all)) ? [] : [name];
+  return written(args, page, notebookFolder, partsFile);
 }
 
 /** Renders all notebooks of a folder into one file as the command does. */
@@ -106,19 +110,45 @@ export async function renderedFolder(
   return (name) => new URL(`${name}/${name}.html`, address).href;
 }
 
+/** Where the pages of a run go, the same for whoever asks for it. */
+function placeOf(args: readonly string[], notebookFolder: string, partsFile: string): string {
+  const asked = JSON.stringify([args, notebookFolder, readFileSync(partsFile, 'utf8')]);
+  return path.join(pages, createHash('sha256').update(asked).digest('hex'));
+}
+
+/** What says that a process is rendering there. */
+const beingMade = (folder: string): string => `${folder}-being-made`;
+
 async function written(
   args: readonly string[],
   file: string,
   notebookFolder: string,
   partsFile: string,
 ): Promise<Rendered> {
-  const asked = JSON.stringify([args, notebookFolder, readFileSync(partsFile, 'utf8')]);
-  const folder = path.join(pages, createHash('sha256').update(asked).digest('hex'));
-  if (!existsSync(folder)) await render(args, folder, notebookFolder, partsFile);
+  const folder = placeOf(args, notebookFolder, partsFile);
+  while (!existsSync(folder))
+    if (takes(beingMade(folder)))
+      try {
+        await render(args, folder, notebookFolder, partsFile);
+      } finally {
+        rmSync(beingMade(folder), { recursive: true });
+      }
+    else await setTimeout(100);
   return { address: pathToFileURL(path.join(folder, file)).href };
 }
 
-/** Renders beside the place and moves there what is whole: two processes may do so at once, and one of them is first. */
+/** Whether this process is the first to make a folder. */
+function takes(folder: string): boolean {
+  try {
+    mkdirSync(folder);
+    return true;
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === 'EEXIST') return false;
+    throw error;
+  }
+}
+
+/** Renders beside the place and moves there what is whole. */
 async function render(
   args: readonly string[],
   folder: string,
@@ -138,9 +168,5 @@ async function render(
   });
   // A page that the parts cannot answer is no failure of the file that has it.
   if (exitCode === 2 || (exitCode === 1 && args.length > 0)) throw new Error(said.join('\n'));
-  try {
-    renameSync(outFolder, folder);
-  } catch (error) {
-    if (!existsSync(folder)) throw error;
-  }
+  renameSync(outFolder, folder);
 }

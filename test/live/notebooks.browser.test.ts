@@ -1,15 +1,13 @@
-import { mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { readFileSync, statSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { pathToFileURL } from 'node:url';
+import { fileURLToPath, pathToFileURL } from 'node:url';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { listNotebooks } from '../../lib/runner/build/notebook-list.js';
-import { runCommand } from '../../lib/runner/run-command.js';
 import { draftHtml } from '../../lib/runner/watch/draft-html.js';
 import { programOf, programPieces } from './carried-program.js';
-import { connect, hasChromium, open, plain, skipReason } from './chromium.js';
+import { connect, hasChromium, open, plain, renderedFile, skipReason } from './chromium.js';
 import { measure, violations } from './in-page.js';
 import { demoParts, realNotebooks } from './notebook-folders.js';
 
@@ -26,28 +24,18 @@ const largestPage = 450_000;
 const largestFile = 900_000;
 
 describe.skipIf(!hasChromium)(`each notebook with the demo parts, in a browser${skipReason}`, () => {
-  const folder = mkdtempSync(path.join(tmpdir(), 'dashpot-notebooks-'));
+  let folder: string;
   const fileOf = (name: string): string => path.join(folder, name, `${name}.html`);
   let browser: Browser;
 
   beforeAll(async () => {
-    const said: string[] = [];
-    await runCommand([], {
-      workingFolder: folder,
-      notebookFolder: realNotebooks,
-      demoParts,
-      outFolder: folder,
-      version: '1.2.3',
-      print: () => undefined,
-      printError: (line) => said.push(line),
-    });
-    expect(said).toEqual([]);
+    const { address } = await renderedFile(realNotebooks, demoParts);
+    folder = path.dirname(fileURLToPath(address));
     browser = await connect();
   });
 
   afterAll(async () => {
     await browser?.close();
-    rmSync(folder, { recursive: true, force: true });
   });
 
   it.each(places)('the index at $width px, $colorScheme: leads to all of them, accessible', async (place) => {
