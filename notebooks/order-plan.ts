@@ -183,7 +183,7 @@ function answerOf(problem: OrderProblem, plan: OrderPlan, currency?: string): st
     used.length === 0
       ? ': alone or blended they keep'
       : bought.length === 0
-        ? ' keeps'
+        ? ` ${used.length === 1 ? 'keeps' : 'keep'}`
         : ' alone or blended they keep';
   const fewer = bought.length === 0 ? '' : `, and no fewer bottles stay within ${percent(tolerance)}`;
   const rest = why === undefined ? '' : ` ${why}`;

@@ -15,7 +15,9 @@ export function evidence(problem: OrderProblem, plan: OrderPlan, currency?: stri
   const gain =
     best === undefined
       ? 'The order takes the whole shop list.'
-      : `One bottle more buys convenience: with ${problem.bottles[best.bottle]?.name}, ${percent(best.aloneShare)} of the fills need no mixing instead of ${percent(plan.aloneShare)}.`;
+      : percent(best.aloneShare) === percent(plan.aloneShare)
+        ? 'One bottle more would spare no mixing.'
+        : `One bottle more buys convenience: with ${problem.bottles[best.bottle]?.name}, ${percent(best.aloneShare)} of the fills need no mixing instead of ${percent(plan.aloneShare)}.`;
   const blends = plan.fills.filter(({ choice }) => choice.second !== undefined).length;
   return [
     orderTable(problem, plan, currency),

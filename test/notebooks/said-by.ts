@@ -2,32 +2,80 @@ import { InputError } from '../../lib/base/input-error.js';
 import type { Block } from '../../lib/page/blocks/block.js';
 import type { Notebook } from '../../lib/page/index.js';
 import type { Parts } from '../../lib/parts/index.js';
+import type { Chart, Figure } from '../../lib/plot/chart/figure.js';
 import { files, pageOf } from './answers.js';
+import { otherSettings, type Written } from './other-settings.js';
 
-/** Every text in a value, in order; of pictures the words and not the marks. */
+const silent = ['kind', 'id', 'unit', 'dimension', 'format'];
+
+/** Every text in a value, in order; of tables and pictures the words, and which way their numbers go. */
 function textsOf(value: unknown): readonly string[] {
   if (typeof value === 'string') return [value];
   if (Array.isArray(value)) return value.flatMap(textsOf);
   if (typeof value !== 'object' || value === null) return [];
-  return Object.entries(value).flatMap(([key, inner]) =>
-    ['kind', 'id', 'unit', 'dimension', 'format', 'drawings', 'chart', 'layout'].includes(key)
-      ? []
-      : textsOf(inner),
-  );
+  return Object.entries(value).flatMap(([key, inner]) => {
+    if (silent.includes(key)) return [];
+    if (key === 'figure') return figureTexts(inner);
+    return key === 'rows' && Array.isArray(inner) ? inner.map(rowText) : textsOf(inner);
+  });
+}
+
+/** A row of a table: of a number its sign, of a place without one a dot. */
+function rowText(row: readonly (string | number | null)[]): string {
+  const cell = (value: string | number | null): string => {
+    if (value === null) return '·';
+    if (typeof value === 'string') return value;
+    return value < 0 ? '−#' : '#';
+  };
+  return row.map(cell).join(' | ');
+}
+
+/** The words of a picture and which way each line goes. */
+function figureTexts({ title, alt, table, chart }: Figure): readonly string[] {
+  return [title, alt, ...textsOf(table.columns), ...chartTexts(chart)];
+}
+
+function chartTexts({ kind, shows }: Chart): readonly string[] {
+  if (kind === 'dot')
+    return [
+      shows.value.label,
+      ...shows.series.flatMap(({ name, dots }) =>
+        dots.map((dot) => rowText([name, dot.category, dot.value])),
+      ),
+    ];
+  const axes = [shows.x.label, shows.y.label];
+  if (kind === 'scatter') return [...axes, ...shows.series.map(({ name }) => name)];
+  const lines = shows.series.map(({ name, points }) => `${name}: ${goes(points.map(({ y }) => y))}`);
+  const marks = [...(shows.rules ?? []), ...(shows.points ?? [])].map(({ label }) => label);
+  return [...axes, ...lines, ...marks.filter((label) => label !== '')];
+}
+
+/** Which way numbers go from the first to the last, and their signs where some are negative. */
+function goes(values: readonly number[]): string {
+  const size = Math.max(...values.map(Math.abs));
+  const steps = values.slice(1).map((value, place) => value - (values[place] ?? 0));
+  const [up, down] = [steps.some((step) => step > 1e-9 * size), steps.some((step) => step < -1e-9 * size)];
+  const rises = steps.find((step) => Math.abs(step) > 1e-9 * size) ?? 0;
+  const both = rises > 0 ? 'up and down' : 'down and up';
+  const way = up && down ? both : up ? 'up' : down ? 'down' : 'level';
+  const below = values.some((value) => value < 0);
+  const sign = !below ? '' : values.some((value) => value > 0) ? ', either sign' : ', below zero';
+  return way + sign;
 }
 
 function masked(text: string): string {
   return text
     .replaceAll(/[\u00a0\u202f]/gu, ' ')
-    .replaceAll(/[−-]?\d[\d.,]*\d|[−-]?\d/gu, '#')
+    .replaceAll(/(?<![\d\p{L}])[−-](?=\d)/gu, '−')
+    .replaceAll(/(?:(?<=[\d\p{L}])[−-])?(?:\d[\d.,]*\d|\d)(?:e[−-]?\d+)?/gu, '#')
     .trim();
 }
 
 /** What a page says, with numbers as #. */
-export function saidBy(notebook: Notebook, parts = files.demo): string {
+export function saidBy(notebook: Notebook, parts = files.demo, written: Written = {}): string {
   const { title, question, parameters } = notebook;
   const settings = Object.values(parameters).flatMap(({ label, help }) => [label, help]);
-  const page = pageOf(notebook, parts);
+  const page = pageOf(notebook, parts, written);
   const blocks = page.blocks.flatMap((block: Block) => ['', ...textsOf(block)]);
   const lines = [title, question, '', page.answer, '', ...settings, ...blocks, '', ...page.sources].map(
     masked,
@@ -38,19 +86,46 @@ export function saidBy(notebook: Notebook, parts = files.demo): string {
 
 /** What it says with two other files that it does not say with the demo parts, or why it has no answer. */
 export function saidOfOthers(notebook: Notebook): string {
-  const usual = new Set(saidBy(notebook).split('\n'));
-  const said = (['twoCars', 'smallest'] as const).map((file) => {
-    const lines = textOrRefusal(notebook, files[file])
+  return saidBesides(
+    notebook,
+    (['twoCars', 'smallest'] as const).map((file) => ({ name: file, parts: files[file], written: {} })),
+  );
+}
+
+/** What it says with other settings, or why it has no answer. */
+export function saidWithOtherSettings(notebook: Notebook): string {
+  const cases = (otherSettings[notebook.name] ?? []).map((written) => ({
+    name: Object.entries(written)
+      .map(([key, value]) => `${key} ${value}`)
+      .join(', '),
+    parts: files.demo,
+    written,
+  }));
+  return saidBesides(notebook, cases);
+}
+
+interface Case {
+  readonly name: string;
+  readonly parts: Parts;
+  readonly written: Written;
+}
+
+/** What a page says in each case that it does not say with the demo parts, nor in a case before. */
+function saidBesides(notebook: Notebook, cases: readonly Case[]): string {
+  const known = new Set(saidBy(notebook).split('\n'));
+  const said = cases.map(({ name, parts, written }) => {
+    const lines = textOrRefusal(notebook, parts, written)
       .split('\n')
-      .filter((line) => !usual.has(line));
-    return `${file}:\n${lines.join('\n')}\n`;
+      .filter((line) => !known.has(line));
+    for (const line of lines) known.add(line);
+    return `${name}:\n${lines.join('\n')}\n`;
   });
   return said.join('\n');
 }
 
-function textOrRefusal(notebook: Notebook, parts: Parts): string {
+function textOrRefusal(notebook: Notebook, parts: Parts, written: Written): string {
   try {
-    return saidBy(notebook, parts);
+    return saidBy(notebook, parts, written);
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     return masked(error.message);

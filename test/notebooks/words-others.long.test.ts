@@ -6,15 +6,23 @@ import { notebook as benchStroke } from '../../notebooks/bench-stroke.js';
 import { notebook as landing } from '../../notebooks/landing.js';
 import { realNotebooks } from '../live/notebook-folders.js';
 import { fileTexts } from './answers.js';
-import { saidBy, saidOfOthers } from './said-by.js';
+import { saidBy, saidOfOthers, saidWithOtherSettings } from './said-by.js';
 
-// What each page says with other files and with recordings, as `words.test.ts` holds it for the demo parts.
+// What each page says with other files, other settings and with recordings, as `words.test.ts` holds it for the demo parts.
 
 // The two other files: two cars with an odd shock, tapered and stepped holes and two bores, and the smallest that a newcomer would write.
 test.each(await listNotebooks(realNotebooks))(
   '$name with other files says what was read',
   async (notebook) => {
     await expect(saidOfOthers(notebook)).toMatchFileSnapshot(`words/others/${notebook.name}.txt`);
+  },
+);
+
+// Other settings than a page begins with, of the demo parts.
+test.each(await listNotebooks(realNotebooks))(
+  '$name with other settings says what was read',
+  async (notebook) => {
+    await expect(saidWithOtherSettings(notebook)).toMatchFileSnapshot(`words/settings/${notebook.name}.txt`);
   },
 );
 

@@ -41,7 +41,7 @@ function told({ file, start, end, text }: Fault): string {
 // How long tests take [ms], as far as an earlier run knows.
 const known = 'out/swaps-durations.json';
 const durations: Record<string, number> = existsSync(known) ? JSON.parse(readFileSync(known, 'utf8')) : {};
-const durationOf = (test: string): number => durations[test] ?? 1000;
+const durationOf = (test: string): number => durations[test] ?? (test.includes('.long.') ? 20_000 : 1000);
 
 function remember({ passed }: Verdict): void {
   for (const [test, { duration }] of Object.entries(passed)) durations[test] = Math.round(duration);

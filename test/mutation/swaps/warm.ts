@@ -62,10 +62,11 @@ const pageTest = (name: string): string => `
   import { expect, test } from 'vitest';
   import { notebook } from './notebooks/${name}.js';
   import { readFileSync } from 'node:fs';
-  import { saidBy, saidOfOthers } from './test/notebooks/said-by.js';
+  import { saidBy, saidOfOthers, saidWithOtherSettings } from './test/notebooks/said-by.js';
   const read = (file) => readFileSync('test/notebooks/words/' + file + '.txt', 'utf8');
   test('says what was read', () => expect(saidBy(notebook)).toBe(read('${name}')));
   test('says what was read with other files', () => expect(saidOfOthers(notebook)).toBe(read('others/${name}')));
+  test('says what was read with other settings', () => expect(saidWithOtherSettings(notebook)).toBe(read('settings/${name}')));
 `;
 
 let bundles = 0;
