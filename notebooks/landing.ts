@@ -1,6 +1,15 @@
 import { landingShaftSpeed } from '../lib/damper/driven-speed.js';
-import { defineNotebook, type MotionBlock, onePart, type Page, severalParts } from '../lib/page/index.js';
-import type { Build } from '../lib/parts/parts.js';
+import {
+  defineNotebook,
+  later,
+  type MotionBlock,
+  once,
+  onePart,
+  type Page,
+  pageInPieces,
+  severalParts,
+} from '../lib/page/index.js';
+import type { Build, PistonPart } from '../lib/parts/parts.js';
 import { forceSources, oilSources, workCautions } from './base/basis.js';
 import { oilTemperature } from './base/day.js';
 import { wantedBuilds } from './base/decision-cases.js';
@@ -37,29 +46,19 @@ export const notebook = defineNotebook({
     const own = landed(build, temperature, drop, 'likely', {}, 4 * drawnParts);
     const ends = landedAtEnds(build, temperature, drop);
     const others = oils.filter(({ name }) => name !== build.oil.name);
-    const tried = others.map((oil) =>
-      landedOrLocked(build, temperature, drop, 'likely', { oil }, drawnParts),
-    );
-    const landings = tried.filter((one) => one !== undefined);
+    const tried = others.map((oil) => landedOrLocked(build, temperature, drop, 'likely', { oil }));
     const locked = others.filter((_, place) => tried[place] === undefined).map(({ name }) => name);
-    const onOils = [own, ...landings];
-    const pistons = parts.pistons.filter(({ name }) => name !== build.piston.name);
-    const onPistons = [
-      own,
-      ...pistons.flatMap((piston) =>
-        Math.abs(piston.piston.diameter / build.piston.piston.diameter - 1) < 0.02
-          ? (landedOrLocked(build, temperature, drop, 'likely', { piston }) ?? [])
-          : [],
-      ),
-    ];
-    const unfit = pistons.filter(
-      ({ name }) => !onPistons.some(({ moving }) => moving.build.piston.name === name),
-    );
-    const car = carLandings(wantedBuilds(parts.builds), own, temperature, drop);
-    const thin = extremes(onOils);
+    const onOils = [own, ...tried.filter((one) => one !== undefined)];
     const { recordedGround } = parts;
     const ground = recordedGround && groundAnswer(build, temperature, recordedGround);
-    return {
+    const drawn = once(() => [
+      own,
+      ...extremes(onOils).map(({ moving: { build: on } }) =>
+        landed(build, temperature, drop, 'likely', { oil: on.oil }, drawnParts),
+      ),
+    ]);
+    const pistons = once(() => onEachPiston(parts.pistons, own, temperature, drop));
+    return pageInPieces({
       answer: [
         ground?.sentence ?? '',
         landingSentence(own, ends, drop, temperature),
@@ -68,13 +67,15 @@ export const notebook = defineNotebook({
       ]
         .filter((text) => text !== '')
         .join(' '),
-      blocks: [
-        ...(ground === undefined
-          ? []
-          : [...ground.blocks, { kind: 'heading', text: 'The drop onto flat ground' } as const]),
-        { kind: 'figure', figure: travelFigure([own, ...thin], corner.bumpStop.from) },
-        atWork(own, corner.bumpStop.from),
-        { kind: 'figure', figure: forceFigure([own, ...thin]) },
+      pieces: [
+        later(() =>
+          ground === undefined
+            ? []
+            : [...ground.blocks, { kind: 'heading', text: 'The drop onto flat ground' }],
+        ),
+        later(() => ({ kind: 'figure', figure: travelFigure(drawn(), corner.bumpStop.from) })),
+        later(() => atWork(own, corner.bumpStop.from)),
+        later(() => ({ kind: 'figure', figure: forceFigure(drawn()) })),
         {
           kind: 'list',
           items: courseSentences(
@@ -84,19 +85,26 @@ export const notebook = defineNotebook({
           ),
         },
         landingsTable('oils', 'On each oil', onOils, ({ moving }) => moving.build.oil.name),
-        landingsTable(
-          'pistons',
-          'With each piston that fits',
-          onPistons,
-          ({ moving }) => moving.build.piston.name,
-        ),
-        ...(softestSentence('piston', onPistons) === undefined
-          ? []
-          : [{ kind: 'text', text: softestSentence('piston', onPistons) ?? '' } as const]),
-        ...(car.length < 2
-          ? []
-          : [landingsTable('car', 'The same drop, front and rear', car, ({ moving }) => moving.build.name)]),
-        momentumCheck(own, corner, drop),
+        later(() => {
+          const { landings } = pistons();
+          const softest = softestSentence('piston', landings);
+          return [
+            landingsTable(
+              'pistons',
+              'With each piston that fits',
+              landings,
+              ({ moving }) => moving.build.piston.name,
+            ),
+            ...(softest === undefined ? [] : [{ kind: 'text', text: softest } as const]),
+          ];
+        }),
+        later(() => {
+          const car = carLandings(wantedBuilds(parts.builds), own, temperature, drop);
+          return car.length < 2
+            ? []
+            : landingsTable('car', 'The same drop, front and rear', car, ({ moving }) => moving.build.name);
+        }),
+        later(() => momentumCheck(own, corner, drop)),
         { kind: 'heading', text: 'Where to be careful' },
         {
           kind: 'list',
@@ -105,26 +113,49 @@ export const notebook = defineNotebook({
           ],
         },
         ...workCautions.map((text) => ({ kind: 'caution', text }) as const),
-        {
-          kind: 'assumptions',
-          items: [
-            `${build.name} at ${celsius(temperature)}, landing on flat ground with one wheel; the tyre may not pull.`,
-            ...guesses,
-            ...(unfit.length === 0
-              ? []
-              : [`Left out, since they do not fit this bore: ${listed(unfit.map(({ name }) => name))}.`]),
-            ...(locked.length === 0
-              ? []
-              : [`Left out, since the gas has no room on the way: ${listed(locked)}.`]),
-            ...motionAssumptions,
-            ...own.moving.assembled.assumptions,
-          ],
-        },
+        later(() => {
+          const { unfit } = pistons();
+          return {
+            kind: 'assumptions',
+            items: [
+              `${build.name} at ${celsius(temperature)}, landing on flat ground with one wheel; the tyre may not pull.`,
+              ...guesses,
+              ...(unfit.length === 0
+                ? []
+                : [`Left out, since they do not fit this bore: ${listed(unfit.map(({ name }) => name))}.`]),
+              ...(locked.length === 0
+                ? []
+                : [`Left out, since the gas has no room on the way: ${listed(locked)}.`]),
+              ...motionAssumptions,
+              ...own.moving.assembled.assumptions,
+            ],
+          };
+        }),
       ],
       sources: [...motionSources, ...oilSources, ...forceSources],
-    };
+    });
   },
 });
+
+/** The landing with each piston that runs in this bore, that of the build first, and the pistons that are not among them. */
+function onEachPiston(
+  pistons: readonly PistonPart[],
+  own: Landed,
+  temperature: number,
+  drop: number,
+): { readonly landings: readonly Landed[]; readonly unfit: readonly PistonPart[] } {
+  const { build } = own.moving;
+  const others = pistons.filter(({ name }) => name !== build.piston.name);
+  const landings = others.flatMap((piston) =>
+    Math.abs(piston.piston.diameter / build.piston.piston.diameter - 1) < 0.02
+      ? (landedOrLocked(build, temperature, drop, 'likely', { piston }) ?? [])
+      : [],
+  );
+  const unfit = others.filter(
+    ({ name }) => !landings.some(({ moving }) => moving.build.piston.name === name),
+  );
+  return { landings: [own, ...landings], unfit };
+}
 
 /** The first part of the landing, drawn: until the shaft has gone in and come out again. */
 function atWork({ moving, outcome }: Landed, bumpStop: number): MotionBlock {

@@ -23,6 +23,13 @@ export function latest(work: () => Promise<void>): () => void {
   };
 }
 
+/** Lets what the reader does come first. */
+export function nextTask(): Promise<void> {
+  return new Promise((resolve) => {
+    setTimeout(resolve, 0);
+  });
+}
+
 /** Work that waits until nothing has asked for it for a while [ms]. */
 export function afterPause(work: () => void, pause: number): () => void {
   let timer: ReturnType<typeof setTimeout> | undefined;

@@ -1,6 +1,6 @@
-import { figuresIn } from '../page/blocks/page.js';
-import { pageTables, tableCsv } from '../page/html/export.js';
-import { type Case, figuresOf } from './case/case.js';
+import { blocksOf, figuresIn } from '../page/blocks/page.js';
+import { tableCsv } from '../page/html/table-csv.js';
+import { besideItsStart, type Case } from './case/case.js';
 import { figureTools } from './pictures/figure-tools.js';
 import type { Pictures } from './pictures/pictures.js';
 
@@ -14,16 +14,19 @@ export function pageTools(
   for (const place of main.querySelectorAll('.tools:empty')) {
     const id = place.parentElement?.id ?? '';
     const csv = (): string => {
-      const table = pageTables(cases().now.page).get(id);
-      return table === undefined ? '' : tableCsv(table);
+      const tables = blocksOf(cases().now.page).flatMap((block) => {
+        if (block.kind === 'figure') return block.figure.id === id ? [block.figure.table] : [];
+        return block.kind === 'table' && block.id === id ? [block.table] : [];
+      });
+      return tables.map(tableCsv).join('');
     };
     const svg = async (): Promise<SVGElement> => {
       const { now, start } = cases();
-      const shown = figuresOf(now, start).find((one) => one.id === id);
+      const shown = figuresIn(now.page).find((one) => one.id === id);
       if (shown === undefined) throw new TypeError(`no figure ${id}`);
-      return drawn.svg(shown, 'wide');
+      return drawn.svg(besideItsStart(shown, start), 'wide');
     };
-    const isFigure = figuresIn(cases().now.page).some((one) => one.id === id);
+    const isFigure = place.parentElement?.localName === 'figure';
     figureTools(place, id, { csv, say, ...(isFigure ? { svg } : {}) });
   }
 }

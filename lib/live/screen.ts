@@ -1,11 +1,16 @@
+import { blocksOfPiece } from '../page/blocks/later.js';
+import { figuresIn } from '../page/blocks/page.js';
 import type { Html } from '../page/html/html.js';
 import { pageBody } from '../page/html/page-body.js';
+import type { Figure } from '../plot/chart/figure.js';
 import type { Actions } from './case/actions.js';
-import { type Case, figuresOf } from './case/case.js';
+import { besideItsStart, type Case, caseInSight } from './case/case.js';
 import { measuredUse } from './case/measured-use.js';
 import type { Session } from './case/session.js';
 import { controls } from './controls/controls.js';
+import { blocksInWindow } from './document/in-window.js';
 import { patchChildren, patchWhenOpened } from './document/patch.js';
+import { nextTask } from './latest.js';
 import { pageTools } from './page-tools.js';
 import { type Keeping, partsPanel } from './parts/parts-panel.js';
 import { motionPlayers } from './pictures/motion-player.js';
@@ -16,8 +21,13 @@ import { pictures } from './pictures/pictures.js';
 export interface Screen {
   /** Shows a case: controls, texts, tables, and the pictures in sight. */
   show(next: Case): Promise<void>;
-  /** What can wait until the reader pauses: pictures out of sight, the status line. */
-  rest(): void;
+  /**
+   * What can wait until the reader pauses: what is out of sight, the status line.
+   *
+   * @returns whether it came to its end: it leaves off where the reader goes on meanwhile
+   * @throws InputError, ConvergenceError where some of it is not possible; the page is then again as it was when it was last whole
+   */
+  rest(): Promise<boolean>;
   say(text: string): void;
   complain(text: string): void;
 }
@@ -66,19 +76,45 @@ export function screen(
   showControls(session.now);
   addTools();
   players(session.now.page);
+  const asDrawn = (figure: Figure): Figure => besideItsStart(figure, session.start);
+  /** The case on the screen, where some of it may be older than the rest, and the last one that was on it whole. */
+  let [shown, whole] = [session.now, session.now];
+  const put = (next: Case): void => {
+    shown = next;
+    patchChildren(main, body(next).nodes);
+    addTools();
+    players(next.page);
+  };
   return {
     async show(next) {
+      const inSight = caseInSight(next, shown, blocksInWindow(main));
       showControls(next, session.now);
       session.now = next;
-      patchChildren(main, body(next).nodes);
-      addTools();
-      players(next.page);
-      await drawn.drawSeen(figuresOf(next, session.start));
+      put(inSight);
+      await drawn.drawSeen(figuresIn(shown.page), asDrawn);
     },
-    rest() {
-      const { now, start } = session;
+    async rest() {
+      const { now } = session;
+      try {
+        // A piece at a time, so that what the reader does meanwhile comes first.
+        for (const piece of now.page.pieces ?? []) {
+          if (piece.kind !== 'later' || piece.made) continue;
+          blocksOfPiece(piece);
+          await nextTask();
+          if (session.now !== now) return false;
+        }
+      } catch (error) {
+        // What is asked for cannot be had whole, so none of it stays.
+        session.now = whole;
+        put(whole);
+        void drawn.drawAll(figuresIn(whole.page), asDrawn);
+        throw error;
+      }
+      whole = now;
+      put(now);
       panel.say(now.page.answer);
-      void drawn.drawAll(figuresOf(now, start));
+      await drawn.drawAll(figuresIn(now.page), asDrawn);
+      return true;
     },
     say: panel.say,
     complain: panel.complain,

@@ -44,7 +44,7 @@ export function openView(
   const rest = afterPause(() => {
     // A reader who has gone on to another page does not see this one.
     if (!main.isConnected) return;
-    shown.rest();
+    void makeWhole(shown);
     rested(fragmentOf(notebook.parameters, bench.choices));
   }, pause);
   const follow = latest(async () => {
@@ -68,6 +68,18 @@ async function redraw(session: Session, shown: Screen): Promise<void> {
   }
   performance.clearMeasures('redraw');
   performance.measure('redraw', { start: begun });
+}
+
+/** Shows the rest of the page, or says why it cannot be; the time it takes is left as a measure, as that of a redraw. */
+async function makeWhole(shown: Screen): Promise<void> {
+  const begun = performance.now();
+  try {
+    if (!(await shown.rest())) return;
+  } catch (error) {
+    shown.complain(failureText(error));
+  }
+  performance.clearMeasures('whole');
+  performance.measure('whole', { start: begun });
 }
 
 function leftOut({ without }: Session): string {

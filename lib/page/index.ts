@@ -79,10 +79,12 @@ export type {
   Table,
 } from '../plot/index.js';
 export type { Block } from './blocks/block.js';
+export { allBlocks, pageFigures, pagePassed } from './blocks/checked-page.js';
 export type { ChecklistBlock, ChecklistStep, WriteIn } from './blocks/checklist.js';
 export { contentHash } from './blocks/digest.js';
+export { type Later, later, once, type Piece } from './blocks/later.js';
 export type { DrawnShock, MotionBlock, MotionFrame } from './blocks/motion.js';
-export { allBlocks, type Page, pageFigures, pagePassed } from './blocks/page.js';
+export { type Page, pageInPieces } from './blocks/page.js';
 export type {
   AssumptionsBlock,
   CautionBlock,
@@ -96,7 +98,7 @@ export type {
 } from './blocks/plain-blocks.js';
 export type { RevealBlock, RevealedBlock } from './blocks/reveal.js';
 export type { Pictures } from './html/block-html.js';
-export { pageJson, pageTables, tableCsv } from './html/export.js';
+export { pageJson, pageTables } from './html/export.js';
 export type { EmbeddedFont } from './html/html-document.js';
 export { motionPicture } from './html/motion-picture.js';
 export type { BodyContent } from './html/page-body.js';
@@ -105,6 +107,7 @@ export type { Program } from './html/program.js';
 export { type PageContent, renderHtml } from './html/render-html.js';
 export { type IndexContent, type IndexEntry, renderIndex } from './html/render-index.js';
 export { renderOneFile } from './html/render-one-file.js';
+export { tableCsv } from './html/table-csv.js';
 export { defineNotebook, type Notebook } from './notebook.js';
 export { choice, integer, onePart, quantity, severalParts } from './parameters/declare-parameters.js';
 export { ParameterError } from './parameters/parameter-error.js';

@@ -1,7 +1,8 @@
 import type { Build, MeasuredValues, Parts } from '../parts/parts.js';
 import { formatQuantity, roundedText } from '../units/index.js';
 import type { Block } from './blocks/block.js';
-import type { Page } from './blocks/page.js';
+import { blocksOfPiece, later } from './blocks/later.js';
+import { type Page, pageInPieces } from './blocks/page.js';
 import type { Parameters, ParameterValues } from './parameters/parameters.js';
 
 /** What a measured build came out as, and how good its damping is. */
@@ -35,6 +36,18 @@ function buildsOf(
   );
 }
 
+/** Blocks with something more that they rest on: before the rest of it, or at the end where there is none. */
+function resting(blocks: readonly Block[], items: readonly string[]): readonly Block[] {
+  const place = blocks.findLastIndex(({ kind }) => kind === 'assumptions');
+  if (place < 0) return [...blocks, { kind: 'assumptions', items }];
+  return blocks.map(
+    (block, index): Block =>
+      index === place && block.kind === 'assumptions'
+        ? { ...block, items: [...items, ...block.items] }
+        : block,
+  );
+}
+
 /**
  * A page that says which of its builds are taken as measured: the last of what it rests on. A page of the measurements themselves begins at the parts as stated.
  *
@@ -49,13 +62,13 @@ export function sayingMeasured(
   if ('which' in declaration) return page;
   const items = buildsOf(parts, declaration, values).flatMap(sentenceOf);
   if (items.length === 0) return page;
-  const place = page.blocks.findLastIndex(({ kind }) => kind === 'assumptions');
-  if (place < 0) return { ...page, blocks: [...page.blocks, { kind: 'assumptions', items }] };
-  const blocks = page.blocks.map(
-    (block, index): Block =>
-      index === place && block.kind === 'assumptions'
-        ? { ...block, items: [...items, ...block.items] }
-        : block,
-  );
-  return { ...page, blocks };
+  const { answer, sources, pieces } = page;
+  const last = pieces?.at(-1);
+  return pieces === undefined || last === undefined
+    ? { ...page, blocks: resting(page.blocks, items) }
+    : pageInPieces({
+        answer,
+        sources,
+        pieces: [...pieces.slice(0, -1), later(() => resting(blocksOfPiece(last), items))],
+      });
 }

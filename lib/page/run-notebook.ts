@@ -1,5 +1,8 @@
 import type { Parts } from '../parts/parts.js';
-import { type Page, requirePageIds } from './blocks/page.js';
+import type { Block } from './blocks/block.js';
+import { requirePageIds } from './blocks/checked-page.js';
+import { later } from './blocks/later.js';
+import { type Page, pageInPieces } from './blocks/page.js';
 import { sayingMeasured } from './measured-builds.js';
 import type { Notebook } from './notebook.js';
 import { type ParameterText, parameterTexts } from './parameters/parameter-text.js';
@@ -27,17 +30,44 @@ export function runNotebook(
   texts: ParameterTexts,
   build?: string,
 ): NotebookRun {
+  const run = runInPieces(notebook, parts, texts, build);
+  // This makes all of its blocks.
+  requirePageIds(run.page);
+  return run;
+}
+
+/**
+ * The same with those pieces not made yet that the notebook makes later.
+ *
+ * @throws ParameterError, InputError for settings that cannot be used; so may a piece when it is made
+ */
+export function runInPieces(
+  notebook: Notebook,
+  parts: Parts,
+  texts: ParameterTexts,
+  build?: string,
+): NotebookRun {
   const { parameters } = notebook;
   const values = readParameterValues(parameters, texts, partsAround(parts, build));
-  const page = sayingMeasured(answered(notebook, parts, values), parts, parameters, values);
-  requirePageIds(page);
+  const inItsKeys = <Result>(make: () => Result): Result => {
+    try {
+      return make();
+    } catch (error) {
+      throw inKeysOfTheFile(error, parameters);
+    }
+  };
+  const made = inItsKeys(() => notebook.run(parts, values));
+  const page = sayingMeasured(withPieces(made, inItsKeys), parts, parameters, values);
   return { page, values, parameters: parameterTexts(parameters, values) };
 }
 
-function answered(notebook: Notebook, parts: Parts, values: ParameterValues<Parameters>): Page {
-  try {
-    return notebook.run(parts, values);
-  } catch (error) {
-    throw inKeysOfTheFile(error, notebook.parameters);
-  }
+/** A page of which each piece is made with something around it. */
+function withPieces(page: Page, around: (make: () => readonly Block[]) => readonly Block[]): Page {
+  const { answer, sources, pieces } = page;
+  if (pieces === undefined) return page;
+  return pageInPieces({
+    answer,
+    sources,
+    pieces: pieces.map((piece) => (piece.kind === 'later' ? later(() => around(() => piece.blocks)) : piece)),
+  });
 }

@@ -1,5 +1,6 @@
 import { standardGravity } from '../../lib/base/constants.js';
 import { InputError } from '../../lib/base/input-error.js';
+import { keptResults } from '../../lib/base/kept-results.js';
 import type { Corner } from '../../lib/motion/corner/corner.js';
 import type { CornerOutcome } from '../../lib/motion/corner/corner-outcome.js';
 import { type CornerOptions, moveCorner } from '../../lib/motion/corner/move-corner.js';
@@ -121,6 +122,13 @@ const searchedTo = 1e-3;
 
 /** Lowest drop from which the bump stop is touched [m], to a hundredth of the range; undefined where none up to a metre does it. */
 export function bottomingHeight(build: Build, temperature: number): number | undefined {
+  return bottoming(build, temperature, () => searchedHeight(build, temperature));
+}
+
+/** No drop of the reader has a part in it. */
+const bottoming = keptResults<Build, number | undefined>(12);
+
+function searchedHeight(build: Build, temperature: number): number | undefined {
   const moving = movingBuild(build, temperature);
   const { corner } = cornerOf(build);
   const touches = (height: number): boolean => {

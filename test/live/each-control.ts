@@ -22,6 +22,13 @@ export async function moveEachControl(): Promise<readonly Moved[]> {
     const done = () => performance.getEntriesByName('redraw').some(({ startTime }) => startTime >= begun);
     while (!done()) await new Promise(requestAnimationFrame);
   };
+  /** What is out of the window follows once the reader pauses. */
+  const rested = async (): Promise<void> => {
+    const begun = performance.now();
+    const done = () =>
+      performance.getEntriesByName('whole').some(({ startTime }) => startTime >= begun - 250);
+    while (!done()) await new Promise(requestAnimationFrame);
+  };
   const said = (): string => {
     const copy = whole.cloneNode(true) as Element;
     // Settings in words follow every control; pictures get the starting case beside them.
@@ -72,6 +79,7 @@ export async function moveEachControl(): Promise<readonly Moved[]> {
     for (const move of control ? movesOf(control) : []) {
       await redrawn(move);
       result.fault = whole.querySelector('.fault')?.textContent ?? '';
+      if (result.fault === '' && said() === before) await rested();
       result.changed = said() !== before;
       await redrawn(() => reset.click());
       if (result.fault === '') break;

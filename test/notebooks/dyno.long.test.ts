@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { pageFigures, pagePassed } from '../../lib/page/blocks/page.js';
+import { pageFigures, pagePassed } from '../../lib/page/blocks/checked-page.js';
 import { withDyno } from '../../lib/parts/dyno-entry.js';
 import { readParts } from '../../lib/parts/index.js';
 import { notebook as measureNext } from '../../notebooks/measure-next.js';

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { type Page, pageFigures, pagePassed } from '../../lib/page/blocks/page.js';
+import { pageFigures, pagePassed } from '../../lib/page/blocks/checked-page.js';
+import type { Page } from '../../lib/page/blocks/page.js';
 import type { Notebook } from '../../lib/page/notebook.js';
 import { readParameterValues } from '../../lib/page/parameters/read-parameters.js';
 import { readParts } from '../../lib/parts/read-parts.js';

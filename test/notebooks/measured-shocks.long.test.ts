@@ -3,7 +3,7 @@ import { damperForce } from '../../lib/damper/damper-force.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
-import { pageFigures, pagePassed } from '../../lib/page/blocks/page.js';
+import { pageFigures, pagePassed } from '../../lib/page/blocks/checked-page.js';
 import { assembleShock } from '../../lib/parts/assembly/assembled-shock.js';
 import { notebook as measureNext } from '../../notebooks/measure-next.js';
 import { notebook as whatIsWrong } from '../../notebooks/what-is-wrong.js';

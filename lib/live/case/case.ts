@@ -1,4 +1,5 @@
-import { figuresIn, type Page } from '../../page/blocks/page.js';
+import { blocksOfPiece, type Piece } from '../../page/blocks/later.js';
+import { figuresIn, type Page, pageInPieces } from '../../page/blocks/page.js';
 import type { BodyContent } from '../../page/html/page-body.js';
 import type { Notebook } from '../../page/notebook.js';
 import {
@@ -6,7 +7,7 @@ import {
   partsAround,
   readParameterValues,
 } from '../../page/parameters/read-parameters.js';
-import { runNotebook } from '../../page/run-notebook.js';
+import { runInPieces } from '../../page/run-notebook.js';
 import { unansweredPage } from '../../page/unanswered.js';
 import type { PartsFile } from '../../parts/parts-file.js';
 import type { Figure } from '../../plot/chart/figure.js';
@@ -19,13 +20,15 @@ export interface Case {
   readonly file: PartsFile;
   readonly settings: Settings;
   readonly page: Page;
+  /** All of the page; asking for it makes what is not made yet. */
   readonly body: BodyContent;
+  readonly parameters: BodyContent['parameters'];
   /** Whether the parts file says enough for the notebook. */
   readonly answered: boolean;
 }
 
 /**
- * Runs a notebook.
+ * Runs a notebook; what it makes later is not made yet.
  *
  * @param notebook - the notebook
  * @param file - the parts
@@ -34,7 +37,7 @@ export interface Case {
  * @throws ParameterError, InputError, ConvergenceError for settings that cannot be used
  */
 export function caseOf(notebook: Notebook, file: PartsFile, texts: ParameterTexts, build?: string): Case {
-  const { page, values, parameters } = runNotebook(notebook, file.parts, texts, build);
+  const { page, values, parameters } = runInPieces(notebook, file.parts, texts, build);
   return caseWith(file, page, settingsOf(notebook.parameters, values), parameters, true);
 }
 
@@ -52,22 +55,45 @@ export function settingsWith(
 /** Runs a notebook from what it begins with; where the file does not say enough, the case is a page that says what it needs. */
 export function startOf(notebook: Notebook, file: PartsFile, texts: ParameterTexts): Case {
   try {
-    return caseOf(notebook, file, texts);
+    const start = caseOf(notebook, file, texts);
+    // All of it is made, or refused.
+    void start.page.blocks;
+    return start;
   } catch (error) {
     if (!expectedFailure(error)) throw error;
     return caseWith(file, unansweredPage(error, file.parts), {}, [], false);
   }
 }
 
-/** The figures of a case, each with that of the start behind it where the two cases differ. */
-export function figuresOf(now: Case, start: Case): readonly Figure[] {
-  const figures = figuresIn(now.page);
-  if (now === start) return figures;
-  const before = new Map(figuresIn(start.page).map((figure) => [figure.id, figure]));
-  return figures.map((figure) => {
-    const other = before.get(figure.id);
-    return other === undefined ? figure : besideStart(figure, other);
+/**
+ * A case as it can be shown at once: what is in the window is made, what is not made yet stays as it was in the case shown before. Where the two are not put together from
+ * the same pieces all is made.
+ *
+ * @param isSeen - whether blocks are in the window, by the places that they have in the case shown before
+ */
+export function caseInSight(next: Case, before: Case, isSeen: (from: number, to: number) => boolean): Case {
+  const [pieces, shown] = [next.page.pieces, before.page.pieces];
+  if (pieces === undefined || shown === undefined || pieces.length !== shown.length) return next;
+  let place = 0;
+  const mixed = pieces.map((piece, index): Piece => {
+    const old = shown[index]!;
+    const from = place;
+    place += blocksOfPiece(old).length;
+    if (piece.kind !== 'later' || piece.made || isSeen(from, place)) {
+      blocksOfPiece(piece);
+      return piece;
+    }
+    return old;
   });
+  const { answer, sources } = next.page;
+  const page = pageInPieces({ answer, pieces: mixed, sources });
+  return caseWith(next.file, page, next.settings, next.parameters, next.answered);
+}
+
+/** A figure of a case with that of the start behind it, where the two cases differ. */
+export function besideItsStart(figure: Figure, start: Case): Figure {
+  const other = figuresIn(start.page).find(({ id }) => id === figure.id);
+  return other === undefined || other === figure ? figure : besideStart(figure, other);
 }
 
 function caseWith(
@@ -77,6 +103,15 @@ function caseWith(
   parameters: BodyContent['parameters'],
   answered: boolean,
 ): Case {
-  const pictures = new Map(figuresIn(page).map(({ id }) => [id, { wide: '', narrow: '' }]));
-  return { file, settings, page, answered, body: { page, about: file.parts.about, parameters, pictures } };
+  return {
+    file,
+    settings,
+    page,
+    answered,
+    get body() {
+      const pictures = new Map(figuresIn(page).map(({ id }) => [id, { wide: '', narrow: '' }]));
+      return { page, about: file.parts.about, parameters, pictures };
+    },
+    parameters,
+  };
 }

@@ -1,10 +1,10 @@
 import type { Block } from '../../page/blocks/block.js';
-import { allBlocks, type Page } from '../../page/blocks/page.js';
+import { blocksOf, type Page } from '../../page/blocks/page.js';
 import type { Table } from '../../plot/chart/table.js';
 
 /** All that a page says, sentence by sentence; numbers in tables are left out. */
 export function pageWords(page: Page): readonly string[] {
-  return [page.answer, ...allBlocks(page).flatMap(blockWords), ...page.sources];
+  return [page.answer, ...blocksOf(page).flatMap(blockWords), ...page.sources];
 }
 
 function blockWords(block: Block): readonly string[] {

@@ -2,12 +2,15 @@ import type { LayoutName } from '../../plot/chart/drawing.js';
 import type { Figure } from '../../plot/chart/figure.js';
 import { type CompiledSpecs, layoutShown, type Picture, picture } from './picture.js';
 
+/** What is drawn of a figure, with what it is compared with. */
+export type AsDrawn = (figure: Figure) => Figure;
+
 /** All pictures of a page. */
 export interface Pictures {
   /** Draws the figures that are in the window or near it, at the width shown. */
-  drawSeen(figures: readonly Figure[]): Promise<void>;
+  drawSeen(figures: readonly Figure[], asDrawn: AsDrawn): Promise<void>;
   /** Draws all figures at both widths: for paper, and for a window that moves or changes. */
-  drawAll(figures: readonly Figure[]): Promise<void>;
+  drawAll(figures: readonly Figure[], asDrawn: AsDrawn): Promise<void>;
   /** One picture, drawn. */
   svg(figure: Figure, layout: LayoutName): Promise<SVGElement>;
 }
@@ -37,14 +40,14 @@ export function pictures(main: Element, specs: CompiledSpecs): Pictures {
     await drawn.draw(drawing, figure);
   };
   return {
-    async drawSeen(figures) {
+    async drawSeen(figures, asDrawn) {
       const layout = layoutShown();
       for (const figure of figures) {
         const place = placeOf(main, figure, layout);
-        if (place !== null && !unseen.has(place)) await draw(figure, layout, place);
+        if (place !== null && !unseen.has(place)) await draw(asDrawn(figure), layout, place);
       }
     },
-    async drawAll(figures) {
+    async drawAll(figures, asDrawn) {
       for (const [place, { finalize }] of made) {
         if (place.isConnected) continue;
         watch.unobserve(place);
@@ -52,11 +55,13 @@ export function pictures(main: Element, specs: CompiledSpecs): Pictures {
         finalize();
         made.delete(place);
       }
-      for (const figure of figures)
+      for (const figure of figures) {
+        const beside = asDrawn(figure);
         for (const layout of ['wide', 'narrow'] as const) {
           const place = placeOf(main, figure, layout);
-          if (place !== null) await draw(figure, layout, place);
+          if (place !== null) await draw(beside, layout, place);
         }
+      }
     },
     async svg(figure, layout) {
       const place = placeOf(main, figure, layout);

@@ -1,34 +1,10 @@
 import { requireShape } from '../../base/shape.js';
-import {
-  type Cell,
-  type Column,
-  columnHeading,
-  displayNumber,
-  type Table,
-  tableShape,
-} from '../../plot/chart/table.js';
+import type { Table } from '../../plot/chart/table.js';
 import type { Block } from '../blocks/block.js';
-import { allBlocks, type Page, pageShape } from '../blocks/page.js';
-import type { PageContent } from './render-html.js';
-import { pageContentShape } from './render-html.js';
-
-/**
- * A table as comma-separated values (RFC 4180): one heading row, numbers in the unit of the heading, kept to six digits.
- *
- * @param table - the table
- * @returns CSV text
- *
- * @public
- */
-export function tableCsv(table: Table): string {
-  requireShape({ table }, { table: tableShape });
-  const { columns, rows } = table;
-  const lines = [
-    columns.map((column) => csvText(columnHeading(column))),
-    ...rows.map((row) => columns.map((column, index) => csvCell(column, row[index] ?? null))),
-  ];
-  return lines.map((line) => `${line.join(',')}\r\n`).join('');
-}
+import { allBlocks, pageShape } from '../blocks/checked-page.js';
+import type { Page } from '../blocks/page.js';
+import { type PageContent, pageContentShape } from './render-html.js';
+import { plainCell } from './table-csv.js';
 
 /**
  * The tables of a page by id: those behind the figures, and those in full view.
@@ -87,19 +63,4 @@ function plainTable({ columns, rows }: Table): unknown {
     columns: columns.map(({ label, unit }) => ({ label, unit })),
     rows: rows.map((row) => columns.map((column, index) => plainCell(column, row[index] ?? null))),
   };
-}
-
-function plainCell(column: Column, cell: Cell): Cell {
-  return typeof cell === 'number' ? displayNumber(column, cell) : cell;
-}
-
-function csvCell(column: Column, cell: Cell): string {
-  const plain = plainCell(column, cell);
-  return typeof plain === 'string' ? csvText(plain) : plain === null ? '' : String(plain);
-}
-
-/** A spreadsheet runs a text that starts like a formula; an apostrophe keeps it a text. */
-function csvText(text: string): string {
-  const harmless = /^[=+\-@\t\r]/u.test(text) ? `'${text}` : text;
-  return /[",\r\n]/u.test(harmless) ? `"${harmless.replaceAll('"', '""')}"` : harmless;
 }

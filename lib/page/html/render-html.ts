@@ -1,5 +1,5 @@
 import { listOf, optional, requireShape, type Shape, someText } from '../../base/shape.js';
-import { pageShape, requirePageIds } from '../blocks/page.js';
+import { pageShape, requirePageIds } from '../blocks/checked-page.js';
 import { parameterTextShape } from '../parameters/parameter-text.js';
 import { picturesShape } from './block-html.js';
 import { html } from './html.js';
