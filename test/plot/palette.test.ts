@@ -41,4 +41,24 @@ describe('series', () => {
     for (const part of ['colour', 'dash', 'shape'] as const)
       expect(new Set(styles.slice(0, 7).map((style) => String(style[part]))).size).toBe(7);
   });
+
+  it('begin with a solid line and a circle, and in the second round of colours take other dashes and shapes', () => {
+    expect(seriesStyle(0)).toMatchObject({ dash: [], shape: 'circle' });
+    for (let index = 0; index + seriesColours.length < seriesLimit; index++) {
+      const [first, second] = [seriesStyle(index), seriesStyle(index + seriesColours.length)];
+      expect(second.colour).toBe(first.colour);
+      // Also not those of its neighbours, which have nearly the same place.
+      expect(second.shape).not.toBe(first.shape);
+      expect(String(second.dash)).not.toBe(String(first.dash));
+    }
+  });
+
+  it('of a dozen have twelve different looks, dashes in use as evenly as can be', () => {
+    const uses = new Map<string, number>();
+    for (let index = 0; index < seriesLimit; index++) {
+      const dash = String(seriesStyle(index).dash);
+      uses.set(dash, (uses.get(dash) ?? 0) + 1);
+    }
+    expect(Math.max(...uses.values())).toBe(Math.ceil(seriesLimit / 7));
+  });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { likeColumn } from '../../lib/plot/chart/table.js';
 import { columnHeading, displayColumn, displayNumber } from '../../lib/plot/index.js';
 import { QuantityError } from '../../lib/units/index.js';
 
@@ -35,5 +36,24 @@ describe('a column', () => {
     ]);
     expect(displayColumn(force, [60, 1000, 4])).toEqual(['60', '1000', '4']);
     expect(displayColumn({ ...force, digits: 2 }, [1234.5, 1])).toEqual(['1200', '1']);
+  });
+
+  it('has a tenth where a number is under ten, and no more than twelve decimals', () => {
+    expect(displayColumn({ ...force, digits: 1 }, [0.25, 8.4, 31])).toEqual(['0.3', '8', '30']);
+    expect(displayColumn(force, [9.999, 99.95, 0.5])).toEqual(['10.0', '100', '0.500']);
+    expect(displayColumn(force, [1.5e-12, 1])).toEqual(['0.000000000002', '1.00']);
+    expect(displayColumn(force, ['a', null])).toEqual(['a', '']);
+  });
+
+  it('under another label keeps its unit, its dimension and its digits, and has none that it had not', () => {
+    expect(
+      likeColumn({ label: 'Speed', unit: 'mm/s', dimension: 'speed', digits: 2 }, 'at first'),
+    ).toStrictEqual({
+      label: 'at first',
+      unit: 'mm/s',
+      dimension: 'speed',
+      digits: 2,
+    });
+    expect(likeColumn(force, 'at first')).toStrictEqual({ label: 'at first', unit: 'N' });
   });
 });

@@ -29,6 +29,23 @@ describe('a shortened text', () => {
     expect(short).toMatch(/^a name.*….*it$/u);
   });
 
+  it('keeps as many letters as there is room for, two at the beginning for one at the end', () => {
+    // Of letters that are 0.61 of their size wide beside a dash of dots of 0.96: eight take 5.84 sizes, nine 6.45.
+    const nineFit = 12 * 6.45 + 0.01;
+    expect(shortened('nnnnnnnnnnnnnnnn', 12, nineFit)).toBe('nnnnnn…nnn');
+    expect(shortened('nnnnnnnnnnnnnnnn', 12, nineFit - 0.02)).toBe('nnnnnn…nn');
+    expect(shortened('nnnnnnnnnn', 12, 12 * 6.1 + 0.01)).toBe('nnnnnnnnnn');
+    expect(shortened('nnnnnnnnnn', 12, 12 * 6.1 - 0.01)).toBe('nnnnnn…nn');
+    // Three letters are the fewest: 0.96 + 3 · 0.61.
+    expect(shortened('nnnnnnnnnn', 12, 12 * 2.79 + 0.01)).toBe('nn…n');
+    expect(shortened('nnnnnnnnnn', 12, 12 * 2.79 - 0.01)).toBe('…');
+  });
+
+  it('has no space beside its dots', () => {
+    for (let limit = 50; limit < 110; limit += 5)
+      expect(shortened('nn nn nn nn nn nn', 12, limit)).not.toMatch(/ …|… /u);
+  });
+
   it('is the text where it fits', () => {
     expect(shortened('short', 12, 120)).toBe('short');
   });
@@ -39,6 +56,22 @@ describe('a wrapped text', () => {
     const text = 'Rebound damping at 20 °C, whiskers from 38 °C to 8 °C';
     for (let width = 60; width < 300; width += 5)
       for (const line of wrapped(text, 12, width)) expect(line).not.toMatch(/\d$|^°C/u);
+  });
+
+  it('fills its lines: a word that begins one had no room in the one before', () => {
+    const text = 'of many short words there are always some that go on the next line';
+    for (let width = 60; width < 300; width += 7) {
+      const lines = wrapped(text, 12, width);
+      for (const [place, line] of lines.slice(1).entries())
+        expect(textWidth(`${lines[place]} ${line.split(' ')[0]}`, 12)).toBeGreaterThan(width);
+    }
+  });
+
+  it('has a word that is wider than a line cut short on a line of its own', () => {
+    const lines = wrapped('a supercalifragilistic word', 12, 80);
+    expect(lines[0]).toBe('a');
+    expect(lines[1]).toMatch(/^super.*….*$/u);
+    expect(lines.map((line) => textWidth(line, 12) <= 80)).toEqual([true, true, true]);
   });
 
   it('loses no word and keeps to the width', () => {
