@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { runInTerminal } from './command/terminal.js';
+import { userFolder } from './command/user-folder.js';
 import { versionIn } from './command/version-in.js';
 import { runCommand } from './run-command.js';
 
@@ -8,9 +9,7 @@ const fromRoot = (name: string): string => fileURLToPath(new URL(`../../${name}`
 await runInTerminal(({ workingFolder, ...speech }) =>
   runCommand(process.argv.slice(2), {
     ...speech,
-    // npm starts a script in the folder of the package and says where the user stood.
-    workingFolder:
-      process.env['npm_lifecycle_event'] === 'start' ? (process.env['INIT_CWD'] ?? '.') : workingFolder,
+    workingFolder: userFolder(process.env, workingFolder),
     notebookFolder: fromRoot('notebooks'),
     demoParts: fromRoot('notebooks/demo-parts.yaml'),
     outFolder: fromRoot('out'),

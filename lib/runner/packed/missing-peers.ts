@@ -6,14 +6,17 @@ const forParts = ['yaml', 'zod'];
 const forPages = [...forParts, 'vega', 'vega-lite', 'vega-interpreter'];
 
 /**
- * The packages that a command needs and that are not installed, as words for `npm install`.
+ * The packages beside this one that a command needs.
  *
  * @param args - the command line
  */
-export function missingPeers(args: readonly string[]): readonly string[] {
-  const onlyParts = args[0] === 'check' || args[0] === 'table';
-  const ownTypeScript = args.some((word) => word.endsWith('.ts'));
-  const needed = onlyParts ? forParts : ownTypeScript ? [...forPages, 'esbuild'] : forPages;
+export function neededPeers(args: readonly string[]): readonly string[] {
+  if (args[0] === 'check' || args[0] === 'table') return forParts;
+  return args.some((word) => word.endsWith('.ts')) ? [...forPages, 'esbuild'] : forPages;
+}
+
+/** Those of some packages that are not installed, as words for `npm install`. */
+export function missingPeers(needed: readonly string[]): readonly string[] {
   const manifest: { readonly peerDependencies: Readonly<Record<string, string>> } = JSON.parse(
     readFileSync(createRequire(import.meta.url).resolve('dashpot/package.json'), 'utf8'),
   );

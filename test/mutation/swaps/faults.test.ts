@@ -20,6 +20,14 @@ test('a comparison, a sign and a bound are turned, in code and in a place of a t
   expect(made('{ Math.max(a, b) }')).toEqual(['{ Math.min(a, b) }']);
 });
 
+test('what follows a template with an address in it is read on', () => {
+  expect(made('const a = `http://${host}/`; b < c')).toEqual(['const a = `http://${host}/`; b > c']);
+  expect(made('`an escaped \\` and more`; b < c')).toEqual([
+    '`an escaped \\` and less`; b < c',
+    '`an escaped \\` and more`; b > c',
+  ]);
+});
+
 test('a name, a path, a comment and a sign in a text stay as they are', () => {
   expect(made("import { more } from './more.js'; // more or less")).toEqual([]);
   expect(made("import * as less from './less.js';")).toEqual([]);

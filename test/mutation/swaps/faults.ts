@@ -61,6 +61,9 @@ const codeSwaps = new Map([
   [' || ', ' && '],
 ]);
 
+/** What ends a piece of a template; two strokes in it begin no comment. */
+const inTemplate = /\\.|`|\$\{/gsu;
+
 const token =
   /\/\/.*|\/\*[\s\S]*?\*\/| \* as |'(?:[^'\\\n]|\\.)*'|`|\$\{|[{}]| (?:<=?|>=?|===|!==|[+\-*/]|&&|\|\|) |Math\.(?:max|min)\(/gu;
 
@@ -78,29 +81,26 @@ export function faultsOf(file: string, source: string): readonly Fault[] {
   };
   // Each open template and each open brace, innermost last.
   const open: ('template' | 'brace')[] = [];
-  let from = 0;
-  token.lastIndex = 0;
-  for (const { 0: found, index } of source.matchAll(token)) {
-    if (index < from) continue;
-    if (open.at(-1) === 'template') {
-      if (found !== '`' && found !== '${') continue;
+  for (let at = 0; ; ) {
+    const inside = open.at(-1) === 'template';
+    const next = inside ? inTemplate : token;
+    next.lastIndex = at;
+    const { 0: found, index } = next.exec(source) ?? {};
+    if (found === undefined || index === undefined) return faults;
+    const from = at;
+    at = index + found.length;
+    if (inside) {
       words(from, source.slice(from, index));
-      from = index + found.length;
       if (found === '`') open.pop();
-      else open.push('brace');
-    } else if (found === '`') {
-      open.push('template');
-      from = index + 1;
-    } else if (found === '{' || found === '${') open.push('brace');
-    else if (found === '}') {
-      open.pop();
-      from = index + 1;
-    } else if (found.startsWith("'")) {
+      else if (found === '${') open.push('brace');
+    } else if (found === '`') open.push('template');
+    else if (found === '{' || found === '${') open.push('brace');
+    else if (found === '}') open.pop();
+    else if (found.startsWith("'")) {
       if (/\s/u.test(found)) words(index, found);
     } else {
       const other = codeSwaps.get(found);
-      if (other !== undefined) faults.push({ file, start: index, end: index + found.length, text: other });
+      if (other !== undefined) faults.push({ file, start: index, end: at, text: other });
     }
   }
-  return faults;
 }
