@@ -5,7 +5,9 @@ import { across, down, number, points, rowsOf, textOf } from './small-charts.js'
 
 describe('points of two values', () => {
   test('have their labels beside their places, and none outside the axes', () => {
-    const { wide } = scatterChart(points()).drawings;
+    const domain = [5, 25] as const;
+    const axes = { x: { ...points().x, domain }, y: { ...points().y, domain } };
+    const { wide } = scatterChart({ ...points(), ...axes }).drawings;
     for (const [name, x, y] of [
       ['no. 0', 10, 20],
       ['no. 1', 15, 15],
