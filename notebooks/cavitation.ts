@@ -1,5 +1,14 @@
 import { damperForce } from '../lib/damper/damper-force.js';
-import { type Block, defineNotebook, onePart, type Page } from '../lib/page/index.js';
+import {
+  type Block,
+  defineNotebook,
+  type Later,
+  later,
+  once,
+  onePart,
+  type Piece,
+  pageInPieces,
+} from '../lib/page/index.js';
 import type { Build } from '../lib/parts/index.js';
 import { strokeForces } from './base/after-onset.js';
 import { forceSources, oilSources, workCautions } from './base/basis.js';
@@ -49,12 +58,12 @@ export const notebook = defineNotebook({
       },
     ];
     const alt = `On ${build.oil.name} at ${celsius(temperature)}.`;
-    const pictures: readonly Block[] = [
-      {
+    const pictures: readonly Piece[] = [
+      later(() => ({
         kind: 'figure',
         figure: forceFigure({ id: 'force', title: 'Damping force against shaft speed', alt }, curves, fast),
-      },
-      {
+      })),
+      later(() => ({
         kind: 'figure',
         figure: dampingPerSpeedFigure(
           {
@@ -65,31 +74,31 @@ export const notebook = defineNotebook({
           curves,
           fast,
         ),
-      },
+      })),
     ];
     const sources = [...forceSources, ...oilSources];
-    const rest = closingBlocks(closed, temperature, fast);
+    const rest = later(() => closingBlocks(closed, temperature, fast));
     if (direction === undefined) {
       const text =
         'Bubbles all through the oil grow where the pressure falls and shrink where it rises, on both sides of the piston. They are the cavity: the pressure sinks towards a part of that of the gas, and never to vacuum. What the page says of other shocks, an onset and a force that grows with travel, does not apply.';
-      return {
+      return pageInPieces({
         answer: emulsionAnswer(closed, fast),
-        blocks: [...pictures, { kind: 'text', text }, ...rest],
+        pieces: [...pictures, { kind: 'text', text }, rest],
         sources,
-      };
+      });
     }
     // Nothing but its spring drives a shock out.
     const speed = direction === 'compression' ? fast : Math.min(fast, rebound ?? fast);
-    return {
+    return pageInPieces({
       answer: onsetAnswer(closed, direction, speed),
-      blocks: [
+      pieces: [
         ...pictures,
         ...explained(closed, direction, speed, temperature),
         ...moved(closed, direction, speed, temperature, [coldest, hottest]),
-        ...rest,
+        rest,
       ],
       sources,
-    } satisfies Page;
+    });
   },
 });
 
@@ -99,29 +108,28 @@ function explained(
   direction: Direction,
   speed: number,
   temperature: number,
-): readonly Block[] {
+): readonly Piece[] {
   const { model, build } = closed;
   const onset = onsetOf(model, direction, 0);
   const sign = direction === 'compression' ? 1 : -1;
   const opens = speed > onset.speed && onset.speed > 0;
-  const blocks: Block[] = [
+  /** Where no cavity opens there is nothing to show of it. */
+  const ofCavity = (make: () => Block | readonly Block[]): Later => later(() => (opens ? make() : []));
+  return [
     {
       kind: 'text',
       text: 'Oil pushes well and pulls hardly at all. What the piston leaves behind it is filled by oil that the gas presses through the holes. Where the piston runs faster than that, the oil tears: air and vapour open a cavity. That sets where the force begins, and not where it ends: the cavity takes its room out of the gas, whose pressure rises with travel and presses more oil through. On the way back the cavity must close before the shock damps again.',
     },
-    { kind: 'list', items: onsetSentences(closed, direction) },
-  ];
-  if (!opens) return blocks;
-  const { gasForce } = strokeForces(model, sign * speed).end;
-  const atWork = drivenAtWork(build, temperature, speed);
-  return [
-    ...blocks,
-    { kind: 'figure', figure: travelFigure(model, build.oil.name, direction, speed) },
-    ...(atWork === undefined ? [] : [atWork.drawing]),
-    {
-      kind: 'text',
-      text: `The oil decides how soon a cavity opens and how fast the force grows from there; the gas and the area of the piston decide at what force it begins. The gas adds ${newtons(gasForce)} of push of its own at the end of the stroke at ${shaftSpeed(speed)}.`,
-    },
+    later(() => ({ kind: 'list', items: onsetSentences(closed, direction) })),
+    ofCavity(() => ({ kind: 'figure', figure: travelFigure(model, build.oil.name, direction, speed) })),
+    ofCavity(() => drivenAtWork(build, temperature, speed)?.drawing ?? []),
+    ofCavity(() => {
+      const { gasForce } = strokeForces(model, sign * speed).end;
+      return {
+        kind: 'text',
+        text: `The oil decides how soon a cavity opens and how fast the force grows from there; the gas and the area of the piston decide at what force it begins. The gas adds ${newtons(gasForce)} of push of its own at the end of the stroke at ${shaftSpeed(speed)}.`,
+      };
+    }),
   ];
 }
 
@@ -132,18 +140,21 @@ function moved(
   speed: number,
   temperature: number,
   day: readonly [number, number],
-): readonly Block[] {
-  const elsewhere = closedElsewhere(closed, temperature);
+): readonly Piece[] {
+  const elsewhere = once(() => closedElsewhere(closed, temperature));
   return [
     { kind: 'heading', text: 'What moves it' },
-    ...(elsewhere.length === 0
-      ? []
-      : [
-          { kind: 'figure', figure: closingFigure(elsewhere, closed.build.shock.stroke, direction) } as const,
-        ]),
-    { kind: 'text', text: `This one is ${closed.shock.habit.words}. ${habitSentence(elsewhere, direction)}` },
-    changesTable(changes(closed, temperature, day), direction, speed),
-    cavityCheck(closed.model, direction, speed),
+    later(() =>
+      elsewhere().length === 0
+        ? []
+        : { kind: 'figure', figure: closingFigure(elsewhere(), closed.build.shock.stroke, direction) },
+    ),
+    later(() => ({
+      kind: 'text',
+      text: `This one is ${closed.shock.habit.words}. ${habitSentence(elsewhere(), direction)}`,
+    })),
+    later(() => changesTable(changes(closed, temperature, day), direction, speed)),
+    later(() => cavityCheck(closed.model, direction, speed)),
     {
       kind: 'caution',
       text: 'More gas pressure is worth a thought only where the maker allows it. Never fill a shock with gas that was not made for it, and let pressure out before you open one.',

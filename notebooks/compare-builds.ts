@@ -1,5 +1,13 @@
 import { InputError } from '../lib/base/input-error.js';
-import { type Block, defineNotebook, quantity, severalParts } from '../lib/page/index.js';
+import {
+  defineNotebook,
+  later,
+  once,
+  type Piece,
+  pageInPieces,
+  quantity,
+  severalParts,
+} from '../lib/page/index.js';
 import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
 import { benchOil } from './base/bench.js';
 import { handChecks } from './base/by-hand.js';
@@ -66,7 +74,7 @@ export const notebook = defineNotebook({
       });
     const chosen = twoBuilds(parts, builds);
     const two = [sideOf(chosen[0], at), sideOf(chosen[1], at)] as const;
-    const curves = two.map(({ build }) => curveOf(build.name, build, at.temperature));
+    const curves = once(() => two.map(({ build }) => curveOf(build.name, build, at.temperature)));
     const rebound = two.map((side) => `${side.build.name} ${newtons(dampingAt(side, -at.middle).typical)}`);
     const words = {
       alt: `In rebound at ${shaftSpeed(at.middle)} and ${celsius(at.temperature)}: ${listed(rebound)}.`,
@@ -76,44 +84,43 @@ export const notebook = defineNotebook({
     const guesses = two.flatMap(({ build, landed }) =>
       landed === undefined ? [] : cornerOf(build).guesses.map((text) => `${build.name}: ${text}`),
     );
-    const blocks: readonly Block[] = [
-      {
+    const sprung = two.some(({ build }) => build.spring !== undefined);
+    const pieces: readonly Piece[] = [
+      later(() => ({
         kind: 'figure',
-        figure: forceFigure({ id: 'force', title: 'Damping of both', ...words }, curves, at.fast),
-      },
-      {
+        figure: forceFigure({ id: 'force', title: 'Damping of both', ...words }, curves(), at.fast),
+      })),
+      later(() => ({
         kind: 'figure',
         figure: dampingPerSpeedFigure(
           { id: 'damping', title: 'The same per speed', ...words },
-          curves,
+          curves(),
           at.fast,
         ),
-      },
-      partsTable(two),
-      forceTable(two, at),
-      pushTable(two, at.bench),
-      ...(two.some(({ build }) => build.spring !== undefined)
-        ? [rideTable(two, at), landingTable(two, at)]
-        : []),
-      dayTable(two, at),
-      ...(add.length === 0
-        ? []
-        : [
-            { kind: 'heading', text: 'What the file does not say yet' } as const,
-            { kind: 'list', items: add } as const,
-          ]),
-      ...(left.length === 0
-        ? []
-        : [
-            {
-              kind: 'text',
-              text: `Not compared: ${listed(left)}; the first two under "Builds" are.`,
-            } as const,
-          ]),
-      ...collarChecks(two, at.temperature),
-      ...handChecks(two.map(({ build, model }) => ({ name: build.name, model }))),
+      })),
+      later(() => partsTable(two)),
+      later(() => forceTable(two, at)),
+      later(() => pushTable(two, at.bench)),
+      later(() => (sprung ? rideTable(two, at) : [])),
+      later(() => (sprung ? landingTable(two, at) : [])),
+      later(() => dayTable(two, at)),
+      later(() =>
+        add.length === 0
+          ? []
+          : [
+              { kind: 'heading', text: 'What the file does not say yet' },
+              { kind: 'list', items: add },
+            ],
+      ),
+      later(() =>
+        left.length === 0
+          ? []
+          : [{ kind: 'text', text: `Not compared: ${listed(left)}; the first two under "Builds" are.` }],
+      ),
+      later(() => collarChecks(two, at.temperature)),
+      later(() => handChecks(two.map(({ build, model }) => ({ name: build.name, model })))),
       ...workCautions.map((text) => ({ kind: 'caution', text }) as const),
-      {
+      later(() => ({
         kind: 'assumptions',
         items: [
           ...new Set([
@@ -124,17 +131,17 @@ export const notebook = defineNotebook({
             ...(guesses.length === 0 ? [] : motionAssumptions),
           ]),
         ],
-      },
+      })),
     ];
-    return {
+    return pageInPieces({
       answer: answerOf(two, at),
-      blocks,
+      pieces,
       sources: [
         ...forceSources,
         ...oilSources,
         ...motionSources,
         'Rao, Mechanical Vibrations, SI ed. 2017, chapter 2: natural frequency and damping ratio.',
       ],
-    };
+    });
   },
 });

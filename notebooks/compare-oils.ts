@@ -2,7 +2,16 @@ import { InputError } from '../lib/base/input-error.js';
 import type { Warning } from '../lib/base/warning.js';
 import { cavitationOnset } from '../lib/damper/cavitation-onset.js';
 import { createOil } from '../lib/fluid/oil/oil.js';
-import { type Block, defineNotebook, onePart, severalParts } from '../lib/page/index.js';
+import {
+  type Block,
+  defineNotebook,
+  later,
+  once,
+  onePart,
+  type Piece,
+  pageInPieces,
+  severalParts,
+} from '../lib/page/index.js';
 import { assembleShock, type Build } from '../lib/parts/index.js';
 import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
 import { handChecks } from './base/by-hand.js';
@@ -59,23 +68,27 @@ export const notebook = defineNotebook({
     const all = oilsInShock(build, parts.oils);
     const reference: OilInShock = { name: values.reference.name, build };
     const readings = nearestSentences(reference, all, at);
-    const blocks: readonly Block[] = [
-      ...forceFigures(shown, at).map((figure) => ({ kind: 'figure', figure }) as const),
-      ...notShown(all, shown),
-      { kind: 'figure', figure: coldToHotFigure(shown, at) },
-      forceTable(shown, at, speedsSentence(whose, at)),
-      dayTable(shown, at),
-      speedTable(shown, at),
-      ...eventsTable(like),
-      ...(cavitates(build, at) ? [{ kind: 'text', text: thickerOil } as const] : []),
-      orderTable(shown),
+    const forces = once(() => forceFigures(shown, at));
+    const pieces: readonly Piece[] = [
+      later(() => ({ kind: 'figure', figure: forces()[0] })),
+      later(() => ({ kind: 'figure', figure: forces()[1] })),
+      later(() => notShown(all, shown)),
+      later(() => ({ kind: 'figure', figure: coldToHotFigure(shown, at) })),
+      later(() => forceTable(shown, at, speedsSentence(whose, at))),
+      later(() => dayTable(shown, at)),
+      later(() => speedTable(shown, at)),
+      later(() => eventsTable(like)),
+      later(() => (cavitates(build, at) ? [{ kind: 'text', text: thickerOil }] : [])),
+      later(() => orderTable(shown)),
       { kind: 'heading', text: 'Where to be careful' },
-      ...doubts(shown.flatMap((oil) => warningsOf(oil, at))),
-      ...handChecks(
-        shown.map((oil) => ({ name: oil.name, model: modelsOf(oil.build, at.temperature).model })),
+      later(() => doubts(shown.flatMap((oil) => warningsOf(oil, at)))),
+      later(() =>
+        handChecks(
+          shown.map((oil) => ({ name: oil.name, model: modelsOf(oil.build, at.temperature).model })),
+        ),
       ),
       ...workCautions.map((text) => ({ kind: 'caution', text }) as const),
-      {
+      later(() => ({
         kind: 'assumptions',
         items: [
           `Piston ${values.piston.name} in shock ${values.shock.name}.`,
@@ -86,13 +99,13 @@ export const notebook = defineNotebook({
           ...assembleShock(build).assumptions.filter((text) => !build.oil.assumptions?.includes(text)),
           ...forceAssumptions,
         ],
-      },
+      })),
     ];
-    return {
+    return pageInPieces({
       answer: [lossSentence(reference, at, middleEvent(whose, at.middle)), ...readings].join(' '),
-      blocks,
+      pieces,
       sources: [...oilSources, ...forceSources],
-    };
+    });
   },
 });
 

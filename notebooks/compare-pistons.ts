@@ -1,4 +1,14 @@
-import { type Block, defineNotebook, onePart, severalParts } from '../lib/page/index.js';
+import {
+  type Block,
+  defineNotebook,
+  type Later,
+  later,
+  once,
+  onePart,
+  type Piece,
+  pageInPieces,
+  severalParts,
+} from '../lib/page/index.js';
 import { buildFault } from '../lib/parts/build-fit.js';
 import { assembleShock, type Build, type PistonPart, type ShockPart } from '../lib/parts/index.js';
 import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
@@ -57,35 +67,35 @@ export const notebook = defineNotebook({
     });
     const like = buildLike(parts, { shock });
     const whose = like === undefined ? parts.builds : [like, ...parts.builds];
-    const blocks: readonly Block[] = [
-      ...(cases.length === 0
-        ? []
-        : [...forceFigures(cases, curves, values), packFigure(cases, fast)].map(
-            (figure) => ({ kind: 'figure', figure }) as const,
-          )),
-      ...leftOut(builds, fitting.slice(mostShown)),
-      ...(cases.length === 0
-        ? []
-        : [
-            forceTable(cases, values, speedsSentence(whose, values)),
-            packTable(cases, values),
-            speedTable(cases, temperature),
-            ...eventsTable(like),
-          ]),
+    const forces = once(() => forceFigures(cases, curves, values));
+    /** Where no piston goes into the body there is nothing to show of them. */
+    const ofCases = (make: () => Block | readonly Block[]): Later =>
+      later(() => (cases.length === 0 ? [] : make()));
+    const pieces: readonly Piece[] = [
+      ofCases(() => ({ kind: 'figure', figure: forces()[0] })),
+      ofCases(() => ({ kind: 'figure', figure: forces()[1] })),
+      ofCases(() => ({ kind: 'figure', figure: packFigure(cases, fast) })),
+      later(() => leftOut(builds, fitting.slice(mostShown))),
+      ofCases(() => forceTable(cases, values, speedsSentence(whose, values))),
+      ofCases(() => packTable(cases, values)),
+      ofCases(() => speedTable(cases, temperature)),
+      ofCases(() => eventsTable(like)),
       { kind: 'text', text: whatPackingIs(cases) },
       { kind: 'heading', text: 'Where to be careful' },
-      ...doubts(
-        cases.flatMap(({ part, model }) =>
-          [fast, -values.middle].flatMap((end) =>
-            pointAt(model, end)
-              .warnings.filter(({ code }) => code !== 'cavitation')
-              .map((warning) => ({ of: part.name, warning })),
+      later(() =>
+        doubts(
+          cases.flatMap(({ part, model }) =>
+            [fast, -values.middle].flatMap((end) =>
+              pointAt(model, end)
+                .warnings.filter(({ code }) => code !== 'cavitation')
+                .map((warning) => ({ of: part.name, warning })),
+            ),
           ),
         ),
       ),
-      ...handChecks(cases.map(({ part, model }) => ({ name: part.name, model }))),
+      later(() => handChecks(cases.map(({ part, model }) => ({ name: part.name, model })))),
       ...workCautions.map((text): Block => ({ kind: 'caution', text })),
-      {
+      later(() => ({
         kind: 'assumptions',
         items: [
           `Oil ${oil.name} at ${celsius(temperature)} in shock ${shock.name}.`,
@@ -93,13 +103,13 @@ export const notebook = defineNotebook({
           ...(shown[0] === undefined ? [] : assembleShock(shown[0]).assumptions),
           ...forceAssumptions,
         ],
-      },
+      })),
     ];
-    return {
+    return pageInPieces({
       answer: answer(cases, values, shock, middleEvent(whose, values.middle)),
-      blocks,
+      pieces,
       sources: [...forceSources, ...oilSources],
-    };
+    });
   },
 });
 

@@ -2,13 +2,13 @@ import { InputError } from '../lib/base/input-error.js';
 import { damperModel } from '../lib/damper/damper-model.js';
 import type { TolerancedBuild, ToleranceName, Tolerances } from '../lib/decisions/spread/toleranced-build.js';
 import { fluidAt } from '../lib/fluid/oil/fluid-at.js';
-import { createOil } from '../lib/fluid/oil/oil.js';
-import { defineNotebook, integer, onePart, type Page } from '../lib/page/index.js';
+import { defineNotebook, integer, later, once, onePart, type Page, pageInPieces } from '../lib/page/index.js';
 import { assembleShock } from '../lib/parts/assembly/assembled-shock.js';
 import { forceAssumptionsWithGas, forceSources, oilSources } from './base/basis.js';
 import { millilitres } from './base/bench-wording.js';
 import { oilTemperature } from './base/day.js';
 import { fastSpeed } from './base/fast-speed.js';
+import { knownOil } from './base/known.js';
 import { middleSpeed, slowSpeed } from './base/shaft-speeds.js';
 import { speedsSentence } from './base/speed-events.js';
 import { type LengthTolerances, labelOff, lengthTolerances, temperatureOff } from './base/tolerances.js';
@@ -68,8 +68,8 @@ export const notebook = defineNotebook({
         value: '0 for all',
         accepted: 'above 0 for at least one size, the label or the temperature',
       });
-    const oil = createOil(build.oil.definition);
-    const model = damperModel(damper, fluidAt(oil, temperature));
+    const oil = knownOil(build.oil.definition);
+    const model = once(() => damperModel(damper, fluidAt(oil, temperature)));
     const toleranced: TolerancedBuild = {
       damper,
       oil,
@@ -79,23 +79,22 @@ export const notebook = defineNotebook({
       speeds: [-slow, -middle, fast],
       tolerances,
     };
-    const spreads = twoSpreads(toleranced, seed);
-    return {
-      answer: answerOf(spreads),
-      blocks: [
-        { kind: 'figure', figure: histogramFigure(toleranced, spreads, seed) },
-        ...(spreads.own === undefined
-          ? []
-          : [{ kind: 'figure', figure: sharesFigure(spreads.own) } as const]),
-        spreadTable(spreads, wholeOilSentence(model, fast)),
-        toleranceTable(spreads),
-        ...measureFirst(spreads.own?.shares[answerPlace] ?? []),
-        ...shareCheck(spreads.own),
+    const spreads = twoSpreads(build, toleranced, seed);
+    const { own } = spreads;
+    return pageInPieces({
+      answer: answerOf(spreads, toleranced.speeds),
+      pieces: [
+        later(() => ({ kind: 'figure', figure: histogramFigure(toleranced, spreads) })),
+        later(() => (own === undefined ? [] : { kind: 'figure', figure: sharesFigure(own) })),
+        later(() => spreadTable(spreads, wholeOilSentence(model(), fast))),
+        later(() => toleranceTable(spreads)),
+        later(() => measureFirst(own?.shares[answerPlace] ?? [])),
+        later(() => shareCheck(own)),
         {
           kind: 'caution',
           text: 'Deburr and measure a piston out of the shock. Hold it in a vice, not in your hand, and keep pin gauges out of holes that are still rough.',
         },
-        {
+        later(() => ({
           kind: 'assumptions',
           items: [
             `${build.name}: ${build.piston.name} in ${build.shock.name} on ${build.oil.name} at ${celsius(temperature)}, shaft half way in.`,
@@ -113,7 +112,7 @@ export const notebook = defineNotebook({
             ...assumptions,
             ...forceAssumptionsWithGas,
           ],
-        },
+        })),
       ],
       sources: [
         'Saltelli et al., Comput. Phys. Commun. 181 (2010) 259, and Jansen, Comput. Phys. Commun. 117 (1999) 35: shares of the variance.',
@@ -121,7 +120,7 @@ export const notebook = defineNotebook({
         ...oilSources,
         ...forceSources,
       ],
-    };
+    });
   },
 });
 

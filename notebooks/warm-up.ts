@@ -1,4 +1,12 @@
-import { defineNotebook, onePart, type Page, quantity } from '../lib/page/index.js';
+import {
+  defineNotebook,
+  later,
+  once,
+  onePart,
+  type Page,
+  pageInPieces,
+  quantity,
+} from '../lib/page/index.js';
 import { forceSources, oilSources, workCautions } from './base/basis.js';
 import { dropOfWheel } from './base/drop.js';
 import { cornerOf, motionAssumptions, motionSources } from './base/moving-build.js';
@@ -93,16 +101,16 @@ export const notebook = defineNotebook({
     const asked = { build, air, run, wind, middle };
     const likely = warmed(heat, asked, 'likely');
     const ends = [warmed(heat, asked, 'cool'), warmed(heat, asked, 'warm')] as const;
-    const still = warmed(heat, { ...asked, wind: 0 }, 'likely');
-    return {
+    const still = once(() => warmed(heat, { ...asked, wind: 0 }, 'likely'));
+    return pageInPieces({
       answer: answerSentence(likely, ends, asked),
-      blocks: [
-        { kind: 'figure', figure: temperatureFigure(likely, ends, still) },
-        { kind: 'figure', figure: dampingFigure(likely, ends, still) },
-        { kind: 'list', items: meaningSentences(likely, still, asked, heat) },
-        minutesTable(likely, ends, still, asked),
-        sourcesTable(heat, air),
-        heatCheck(likely, asked),
+      pieces: [
+        later(() => ({ kind: 'figure', figure: temperatureFigure(likely, ends, still()) })),
+        later(() => ({ kind: 'figure', figure: dampingFigure(likely, ends, still()) })),
+        later(() => ({ kind: 'list', items: meaningSentences(likely, still(), asked, heat) })),
+        later(() => minutesTable(likely, ends, still(), asked)),
+        later(() => sourcesTable(heat, air)),
+        later(() => heatCheck(likely, asked)),
         { kind: 'heading', text: 'Where to be careful' },
         {
           kind: 'list',
@@ -135,6 +143,6 @@ export const notebook = defineNotebook({
         ...oilSources,
         ...forceSources,
       ],
-    };
+    });
   },
 });

@@ -1,5 +1,5 @@
 import { InputError } from '../lib/base/input-error.js';
-import { type Block, choice, defineNotebook, onePart } from '../lib/page/index.js';
+import { choice, defineNotebook, later, onePart, type Piece, pageInPieces } from '../lib/page/index.js';
 import { assembleShock } from '../lib/parts/index.js';
 import { forceAssumptions, forceSources, oilSources } from './base/basis.js';
 import { benchOil } from './base/bench.js';
@@ -60,33 +60,35 @@ export const notebook = defineNotebook({
     const left = [...missing, ...impossible.map((change) => `"${change}" cannot be filled so`)];
     const { corner, guesses } =
       build.spring === undefined ? { corner: undefined, guesses: [] } : cornerOf(build);
-    const blocks: readonly Block[] = [
-      { kind: 'figure', figure: changesFigure(before, effects, answer) },
-      changesTable(before, effects, name, at),
+    const pieces: readonly Piece[] = [
+      later(() => ({ kind: 'figure', figure: changesFigure(before, effects, answer) })),
+      later(() => changesTable(before, effects, name, at)),
       {
         kind: 'text',
         text: `Where a car ${name}, this page takes it to ask for ${symptom.words}: common practice, no source. "Helps" and "works against it" mean no more than that a change gives or takes that; 1 %, 0.1 mm and 1 g count as nothing.`,
       },
-      ...(corner === undefined
-        ? [
-            {
+      later(() =>
+        corner === undefined
+          ? {
               kind: 'text',
               text: `Nothing can land: ${build.name} names no "spring". Add one to the build and to the list springs, for example { name: soft, rate: 0.60 N/mm, free-length: 42 mm }.`,
-            } as const,
-          ]
-        : []),
-      ...(left.length === 0 ? [] : [{ kind: 'text', text: `Not tried: ${listed(left)}.` } as const]),
+            }
+          : [],
+      ),
+      later(() => (left.length === 0 ? [] : { kind: 'text', text: `Not tried: ${listed(left)}.` })),
       {
         kind: 'text',
         text: 'Change one thing at a time, and drive before the next. A hole that is drilled does not come back: try oil first.',
       },
-      ...handChecks(
-        changes
-          .filter((change) => change.build.piston !== build.piston || change.build.oil !== build.oil)
-          .map((change) => ({ name: change.name, model: modelsOf(change.build, at.temperature).model })),
+      later(() =>
+        handChecks(
+          changes
+            .filter((change) => change.build.piston !== build.piston || change.build.oil !== build.oil)
+            .map((change) => ({ name: change.name, model: modelsOf(change.build, at.temperature).model })),
+        ),
       ),
       ...benchCautions.map((text) => ({ kind: 'caution', text }) as const),
-      {
+      later(() => ({
         kind: 'assumptions',
         items: [
           `${build.name} on ${build.oil.name} at ${celsius(at.temperature)}; each change by itself, all else as it is.`,
@@ -98,8 +100,8 @@ export const notebook = defineNotebook({
           ...forceAssumptions,
           ...(corner === undefined ? [] : motionAssumptions),
         ],
-      },
+      })),
     ];
-    return { answer, blocks, sources: [...forceSources, ...oilSources, ...motionSources] };
+    return pageInPieces({ answer, pieces, sources: [...forceSources, ...oilSources, ...motionSources] });
   },
 });

@@ -2,7 +2,7 @@ import { InputError } from '../../lib/base/input-error.js';
 import { cavitationOnset } from '../../lib/damper/cavitation-onset.js';
 import { damperForce } from '../../lib/damper/damper-force.js';
 import type { DamperModel } from '../../lib/damper/damper-model.js';
-import { forcesAlongTravel } from '../../lib/damper/force-after-travel.js';
+import { forceAfterTravel, forcesAlongTravel } from '../../lib/damper/force-after-travel.js';
 import type { DamperForce } from '../../lib/damper/force-point.js';
 import { IntegrationError } from '../../lib/numeric/integrator/integration-error.js';
 import { millilitres } from './bench-wording.js';
@@ -77,28 +77,43 @@ export interface DampingSpan {
   readonly high?: number;
 }
 
-const known = new WeakMap<DamperModel, Map<number, DampingSpan>>();
-
 /** Worked out once for each model and speed, since two pictures show it. */
-export function dampingSpan(model: DamperModel, speed: number): DampingSpan {
-  const spans = known.get(model) ?? new Map<number, DampingSpan>();
-  known.set(model, spans);
-  const before = spans.get(speed);
-  if (before !== undefined) return before;
-  const span = workedOut(model, speed);
-  spans.set(speed, span);
-  return span;
-}
-
-function workedOut(model: DamperModel, speed: number): DampingSpan {
-  if (speed === 0) return { damping: 0 };
-  const { damper } = model;
-  if (!mayCavitate(model, speed))
-    return { damping: damperForce(model, { speed, position: damper.stroke / 2 }).dampingForce };
+export const dampingSpan = knownBySpeed((model, speed): DampingSpan => {
+  const whole = wholeOil(model, speed);
+  if (whole !== undefined) return { damping: whole };
   const { start, afterTravel, end, cavitates } = strokeForces(model, speed);
   if (!cavitates) return { damping: afterTravel.dampingForce };
   const forces = [start.dampingForce, afterTravel.dampingForce, end.dampingForce];
   return { damping: afterTravel.dampingForce, low: Math.min(...forces), high: Math.max(...forces) };
+});
+
+/** The same without its band, for a line among many: nobody asks how the stroke ends. */
+export const dampingAfterTravel = knownBySpeed((model, speed): DampingSpan => {
+  const whole = wholeOil(model, speed);
+  if (whole !== undefined) return { damping: whole };
+  const { position, travel } = strokeOf(model, speed);
+  const { dampingForce } = followed(model, speed, () => forceAfterTravel(model, { speed, position }, travel));
+  return { damping: dampingForce };
+});
+
+function knownBySpeed(
+  make: (model: DamperModel, speed: number) => DampingSpan,
+): (model: DamperModel, speed: number) => DampingSpan {
+  const known = new WeakMap<DamperModel, Map<number, DampingSpan>>();
+  return (model, speed) => {
+    const spans = known.get(model) ?? new Map<number, DampingSpan>();
+    known.set(model, spans);
+    const span = spans.get(speed) ?? make(model, speed);
+    spans.set(speed, span);
+    return span;
+  };
+}
+
+/** Damping where no cavity can open, since the speed is below the onset of a shaft that is fully out; undefined beyond it. */
+function wholeOil(model: DamperModel, speed: number): number | undefined {
+  if (speed === 0) return 0;
+  if (mayCavitate(model, speed)) return undefined;
+  return damperForce(model, { speed, position: model.damper.stroke / 2 }).dampingForce;
 }
 
 /** Whether the speed is beyond the onset where the gas is weakest, with the shaft fully out. */

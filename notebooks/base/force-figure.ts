@@ -5,7 +5,7 @@ import type { Figure } from '../../lib/plot/chart/figure.js';
 import type { LineChart, LinePoint } from '../../lib/plot/chart/lines.js';
 import { lineChart } from '../../lib/plot/figure/line-chart.js';
 import { formatQuantity } from '../../lib/units/index.js';
-import { type DampingSpan, dampingSpan, strokeOf } from './after-onset.js';
+import { type DampingSpan, dampingAfterTravel, dampingSpan, strokeOf } from './after-onset.js';
 
 /** Points of a curve on each side of rest, beside those at the onset. */
 const pointsEachWay = 30;
@@ -77,8 +77,9 @@ function drawn(
       name,
       points: speedsOf(model, fast).map((speed): LinePoint => {
         const at = (one: DamperModel): DampingSpan => change(dampingSpan(one, speed), speed, one);
+        if (index > 0 && curves.length > mostBands)
+          return { x: speed, y: change(dampingAfterTravel(model, speed), speed, model).damping };
         const { damping, low, high } = at(model);
-        if (index > 0 && curves.length > mostBands) return { x: speed, y: damping };
         if (bounds === undefined) {
           // The band begins where the cavity does, with no width.
           const begins = onsets(model, fast).includes(speed);
@@ -91,7 +92,7 @@ function drawn(
     points: curves.flatMap(({ model, fastestRebound }) =>
       marksOf(model, fast, fastestRebound).map((speed) => ({
         x: speed,
-        y: change(dampingSpan(model, speed), speed, model).damping,
+        y: change(dampingAfterTravel(model, speed), speed, model).damping,
         label: '',
       })),
     ),

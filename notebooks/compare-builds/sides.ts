@@ -1,5 +1,6 @@
 import { InputError } from '../../lib/base/input-error.js';
 import type { DamperModel } from '../../lib/damper/damper-model.js';
+import { once } from '../../lib/page/blocks/later.js';
 import { buildFault } from '../../lib/parts/build-fit.js';
 import type { Build, Parts } from '../../lib/parts/parts.js';
 import { dampingSpan } from '../base/after-onset.js';
@@ -31,7 +32,8 @@ export interface Side {
   readonly built: BuiltShock;
   readonly model: DamperModel;
   readonly bounds: readonly DamperModel[];
-  readonly states: EndStates;
+  /** Asked for by a table only, as what is cold and hot. */
+  readonly states: () => EndStates;
   /** Where the shaft is wanted at rest [m]. */
   readonly place: number;
   /** Not given where no spring is named or the gas has no room there. */
@@ -39,8 +41,8 @@ export interface Side {
   /** Not given where no spring is named or the shaft locks on the way. */
   readonly landed?: { readonly own: Landed; readonly ends: readonly Landed[] };
   /** Rebound damping at the middle speed, cold and hot [N]. */
-  readonly cold: Span;
-  readonly hot: Span;
+  readonly cold: () => Span;
+  readonly hot: () => Span;
   /** Oil poured for a fill of all its shocks [m³], and what it costs. */
   readonly poured: number;
   readonly cost?: { readonly amount: number; readonly currency: string };
@@ -94,12 +96,12 @@ export function sideOf(build: Build, at: Conditions): Side {
     built,
     model,
     bounds,
-    states: endStates(built, bench),
+    states: once(() => endStates(built, bench)),
     place,
     ...(riding && { riding }),
     ...(own && { landed: { own, ends: landedAtEnds(build, temperature, drop) } }),
-    cold: heldBack(build, at.coldest, middle),
-    hot: heldBack(build, at.hottest, middle),
+    cold: once(() => heldBack(build, at.coldest, middle)),
+    hot: once(() => heldBack(build, at.hottest, middle)),
     poured,
     ...(price &&
       oil.bottle && {

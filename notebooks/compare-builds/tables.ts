@@ -82,8 +82,8 @@ export function pushTable(two: Two, bench: number): TableBlock {
     `Static push, no spring, at ${celsius(bench)}`,
     two,
     [
-      of('Shaft fully in', ({ states }) => states.pushIn),
-      of('Shaft fully out', ({ states }) => states.pushOut),
+      of('Shaft fully in', ({ states }) => states().pushIn),
+      of('Shaft fully out', ({ states }) => states().pushOut),
       spans('Friction of the seals', two, seal, (value) => `${Math.round(value)} g`),
     ],
     `Below 0 the shaft is sucked in. Brackets at the friction mark a guess.${guess}`,
@@ -186,11 +186,11 @@ export function dayTable(two: Two, { coldest, hottest, middle }: Conditions): Ta
   const [first, second] = two;
   const alike = first.cost?.currency === second.cost?.currency;
   return tableOf('day', 'Cold, hot, and a fill', two, [
-    spans(`Rebound ${shaftSpeed(middle)} at ${celsius(coldest)}`, two, ({ cold }) => cold, newtons),
-    spans(`Rebound ${shaftSpeed(middle)} at ${celsius(hottest)}`, two, ({ hot }) => hot, newtons),
+    spans(`Rebound ${shaftSpeed(middle)} at ${celsius(coldest)}`, two, ({ cold }) => cold(), newtons),
+    spans(`Rebound ${shaftSpeed(middle)} at ${celsius(hottest)}`, two, ({ hot }) => hot(), newtons),
     [
       'Lost from cold to hot',
-      ...two.map(({ cold, hot }) => finePercent(1 - hot.typical / cold.typical)),
+      ...two.map(({ cold, hot }) => finePercent(1 - hot().typical / cold().typical)),
     ] as unknown as Row,
     [
       'Oil for a fill',

@@ -29,7 +29,7 @@ export function shareCheck(own: Cause | undefined): readonly Block[] {
   const weights = forces.map((_, place) => (place === 0 || place === steps ? 0.5 : 1));
   const variance =
     forces.reduce((sum, force, place) => sum + (weights[place] ?? 0) * (force - mean) ** 2, 0) / steps;
-  const whole = (own.spreads[answerPlace]?.standardDeviation ?? 0) ** 2;
+  const whole = (own.spreads()[answerPlace]?.standardDeviation ?? 0) ** 2;
   const share = variance / whole;
   return [
     {

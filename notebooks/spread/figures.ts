@@ -1,4 +1,3 @@
-import { drawnForces } from '../../lib/decisions/spread/force-spread.js';
 import type { TolerancedBuild } from '../../lib/decisions/spread/toleranced-build.js';
 import { capital } from '../../lib/page/blocks/capital.js';
 import type { Figure } from '../../lib/plot/chart/figure.js';
@@ -9,13 +8,13 @@ import { type Cause, drawn, type TwoSpreads } from './two-spreads.js';
 import { answerPlace, motionText, plainName } from './wording.js';
 
 /** How the force at the middle speed spreads over all builds drawn. */
-export function histogramFigure(build: TolerancedBuild, { together }: TwoSpreads, seed: number): Figure {
-  const all = drawnForces(build, { count: drawn, seed, sampling: 'low-discrepancy' }, 0, drawn);
+export function histogramFigure(build: TolerancedBuild, { draws, together }: TwoSpreads): Figure {
+  const all = draws();
   const outputs = build.speeds.length;
   const forces = Array.from({ length: drawn }, (_, index) =>
     Math.abs(all[index * outputs + answerPlace] ?? 0),
   );
-  const spread = together[answerPlace];
+  const spread = together()[answerPlace];
   const [low = 0, middle = 0, high = 0] = [spread?.low ?? 0, spread?.median ?? 0, spread?.high ?? 0]
     .map(Math.abs)
     .sort((a, b) => a - b);

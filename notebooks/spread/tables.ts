@@ -23,9 +23,9 @@ export function spreadTable({ pairs, shared, together }: TwoSpreads, fastForce: 
         { label: 'Force, half below', unit: 'N', dimension: 'force' },
         { label: 'Force, one in 20 above', unit: 'N', dimension: 'force' },
       ],
-      rows: together.map(({ speed, low, median, high }, place) => {
+      rows: together().map(({ speed, low, median, high }, place) => {
         const [least, most] = [Math.abs(low), Math.abs(high)].sort((a, b) => a - b);
-        const ofShared = shared?.spreads[place];
+        const ofShared = shared?.spreads()[place];
         return [
           motionText(speed),
           pairs[place]?.median ?? 0,

@@ -1,8 +1,9 @@
+import { keptResults } from '../../lib/base/kept-results.js';
 import { finish } from '../../lib/decisions/search/search.js';
 import {
   drawnForces,
   type ForceSpread,
-  forceSpread,
+  spreadOf,
   type ToleranceShare,
   toleranceShares,
 } from '../../lib/decisions/spread/force-spread.js';
@@ -11,6 +12,8 @@ import type {
   ToleranceName,
   Tolerances,
 } from '../../lib/decisions/spread/toleranced-build.js';
+import { once } from '../../lib/page/blocks/later.js';
+import type { Build } from '../../lib/parts/parts.js';
 
 /** Builds drawn, and base points of the shares: enough for two digits. */
 export const drawn = 2048;
@@ -30,7 +33,7 @@ export interface PairSpread {
 /** Spread from one kind of cause, with the share of each size; undefined where nothing of the kind is off. */
 export interface Cause {
   readonly build: TolerancedBuild;
-  readonly spreads: readonly ForceSpread[];
+  readonly spreads: () => readonly ForceSpread[];
   readonly shares: readonly (readonly ToleranceShare[])[];
 }
 
@@ -38,7 +41,9 @@ export interface Cause {
 export interface TwoSpreads {
   readonly own: Cause | undefined;
   readonly shared: Cause | undefined;
-  readonly together: readonly ForceSpread[];
+  /** Forces of all builds drawn, speed by speed for each [N], and how they spread. */
+  readonly draws: () => Float64Array;
+  readonly together: () => readonly ForceSpread[];
   /** At each speed; empty where nothing differs from shock to shock. */
   readonly pairs: readonly PairSpread[];
 }
@@ -49,26 +54,38 @@ function only(tolerances: Tolerances, wanted: (name: ToleranceName) => boolean):
   ) as Tolerances;
 }
 
+/** All builds of a page, spread as evenly as can be. */
+function drawsOf(build: TolerancedBuild, seed: number): Float64Array {
+  return drawnForces(build, { count: drawn, seed, sampling: 'low-discrepancy' }, 0, drawn);
+}
+
 function causeOf(build: TolerancedBuild, seed: number): Cause | undefined {
   if (Object.keys(build.tolerances).length === 0) return undefined;
   return {
     build,
-    spreads: finish(forceSpread(build, { count: drawn, seed, sampling: 'low-discrepancy' })),
+    spreads: once(() => spreadOf(build.speeds, drawsOf(build, seed))),
     shares: finish(toleranceShares(build, points, seed)),
   };
 }
 
-/** Spreads of a build, parted into what differs from shock to shock and what all shocks of the car share. */
-export function twoSpreads(build: TolerancedBuild, seed: number): TwoSpreads {
+/** What sets left and right apart does not change with what all shocks share, nor the other way round. */
+const causes = keptResults<Build, Cause | undefined>(6);
+const allPairs = keptResults<Build, readonly PairSpread[]>(3);
+
+/** Spreads of a build of the parts file, parted into what differs from shock to shock and what all shocks of the car share. */
+export function twoSpreads(of: Build, build: TolerancedBuild, seed: number): TwoSpreads {
   const { tolerances } = build;
   const own = { ...build, tolerances: only(tolerances, (name) => !sharedNames.has(name)) };
   const shared = { ...build, tolerances: only(tolerances, (name) => sharedNames.has(name)) };
-  const ownCause = causeOf(own, seed);
+  const known = (one: TolerancedBuild) => causes(of, [one, seed], () => causeOf(one, seed));
+  const ownCause = known(own);
+  const draws = once(() => drawsOf(build, seed));
   return {
     own: ownCause,
-    shared: causeOf(shared, seed),
-    together: finish(forceSpread(build, { count: drawn, seed, sampling: 'low-discrepancy' })),
-    pairs: ownCause === undefined ? [] : pairSpreads(own, seed),
+    shared: known(shared),
+    draws,
+    together: once(() => spreadOf(build.speeds, draws())),
+    pairs: ownCause === undefined ? [] : allPairs(of, [own, seed], () => pairSpreads(own, seed)),
   };
 }
 

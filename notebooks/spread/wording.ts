@@ -38,17 +38,16 @@ export const motionText = (speed: number): string =>
 export const answerPlace = 1;
 
 /** Left against right first, then all four against the plan. */
-export function answerOf({ own, shared, pairs, together }: TwoSpreads): string {
+export function answerOf({ own, shared, pairs }: TwoSpreads, speeds: readonly number[]): string {
   const pair = pairs[answerPlace];
-  const all = together[answerPlace];
   const top = largestCause(own, answerPlace);
   const common = largestCause(shared, answerPlace);
-  const motion = motionText(all?.speed ?? 0);
+  const motion = motionText(speeds[answerPlace] ?? 0);
   const sides =
     pair === undefined || top === undefined
       ? `In ${motion} left and right are alike, since no size that differs between them may be off.`
       : `In ${motion} left and right of one drawing differ by up to ${finePercent(pair.high)} in nine of ten pairs; ${plainName(top.name)} causes ${percent(Math.min(1, top.total))} of that, so measure it first.`;
-  const ofShared = shared?.spreads[answerPlace];
+  const ofShared = shared?.spreads()[answerPlace];
   if (ofShared === undefined || common === undefined)
     return `${sides} Nothing that all shocks of the car share may be off.`;
   return `${sides} All shocks together may be ${finePercent(halfWidth(ofShared))} harder or softer than you meant, mostly by ${plainName(common.name)}, and that no pairing shows.`;
