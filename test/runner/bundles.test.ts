@@ -5,7 +5,7 @@ import type { OnLoadArgs, OnResolveArgs, PluginBuild } from 'esbuild';
 import { afterAll, describe, expect, test } from 'vitest';
 import { embeddedFonts } from '../../lib/runner/build/fonts.js';
 import { leanPackages } from '../../lib/runner/build/lean-packages.js';
-import { fileEntry, pageEntry } from '../../lib/runner/build/live-programs.js';
+import { pageEntry } from '../../lib/runner/build/live-programs.js';
 import { programModules } from '../../lib/runner/build/program-modules.js';
 import { programTexts } from '../../lib/runner/build/program-texts.js';
 
@@ -48,7 +48,6 @@ test('what two programs share is a module of its own that comes first, and what 
 
 describe('the programs of pages', () => {
   const livePage = write('live-page.ts', "export const livePage = (notebook) => ['page', notebook];");
-  const liveFile = write('live-file.ts', "export const liveFile = (notebooks) => ['file', notebooks];");
   const library = write('library.ts', 'export const constant = 7;');
   const mine = write(
     'mine.ts',
@@ -62,8 +61,6 @@ describe('the programs of pages', () => {
     const text = needed['mine']?.map((name) => modules[name]?.text).join('');
     expect(text).toContain('mine');
     expect(text).toMatch(/\b7\b/u);
-    const whole = await programTexts({ livePage, liveFile, notebooks: { mine }, entryFile });
-    expect(Object.keys(whole.needed)).toContain(fileEntry);
   });
 
   test('are not made where the library has no such entry', async () => {
@@ -127,6 +124,4 @@ test('a font has the letters of any text in English, so that one that is changed
   const [plain, other] = await Promise.all([embeddedFonts(''), embeddedFonts('Quite another text: 27 %~!')]);
   expect(other).toEqual(plain);
   expect(plain.map(({ weight }) => weight)).toEqual([400, 600]);
-  const more = await embeddedFonts('Ω');
-  for (const [place, { woff2 }] of more.entries()) expect(woff2).not.toBe(plain[place]?.woff2);
 });
