@@ -1,4 +1,5 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { askedFor } from './asked.js';
 import { type Asker, startAsker } from './asker.js';
@@ -52,13 +53,15 @@ function remember({ passed }: Verdict): void {
 /** Pages that take longer [ms] are asked only for what is a fault of the pages themselves. */
 const longPage = 1500;
 
-/** What is asked for a fault: the shortest tests first, since one that fails ends the run and most faults fail many. */
+/** What is asked for a fault: the test of that name first, then the shortest, since one that fails ends the run and most faults fail many. */
 function testsFor({ file }: Fault): readonly string[] {
   const { files, pages } = askedFor(file);
   const asked = pages
     .map((page) => `page ${page}`)
     .filter((page) => file.startsWith('notebooks/') || durationOf(page) < longPage);
-  return [...files, ...asked].toSorted((a, b) => durationOf(a) - durationOf(b));
+  const { name } = path.parse(file);
+  const wait = (test: string): number => (test.endsWith(`/${name}.test.ts`) ? 0 : durationOf(test));
+  return [...files, ...asked].toSorted((a, b) => wait(a) - wait(b));
 }
 
 const patienceFor = (tests: readonly string[]): number =>
