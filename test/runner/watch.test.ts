@@ -2,7 +2,8 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { request } from 'node:http';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { setTimeout as pause } from 'node:timers/promises';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { draftHtml } from '../../lib/runner/watch/draft-html.js';
 import { fileChanges } from '../../lib/runner/watch/file-changes.js';
 import { type PageServer, servePage } from '../../lib/runner/watch/page-server.js';
@@ -136,9 +137,11 @@ describe('changes of files', () => {
       const before = heard.length;
       writeFileSync(file, 'new');
       writeFileSync(file, 'newer');
-      await vi.waitFor(() => expect(heard.length).toBeGreaterThan(before), { timeout: 20_000, interval: 10 });
+      const patience = Date.now() + 20_000;
+      while (heard.length === before && Date.now() < patience) await pause(10);
+      expect(heard.length).toBeGreaterThan(before);
       // Until what belongs to the same save has been told too.
-      await new Promise((resolve) => setTimeout(resolve, 200));
+      await pause(200);
     };
     await save(path.join(sources, 'deep/a.ts'));
     expect(heard).toEqual(heard.map(() => true));
@@ -148,7 +151,7 @@ describe('changes of files', () => {
     heard.length = 0;
     if (path.dirname(partsFile) === folder) {
       writeFileSync(path.join(folder, 'other.yaml'), 'new');
-      await new Promise((resolve) => setTimeout(resolve, 100));
+      await pause(100);
       expect(heard).toEqual([]);
     }
     stop();
