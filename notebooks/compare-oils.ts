@@ -12,7 +12,8 @@ import {
   pageInPieces,
   severalParts,
 } from '../lib/page/index.js';
-import { assembleShock, type Build } from '../lib/parts/index.js';
+import { assembleShock } from '../lib/parts/assembly/assembled-shock.js';
+import type { Build } from '../lib/parts/parts.js';
 import { forceAssumptions, forceSources, oilSources, workCautions } from './base/basis.js';
 import { handChecks } from './base/by-hand.js';
 import { buildLike, chosenBuild, modelsOf, requireGoesTogether } from './base/chosen-shock.js';
@@ -79,7 +80,7 @@ export const notebook = defineNotebook({
       later(() => speedTable(shown, at)),
       later(() => eventsTable(like)),
       later(() => (cavitates(build, at) ? [{ kind: 'text', text: thickerOil }] : [])),
-      later(() => orderTable(shown)),
+      orderTable(shown),
       { kind: 'heading', text: 'Where to be careful' },
       later(() => doubts(shown.flatMap((oil) => warningsOf(oil, at)))),
       later(() =>

@@ -66,8 +66,7 @@ async function redraw(session: Session, shown: Screen): Promise<void> {
     // What an address asks for in vain is forgotten; what a control asks for stays, until another control makes it possible.
     session.address = undefined;
   }
-  performance.clearMeasures('redraw');
-  performance.measure('redraw', { start: begun });
+  leaveMeasure('redraw', begun);
 }
 
 /** Shows the rest of the page, or says why it cannot be; the time it takes is left as a measure, as that of a redraw. */
@@ -78,8 +77,12 @@ async function makeWhole(shown: Screen): Promise<void> {
   } catch (error) {
     shown.complain(failureText(error));
   }
-  performance.clearMeasures('whole');
-  performance.measure('whole', { start: begun });
+  leaveMeasure('whole', begun);
+}
+
+function leaveMeasure(name: string, start: number): void {
+  performance.clearMeasures(name);
+  performance.measure(name, { start });
 }
 
 function leftOut({ without }: Session): string {

@@ -11,7 +11,7 @@ import { runInPieces } from '../../page/run-notebook.js';
 import { unansweredPage } from '../../page/unanswered.js';
 import type { PartsFile } from '../../parts/parts-file.js';
 import type { Figure } from '../../plot/chart/figure.js';
-import { besideStart } from '../../plot/figure/beside-start.js';
+import { withStart } from '../../plot/figure/beside-start.js';
 import { expectedFailure } from './failure.js';
 import { type Settings, settingsOf } from './settings.js';
 
@@ -93,7 +93,7 @@ export function caseInSight(next: Case, before: Case, isSeen: (from: number, to:
 /** A figure of a case with that of the start behind it, where the two cases differ. */
 export function besideItsStart(figure: Figure, start: Case): Figure {
   const other = figuresIn(start.page).find(({ id }) => id === figure.id);
-  return other === undefined || other === figure ? figure : besideStart(figure, other);
+  return other === undefined || other === figure ? figure : withStart(figure, other);
 }
 
 function caseWith(

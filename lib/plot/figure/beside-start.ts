@@ -17,6 +17,11 @@ import { scatterBeside } from './scatter-chart.js';
  */
 export function besideStart(figure: Figure, start: Figure): Figure {
   requireShape({ figure, start }, { figure: madeWith('drawings'), start: madeWith('drawings') });
+  return withStart(figure, start);
+}
+
+/** The same of figures that were checked when they were made. */
+export function withStart(figure: Figure, start: Figure): Figure {
   const [now, before] = [figure.chart, start.chart];
   if (dequal(now.shows.series, before.shows.series)) return figure;
   if (now.kind === 'line' && before.kind === 'line') return linesBeside(now.shows, before.shows);
