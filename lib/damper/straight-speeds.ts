@@ -30,11 +30,16 @@ export function straightSpeeds(build: StraightBuild, forces: Float64Array, speed
     dampingArea * creepingSlope +
     rimDrag * (holeArea + gapConductance * creepingSlope) * perDampingArea -
     jetMass * creepingJet;
+  // What inertia alone lets through at most, with a velocity head lost: in thin oil the creeping limit is far above it.
+  const headForce = dampingArea * hole.halfDensity;
   let holeSpeed = 0;
   let forceBefore = 0;
   for (let place = 0; place < forces.length; place++) {
     const force = forces[place] as number;
-    holeSpeed = forceBefore > 0 ? holeSpeed * (force / forceBefore) : force / creepingForce;
+    holeSpeed =
+      forceBefore > 0
+        ? holeSpeed * (force / forceBefore)
+        : Math.min(force / creepingForce, Math.sqrt(force / headForce));
     forceBefore = force;
     let swept = 0;
     for (let iteration = 0; force > 0; iteration++) {

@@ -48,7 +48,6 @@ export function runInPieces(
   build?: string,
 ): NotebookRun {
   const { parameters } = notebook;
-  const values = readParameterValues(parameters, texts, partsAround(parts, build));
   const inItsKeys = <Result>(make: () => Result): Result => {
     try {
       return make();
@@ -56,6 +55,8 @@ export function runInPieces(
       throw inKeysOfTheFile(error, parameters);
     }
   };
+  // What a setting begins at is asked of the laws too.
+  const values = inItsKeys(() => readParameterValues(parameters, texts, partsAround(parts, build)));
   const made = inItsKeys(() => notebook.run(parts, values));
   const page = sayingMeasured(withPieces(made, inItsKeys), parts, parameters, values);
   return { page, values, parameters: parameterTexts(parameters, values) };

@@ -1,14 +1,14 @@
-import { inverse, LuDecomposition, Matrix } from 'ml-matrix';
+import { Matrix } from 'ml-matrix';
 import { requirePositive } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
 import { listOf, requireShape, type Shape, someText } from '../../base/shape.js';
-import { FitError } from '../../numeric/least-squares/fit-error.js';
 import type { MeasuredShockProblem } from '../fit/fit-problem.js';
 import { measuredShockProblemShape } from '../fit/fit-problem.js';
 import { sizeOf, stateAt } from '../fit/unknown.js';
 import type { Reading } from '../reading/reading.js';
 import { readingShape } from '../reading/reading.js';
 import { type ForcePlace, forceSlopes, requireSpeeds } from './damping-answer.js';
+import { afterReadings, type Doubt, doubtOf, forceVariance } from './doubt.js';
 import { informationOf, readingSlopes } from './telling.js';
 
 /**
@@ -85,24 +85,10 @@ const pairSlack = 1.1;
 /** A reading that leaves more than this of the doubt is not worth its time. */
 const worthwhile = 0.9;
 
-/** Squares of the relative standard deviation of the force, mean over the speeds. */
-function forceVariance(information: Matrix, gradients: Matrix): number {
-  const covariance = gradients.mmul(inverseOf(information)).mmul(gradients.transpose());
-  const variance = covariance.trace() / gradients.rows;
-  if (!(variance >= 0 && Number.isFinite(variance)))
-    throw new FitError('not-finite', 'the law has no value, or no slope, at the parameters to judge at', []);
-  return variance;
-}
-
-function inverseOf(information: Matrix): Matrix {
-  if (new LuDecomposition(information).isSingular())
-    throw new FitError('rank-deficient', 'readings and priors leave a parameter open', []);
-  return inverse(information);
-}
-
 interface Place {
-  readonly information: Matrix;
+  readonly doubt: Doubt;
   readonly gradients: Matrix;
+  /** Slopes of the readings of each candidate over their uncertainty. */
   readonly candidates: readonly Matrix[];
 }
 
@@ -121,12 +107,11 @@ function placeAt(
   );
   const state = stateAt(known, unknowns, parameters);
   return {
-    information,
+    doubt: doubtOf(information),
     gradients,
-    candidates: candidates.map(({ readings }) => {
-      const rows = readingSlopes({ law, known: state, unknowns, readings }, parameters);
-      return rows.transpose().mmul(rows);
-    }),
+    candidates: candidates.map(({ readings }) =>
+      readingSlopes({ law, known: state, unknowns, readings }, parameters),
+    ),
   };
 }
 
@@ -182,11 +167,11 @@ export function nextMeasurement(
   const places = at.map((parameters) => placeAt(problem, candidates, question, parameters));
   const left = (chosen: readonly number[]): number => {
     let sum = 0;
-    for (const place of places) {
-      const information = place.information.clone();
-      for (const index of chosen) information.add(place.candidates[index]!);
-      sum += forceVariance(information, place.gradients);
-    }
+    for (const { doubt, candidates: rows, gradients } of places)
+      sum += forceVariance(
+        chosen.reduce((known, index) => afterReadings(known, rows[index]!), doubt),
+        gradients,
+      );
     return Math.sqrt(sum / places.length);
   };
   const now = left([]);

@@ -33,6 +33,8 @@ const stretchRule = gaussLegendre(5);
 
 /** Step of the logarithm after which the next one, smaller by the error of the secant, would be lost in rounding. */
 const smallestStep = 1e-7;
+/** Largest one: the power of a curve changes along it. */
+const longestStep = 3;
 
 /** A speed and force that belong together, in logarithms, with the slope of the damping curve there. */
 interface CurvePoint {
@@ -55,21 +57,24 @@ function pointAtForce(
   from: CurvePoint,
 ): CurvePoint {
   const logForce = Math.log(force);
+  // What the oil would do at a speed beyond all is no number.
   const excess = (logSpeed: number): number =>
-    Math.log(Math.abs(warm.dampingForce(sign * Math.exp(logSpeed), position))) - logForce;
+    logSpeed < farthest
+      ? Math.log(Math.abs(warm.dampingForce(sign * Math.exp(logSpeed), position))) - logForce
+      : Number.NaN;
   let slope = from.slope;
   let here = from.logSpeed + (logForce - from.logForce) / slope;
   let excessHere = excess(here);
   for (let iteration = 0; iteration < 60; iteration++) {
-    const step = excessHere / slope;
+    const step = Math.min(Math.max(excessHere / slope, -longestStep), longestStep);
     const next = here - step;
     if (Math.abs(step) < smallestStep) return { logSpeed: next, logForce, slope };
     const excessNext = excess(next);
+    if (Number.isNaN(excessNext)) break;
     const secant = (excessNext - excessHere) / (next - here);
-    // Rounding may leave no slope, or a wrong one, next to the root.
-    if (secant > 0.5 && secant < 3) slope = secant;
+    // Rounding may leave no slope, or a wrong one, next to the root; of oil that thins it may be small.
+    if (secant > 0.05 && secant < 3) slope = secant;
     [here, excessHere] = [next, excessNext];
-    if (!(Math.abs(here) < farthest)) break;
   }
   return { logSpeed: Number.NaN, logForce, slope };
 }
