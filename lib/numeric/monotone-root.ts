@@ -11,12 +11,6 @@ const stepLimit = 200;
 /** Steps after which Newton creeps, as down a high power of the variable. */
 const long = 40;
 
-/** A place inside a bracket: half way; of a search that takes long half way in powers of the variable, since its root may be many of them lower. */
-function between(below: number, above: number, creeping: boolean): number {
-  if (!creeping || above < 4 * below) return (below + above) / 2;
-  return below === 0 ? above / 256 : Math.sqrt(below) * Math.sqrt(above);
-}
-
 /** Relative change after which one more Newton step, converging quadratically, would change nothing in double precision. */
 const settled = 1e-10;
 
@@ -47,16 +41,20 @@ export function monotoneRoot(
     if (value > 0) above = x;
     else below = x;
     let next = x - value / slope;
-    // Every eighth step halves the bracket, so that Newton cannot walk to and fro across a bend; every other one once it has crept for long.
-    const halve = iterations % (iterations < long ? 8 : 2) === 0 && above !== Number.POSITIVE_INFINITY;
-    if (halve || !(next > below && next < above))
-      next = above === Number.POSITIVE_INFINITY ? 4 * x : between(below, above, iterations >= long);
+    const bracketed = above < Number.POSITIVE_INFINITY;
+    const creeping = bracketed && iterations >= long;
+    // Every eighth step halves the bracket, so that Newton cannot walk to and fro across a bend; every other one once it has crept for long, and then
+    // half way in powers of the variable, since the root may be many of them lower.
+    const halve = iterations % (creeping ? 2 : 8) === 0 && bracketed;
+    if (halve || !(next > below && next < above)) {
+      next = bracketed ? (below + above) / 2 : 4 * x;
+      if (creeping) next = below > 0 ? Math.sqrt(below * above) : above / 256;
+    }
     const change = Math.abs(next - x);
     x = next;
     if (change <= settled * x && !halve) return { root: x, iterations, residual: value };
     // An unknown upper end is infinitely far, also in parts of itself.
-    if (above !== Number.POSITIVE_INFINITY && above - below <= 4e-16 * above)
-      return { root: x, iterations, residual: value };
+    if (bracketed && above - below <= 4e-16 * above) return { root: x, iterations, residual: value };
   }
   throw new ConvergenceError(what, below, above);
 }
