@@ -96,6 +96,24 @@ describe('lines', () => {
     expect(rowsOf(wide, 'halos').map(({ text }) => text)).toEqual(['r', 'p']);
   });
 
+  test('with one end of a band at a point have none there, in the picture and in the table', () => {
+    const [one] = lines(['one']).series;
+    const half = (one?.points ?? []).map((point) => ({ ...point, low: point.y - 1 }));
+    const without = lineChart({ ...lines(), series: [{ name: 'one', points: half }] });
+    expect(rowsOf(without.drawings.wide, 'bands')).toEqual([]);
+    expect(without.table.rows).toEqual([
+      [0, 0],
+      [10, 20],
+    ]);
+    const some = [...half, { x: 20, y: 30, low: 29, high: 32 }, { x: 30, y: 30, high: 31 }];
+    expect(lineChart({ ...lines(), series: [{ name: 'one', points: some }] }).table.rows).toEqual([
+      [0, 0, null, null],
+      [10, 20, null, null],
+      [20, 30, 29, 32],
+      [30, 30, null, null],
+    ]);
+  });
+
   test('have bands in the colour of their line, those that have one', () => {
     const [one, two] = lines().series;
     const banded = (two?.points ?? []).map((point) => ({ ...point, low: point.y - 1, high: point.y + 1 }));
