@@ -61,7 +61,7 @@ describe('own recording on bench-stroke', () => {
       'beyond the stroke',
       sine(1, 1, 12, 13),
       undefined,
-      /within the stroke of short, 0 to 24 mm in.*got −1 mm in row 1/u,
+      /within the stroke of short, 0 to 24 mm in; "zero-at" says how far the shaft is in where the travel is 0, got −1 mm in row 1/u,
     ],
     ['beyond it by the zero', sine(1, 1, 12, 10), '4 mm', /"zero-at" says.*got 24\.\d+ mm in row \d+/u],
     [
@@ -74,7 +74,7 @@ describe('own recording on bench-stroke', () => {
       'more than the gas has room for',
       sine(120, 3, 11, 10),
       undefined,
-      /room for: shaft and cavity.*got a ride that locks at 0\.0\d+ s, [\d.]+ mm in/u,
+      /room for: shaft and cavity together ask for more than its [\d.]+ ml, and the rest of the stroke for another [\d.]+ ml; let out oil, or ride it warmer or slower, got a ride that locks at 0\.0\d+ s, [\d.]+ mm in/u,
     ],
   ])('%s is refused by the key and the row', (_, record, zeroAt, said) => {
     expect(() => pageOf(benchStroke, strokeFile(record, zeroAt), { temperature: '0 °C' })).toThrow(said);
@@ -178,7 +178,7 @@ describe('own ground on landing', () => {
 
   test('ground beyond reason is refused by its row, and without ground the page says nothing of it', () => {
     expect(() => pageOf(landing, groundFile('time (s),height (m)\n0,0\n0.1,20\n0.2,0'))).toThrow(
-      /recorded-ground must be at most 500 mm above or below.*got 20000 mm in row 2/u,
+      /recorded-ground must be at most 500 mm above or below the ground of the first row; look at the unit of the height, got 20000 mm in row 2/u,
     );
     expect(wordsOf(pageOf(landing, readParts(fileTexts.demo)))).not.toContain('recorded ground');
   });
