@@ -106,7 +106,7 @@ export const notebook = defineNotebook({
       ...benchCautions.map((caution) => ({ kind: 'caution', text: caution }) as const),
       { kind: 'assumptions', items: assumptions(built) },
     ];
-    const answer = [verdict(built), habitSentence(habits), bleedSentence(bled, wait)].join(' ');
+    const answer = [verdict(built), habitSentence(habits), bleedSentence(built, bled, wait)].join(' ');
     return { answer, blocks, sources: [...fillSources, ...airSources] };
   },
 });

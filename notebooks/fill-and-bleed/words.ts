@@ -53,7 +53,13 @@ export function habitSentence(habits: readonly Habit[]): string {
 }
 
 /** What a further bleed changes. */
-export function bleedSentence([now, once]: readonly BledAgain[], wait: number): string {
+export function bleedSentence(
+  { shock }: BuiltShock,
+  [now, once]: readonly BledAgain[],
+  wait: number,
+): string {
+  if (shock.gas.layout === 'emulsion')
+    return 'Its gas is bubbles all through the oil: to bleed them would take the room of the shaft.';
   if (now === undefined || once === undefined || now.freeAir === 0)
     return 'No bubbles are left in its oil to bleed.';
   const travel = (lost: number): string => `${(1e3 * lost).toFixed(2)} mm`;

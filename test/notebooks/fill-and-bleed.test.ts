@@ -191,6 +191,12 @@ describe('travel lost to air', () => {
   });
 });
 
+it('says which bubbles it takes: radii of 0.05 mm to 1 mm, a tenth of the air drawn in again', () => {
+  expect(JSON.stringify(pageOf(notebook, files.demo).blocks)).toContain(
+    'Bubbles from 0.1 to 2 mm across, spread evenly over the logarithm of size; each opening of the cap draws in 10 % of the first air again.',
+  );
+});
+
 describe('what it refuses', () => {
   it('names the setting', () => {
     expect(() => pageOf(notebook, files.demo, { coldest: '50 °C' })).toThrow(/coldest/u);

@@ -75,3 +75,14 @@ export const otherSettings: Readonly<Record<string, readonly Written[]>> = {
   ],
   'what-is-wrong': [{ which: '2' }],
 };
+
+/** Builds of the file of odd shocks, on the pages that are quick with them. */
+export const oddBuilds: typeof otherSettings = {
+  cavitation: [{ build: 'beaten' }, { build: 'backwards' }, { build: 'valved' }],
+  'fill-and-bleed': [{ build: 'beaten' }, { build: 'backwards' }, { build: 'valved' }],
+  'compare-pistons': [{}],
+  'compare-oils': [{}],
+  'build-sheet': [{ build: 'backwards' }, { build: 'valved' }],
+  'bench-stroke': [{ build: 'beaten' }],
+  pair: [{}],
+};

@@ -1,10 +1,14 @@
+import { readFileSync } from 'node:fs';
 import { InputError } from '../../lib/base/input-error.js';
 import type { Block } from '../../lib/page/blocks/block.js';
 import type { Notebook } from '../../lib/page/index.js';
-import type { Parts } from '../../lib/parts/index.js';
+import { type Parts, readParts } from '../../lib/parts/index.js';
 import type { Chart, Figure } from '../../lib/plot/chart/figure.js';
 import { files, pageOf } from './answers.js';
-import { otherSettings, type Written } from './other-settings.js';
+import { oddBuilds, otherSettings, type Written } from './other-settings.js';
+
+/** What few shocks have, for pages that are quick with it. */
+const odd = readParts(readFileSync(new URL('../parts/files/odd.yaml', import.meta.url), 'utf8'));
 
 const silent = ['kind', 'id', 'unit', 'dimension', 'format'];
 
@@ -13,6 +17,10 @@ function textsOf(value: unknown): readonly string[] {
   if (typeof value === 'string') return [value];
   if (Array.isArray(value)) return value.flatMap(textsOf);
   if (typeof value !== 'object' || value === null) return [];
+  if ('claim' in value && 'passed' in value) {
+    const { passed, claim, ...rest } = value;
+    return [`${claim}: ${passed === true ? 'holds' : 'FAILS'}`, ...textsOf(rest)];
+  }
   return Object.entries(value).flatMap(([key, inner]) => {
     if (silent.includes(key)) return [];
     if (key === 'figure') return figureTexts(inner);
@@ -67,7 +75,7 @@ function masked(text: string): string {
   return text
     .replaceAll(/[\u00a0\u202f]/gu, ' ')
     .replaceAll(/(?<![\d\p{L}])[−-](?=\d)/gu, '−')
-    .replaceAll(/(?:(?<=[\d\p{L}])[−-])?(?:\d[\d.,]*\d|\d)(?:e[−-]?\d+)?/gu, '#')
+    .replaceAll(/(?:(?<=[\d\p{L}])[−-])?(?:\d[\d.,]*\d|\d)(?:e[+−-]?\d+)?/gu, '#')
     .trim();
 }
 
@@ -94,14 +102,15 @@ export function saidOfOthers(notebook: Notebook): string {
 
 /** What it says with other settings, or why it has no answer. */
 export function saidWithOtherSettings(notebook: Notebook): string {
-  const cases = (otherSettings[notebook.name] ?? []).map((written) => ({
-    name: Object.entries(written)
-      .map(([key, value]) => `${key} ${value}`)
-      .join(', '),
-    parts: files.demo,
-    written,
-  }));
-  return saidBesides(notebook, cases);
+  const casesOf = (file: 'demo' | 'odd', all: readonly Written[] = []): readonly Case[] =>
+    all.map((written) => {
+      const settings = Object.entries(written).map(([key, value]) => `${key} ${value}`);
+      return { name: [file, ...settings].join(', '), parts: file === 'odd' ? odd : files.demo, written };
+    });
+  return saidBesides(notebook, [
+    ...casesOf('demo', otherSettings[notebook.name]),
+    ...casesOf('odd', oddBuilds[notebook.name]),
+  ]);
 }
 
 interface Case {
