@@ -19,6 +19,8 @@ import type { DamperForce } from './force-point.js';
 
 /** Errors of the cavity volume, against itself and against the volume that the piston sweeps on its way. */
 const relativeError = 1e-8;
+/** Part of the gas of which rounding leaves its pressure no better than that. */
+const usedUp = 1e-8;
 const sweptError = 1e-10;
 
 /** Part of the stroke below which a way is none. */
@@ -127,9 +129,9 @@ export function forcesAlongTravel(
         rates: (_, [logRoom = 0], rates) => {
           const left = room * Math.exp(logRoom);
           const displaced = gas.capacity - left;
-          // Beyond the gas there is nothing: the step is tried shorter.
+          // Where the gas is as good as used up there is nothing: the step is tried shorter.
           rates[0] =
-            displaced < gas.capacity
+            left > usedUp * gas.capacity
               ? (Math.abs(pistonFlow.flow(cavityDrop(model, pressureOfGas(gas, displaced)))) / size -
                   dampingArea -
                   direction * shaftArea) /
