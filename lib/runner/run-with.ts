@@ -14,7 +14,6 @@ import { withCourse } from '../parts/course-entry.js';
 import { withDyno } from '../parts/dyno-entry.js';
 import { PartsFileError, readParts } from '../parts/index.js';
 import type { PartsFile } from '../parts/parts-file.js';
-import { fileText } from '../parts/source/file-text.js';
 import { fittedBuilds, useMeasured } from '../parts/use-measured.js';
 import { QuantityError } from '../units/index.js';
 import { askFirstFile } from './ask-first-file.js';
@@ -25,7 +24,7 @@ import { checkParts } from './command/check-parts.js';
 import { CommandError } from './command/command-error.js';
 import { type Command, readCommandLine } from './command/command-line.js';
 import { fileError } from './command/file-error.js';
-import { readBytes } from './command/read-text-file.js';
+import { readTextFile } from './command/read-text-file.js';
 import { requireWritable } from './command/require-writable.js';
 import { tableText } from './command/table-command.js';
 import { generalHelp, notebookHelp } from './help.js';
@@ -161,8 +160,7 @@ function reasonFor(error: unknown, { notebook }: Command): Error {
 }
 
 async function readPartsFile(command: Command, around: Surroundings): Promise<PartsFile> {
-  const read = async (name: string): Promise<string> =>
-    fileText(await readBytes(around.workingFolder, name), name);
+  const read = (name: string): Promise<string> => readTextFile(around.workingFolder, name);
   const name = command.partsFile ?? around.demoParts;
   const text = await read(name);
   // Faults of the parts are told before a dyno file moves its lines.

@@ -49,6 +49,32 @@ describe('check', () => {
     }
   });
 
+  test('and the table read what any page reads: UTF-16 in either order, lines that end in a lone carriage return, a mark at the start', async () => {
+    const bigEndian = Buffer.from(`\ufeff${smallFile}`, 'utf16le').swap16();
+    const files = {
+      'little.yaml': Buffer.from(`\ufeff${smallFile}`, 'utf16le'),
+      'big.yaml': bigEndian,
+      'returns.yaml': Buffer.from(smallFile.replaceAll('\n', '\r')),
+      'marked.yaml': Buffer.from(`\ufeff${smallFile}`),
+    };
+    const table = await tableText(['--parts', 'good.yaml'], folder, '');
+    for (const [name, bytes] of Object.entries(files)) {
+      writeFileSync(path.join(folder, name), bytes);
+      expect(await checkParts([name], folder)).toEqual({ lines: [`${name}: can be read`], exitCode: 0 });
+      expect(await tableText(['--parts', name], folder, '')).toBe(table);
+    }
+  });
+
+  test('tells the line of a sign in another encoding, in words', async () => {
+    writeFileSync(path.join(folder, 'latin.yaml'), Buffer.from(`# 20 \u00b0C\n${smallFile}`, 'latin1'));
+    const { lines, exitCode } = await checkParts(['latin.yaml'], folder);
+    expect(lines[0]).toMatch(
+      /^latin\.yaml:1:1: this line holds a sign, such as ° or µ, that is not in UTF-8/u,
+    );
+    expect(exitCode).toBe(2);
+    await expect(tableText(['--parts', 'latin.yaml'], folder, '')).rejects.toThrow(/not in UTF-8/u);
+  });
+
   test.each([[[]], [['good.yaml', 'bad.yaml']], [['--wrong']], [['none.yaml']]])(
     '%o is refused in one line',
     async (args) => {

@@ -34,7 +34,12 @@ export function atTemperature(
   requireShape({ shock, densityAt }, { shock: madeWith('chamber'), densityAt: call });
   requirePositive(temperature, 'temperature', 'K');
   requireWithin(polytropicExponent, 1, 1.4, 'polytropicExponent', '');
-  const oilExpansion = densityAt(shock.closing.temperature) / densityAt(temperature);
+  const density = (at: number): number => {
+    const found = densityAt(at);
+    requirePositive(found, `densityAt(${at})`, 'kg/m³');
+    return found;
+  };
+  const oilExpansion = density(shock.closing.temperature) / density(temperature);
   return { polytropicExponent, temperature, oilExpansion };
 }
 

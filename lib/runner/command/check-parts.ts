@@ -22,8 +22,7 @@ export async function checkParts(args: readonly string[], folder: string): Promi
   const [file, second] = [...positionals, ...(values.parts ?? [])];
   if (file === undefined || second !== undefined)
     throw new CommandError('name one file: check FILE [--json]');
-  const text = await readTextFile(folder, file);
-  const problems = problemsOf(text, file);
+  const problems = await problemsOf(folder, file);
   const ok = problems.length === 0;
   const exitCode = ok ? 0 : 2;
   if (values.json === true) return { lines: [JSON.stringify({ file, ok, problems })], exitCode };
@@ -46,9 +45,9 @@ function parsed(args: readonly string[]) {
   }
 }
 
-function problemsOf(text: string, file: string): readonly PartsFileProblem[] {
+async function problemsOf(folder: string, file: string): Promise<readonly PartsFileProblem[]> {
   try {
-    readParts(text, file);
+    readParts(await readTextFile(folder, file), file);
     return [];
   } catch (error) {
     if (error instanceof PartsFileError) return error.problems;

@@ -1,14 +1,15 @@
 import { createReadStream } from 'node:fs';
 import path from 'node:path';
+import { fileText } from '../../parts/source/file-text.js';
 import { CommandError } from './command-error.js';
 import { fileError } from './file-error.js';
 
 /** Most that is read of a file [bytes]; a parts file may have 1 MB, and says so itself. */
 const most = 4_000_000;
 
-/** Text of a file in UTF-8, read by {@link readBytes}. */
+/** Text of a file that a user wrote, read by {@link readBytes}: {@link fileText} says in which encodings, and what else it throws. */
 export async function readTextFile(folder: string, name: string): Promise<string> {
-  return (await readBytes(folder, name)).toString('utf8');
+  return fileText(await readBytes(folder, name), name);
 }
 
 /**

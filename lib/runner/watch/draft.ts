@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { context, type Metafile } from 'esbuild';
 import { visibleText } from '../../base/visible-text.js';
 import type { ParameterTexts } from '../../page/index.js';
+import { PartsFileError } from '../../parts/source/parts-file-error.js';
 import { type KeptModules, moduleKeeper } from '../build/kept-modules.js';
 import { browserOptions } from '../build/program-modules.js';
 import { entries } from '../build/program-texts.js';
@@ -48,8 +49,10 @@ export async function draft(
   let program = '';
   return {
     async html(changes) {
-      // Between two steps of an editor the file may be away.
-      const partsText = await readTextFile('/', partsFile).catch(() => '');
+      // Between two steps of an editor the file may be away; of signs that cannot be read the page shows the reason.
+      const partsText = await readTextFile('/', partsFile).catch((error: unknown) =>
+        error instanceof PartsFileError ? error.message : '',
+      );
       const start = { partsName: visibleText(path.basename(partsFile)), partsText, texts };
       return draftHtml(name, modules.addresses, start, changes);
     },

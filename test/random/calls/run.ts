@@ -9,7 +9,7 @@ import type { Found } from './run-calls.js';
 const [calls = 30_000, seed = Math.floor(2 ** 31 * Math.random())] = process.argv.slice(2, 4).map(Number);
 const [only = ''] = process.argv.slice(4);
 /** Calls that one process makes, and how long one of them may take [ms]. */
-const [chunk, patience] = [2000, 90_000];
+const [chunk, patience] = [2000, 240_000];
 const folder = mkdtempSync(join(tmpdir(), 'random-calls-'));
 /** Where the calls that begin are told: a pipe could be full. */
 const log = join(folder, 'calls');
