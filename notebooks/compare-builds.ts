@@ -21,7 +21,7 @@ import { middleSpeed, requireRisingSpeeds, slowSpeed } from './base/shaft-speeds
 import { speedsSentence } from './base/speed-events.js';
 import { celsius, listed, newtons, shaftSpeed } from './base/wording.js';
 import { collarChecks } from './compare-builds/checks.js';
-import { dampingAt, sideOf, twoBuilds } from './compare-builds/sides.js';
+import { benchMoved, dampingAt, sideOf, twoBuilds } from './compare-builds/sides.js';
 import {
   dayTable,
   forceTable,
@@ -73,7 +73,8 @@ export const notebook = defineNotebook({
         accepted: `at most the hottest, ${celsius(at.hottest)}`,
       });
     const chosen = twoBuilds(parts, builds);
-    const two = [sideOf(chosen[0], at), sideOf(chosen[1], at)] as const;
+    const moved = benchMoved(parts, at.bench);
+    const two = [sideOf(chosen[0], at, moved), sideOf(chosen[1], at, moved)] as const;
     const curves = once(() => two.map(({ build }) => curveOf(build.name, build, at.temperature)));
     const rebound = two.map((side) => `${side.build.name} ${newtons(dampingAt(side, -at.middle).typical)}`);
     const words = {

@@ -62,7 +62,11 @@ export const notebook = defineNotebook({
     const land = (shown: readonly Shown[]) => landingsOrWhy(same, byForce, shown, values.oils, values.drop);
     const landings = land(same ? byForce.shown : byForce.pick === undefined ? [] : [byForce.pick]);
     const picked = same && typeof landings !== 'string' ? pickByLanding(landings, byForce.shown) : undefined;
-    const search = picked === undefined ? byForce : { ...byForce, pick: picked };
+    const search = {
+      ...byForce,
+      ...(picked === undefined ? {} : { pick: picked }),
+      ...(wanted.beside === undefined ? {} : { beside: wanted.beside }),
+    };
     const errors = `a drill ${millimetres(values.drillOff)} or oil ${roundedText(values.temperatureOff, 3)} K off`;
     return {
       answer: answerOf(

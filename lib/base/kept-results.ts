@@ -12,7 +12,8 @@ export function keptResults<Owner extends object, Result>(
   return (owner, input, compute) => {
     const ofOwner = store.get(owner) ?? new Map<string, { readonly result: Result }>();
     store.set(owner, ofOwner);
-    const key = JSON.stringify(input, withAllNumbers);
+    const key = keyOf(input);
+    if (key === undefined) return compute();
     const found = ofOwner.get(key) ?? { result: compute() };
     // A map keeps the order in which its keys came: the first is the one that was not asked for the longest.
     ofOwner.delete(key);
@@ -21,6 +22,15 @@ export function keptResults<Owner extends object, Result>(
     if (ofOwner.size > most && oldest !== undefined) ofOwner.delete(oldest);
     return found.result;
   };
+}
+
+/** Nothing for what JSON cannot write, such as an object that holds itself among fields that nobody asks for. */
+function keyOf(input: unknown): string | undefined {
+  try {
+    return JSON.stringify(input, withAllNumbers);
+  } catch {
+    return undefined;
+  }
 }
 
 /** JSON has no word for infinity. */

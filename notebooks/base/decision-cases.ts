@@ -3,7 +3,11 @@ import { keptResults } from '../../lib/base/kept-results.js';
 import type { Damper } from '../../lib/damper/damper.js';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import type { Bottle } from '../../lib/decisions/day/fill-choice.js';
-import { dampingOf, type WantedDamping } from '../../lib/decisions/match/damping-mismatch.js';
+import {
+  type DampingMismatch,
+  dampingOf,
+  type WantedDamping,
+} from '../../lib/decisions/match/damping-mismatch.js';
 import type { SpeedWeights } from '../../lib/decisions/match/speed-weights.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
@@ -137,6 +141,11 @@ export function softOrHard(ratio: number): string {
   const points = Math.round(100 * (ratio - 1));
   if (points === 0) return 'right';
   return points < 0 ? `${-points} % too soft` : `${points} % too hard`;
+}
+
+/** The typical deviation, counted on the side of its mean as {@link softOrHard} counts it: all of it a sixth softer is 17 %, not the 20 % of the ratio the other way. */
+export function offBy({ typical, meanRatio }: Pick<DampingMismatch, 'typical' | 'meanRatio'>): string {
+  return percent(meanRatio < 1 ? typical / (1 + typical) : typical);
 }
 
 /** What the decisions rest on beside the forces. */

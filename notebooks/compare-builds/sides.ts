@@ -1,9 +1,11 @@
 import { InputError } from '../../lib/base/input-error.js';
 import type { DamperModel } from '../../lib/damper/damper-model.js';
 import { once } from '../../lib/page/blocks/later.js';
+import { guessedBenchTemperature } from '../../lib/parts/assembly/closing-habit.js';
 import { buildFault } from '../../lib/parts/build-fit.js';
 import type { Build, Parts } from '../../lib/parts/parts.js';
 import { dampingSpan } from '../base/after-onset.js';
+import { benchOil } from '../base/bench.js';
 import { modelsOf } from '../base/chosen-shock.js';
 import { type Landed, landedAtEnds, landedOrLocked } from '../base/landed.js';
 import { pointAt } from '../base/oil-forces.js';
@@ -81,10 +83,23 @@ function heldBack(build: Build, temperature: number, speed: number): Span {
   return dampingAt({ model, bounds }, -speed);
 }
 
-export function sideOf(build: Build, at: Conditions): Side {
+/** A build closed as warm as on every other page, or as the bench where the reader has moved it: one gas for all that the page says of it. */
+function closedAt(build: Build, bench: number, moved: boolean): Build {
+  if (!moved) return build;
+  return { ...build, shock: { ...build.shock, closing: { ...build.shock.closing, temperature: bench } } };
+}
+
+/** Whether the bench stands elsewhere than where it begins with this file. */
+export function benchMoved(parts: Parts, bench: number): boolean {
+  const begins = benchOil.inFile?.(parts) ?? guessedBenchTemperature;
+  return Math.abs(bench - begins) > 1e-6;
+}
+
+export function sideOf(chosen: Build, at: Conditions, moved: boolean): Side {
   const { temperature, bench, middle, sag, drop } = at;
+  const build = closedAt(chosen, bench, moved);
   const { spring, shock, oil, quantity } = build;
-  const built = builtShock(build, bench);
+  const built = builtShock(build, shock.closing?.temperature ?? guessedBenchTemperature);
   const { model, bounds = [] } = modelsOf(build, temperature);
   const place = sag * shock.stroke;
   const riding = spring === undefined ? undefined : ridingOf(built, spring, temperature, place);

@@ -1,6 +1,7 @@
+import type { DampingMismatch } from '../../lib/decisions/match/damping-mismatch.js';
 import type { Block } from '../../lib/page/blocks/block.js';
-import { cSt, softOrHard } from '../base/decision-cases.js';
-import { percent, shaftSpeed } from '../base/wording.js';
+import { cSt, offBy, softOrHard } from '../base/decision-cases.js';
+import { shaftSpeed } from '../base/wording.js';
 import type { Match } from './matched.js';
 import type { Mix } from './mix.js';
 
@@ -19,7 +20,7 @@ export function curveAnswer(
       ? ''
       : `; the nearest bottle is ${nearest.name}, ${softOrHard(nearest.mismatch.meanRatio)}`;
   const blend = mix === undefined ? '.' : `, and ${mix.recipe} is that oil.`;
-  return `For ${setting}, ${build.name} ${comesBack(exact.mismatch.typical)} on a ${cSt(label)} silicone${bottle}${blend}`;
+  return `For ${setting}, ${build.name} ${comesBack(exact.mismatch)} on a ${cSt(label)} silicone${bottle}${blend}`;
 }
 
 /** What no oil can mend, or what the oil of the same landing leaves of the curve. */
@@ -47,6 +48,6 @@ export function residueText({ exact, wanted }: Match, back: 'curve' | 'landing' 
 }
 
 /** How well the best oil does, before its number. */
-function comesBack(typical: number): string {
-  return typical < 0.1 ? 'comes back' : `comes back only to within ${percent(typical)},`;
+function comesBack(mismatch: DampingMismatch): string {
+  return mismatch.typical < 0.1 ? 'comes back' : `comes back only to within ${offBy(mismatch)},`;
 }

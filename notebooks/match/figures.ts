@@ -4,10 +4,10 @@ import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
 import type { Figure } from '../../lib/plot/chart/figure.js';
 import { lineChart } from '../../lib/plot/figure/line-chart.js';
-import { damperOfBuild, softOrHard } from '../base/decision-cases.js';
+import { damperOfBuild, offBy, softOrHard } from '../base/decision-cases.js';
 import { pointAt } from '../base/oil-forces.js';
 import type { ShaftSpeeds } from '../base/shaft-speeds.js';
-import { celsius, newtons, percent, shaftSpeed } from '../base/wording.js';
+import { celsius, newtons, shaftSpeed } from '../base/wording.js';
 import type { Match } from './matched.js';
 
 const steps = 24;
@@ -53,12 +53,16 @@ export function mismatchFigure({ wanted, exact, singles }: Match): Figure {
       .sort((a, b) => a.x - b.x),
   });
   const [nearest] = singles;
+  // The oil of the same landing need not be that of the same curve.
+  const whole = softOrHard(exact.mismatch.meanRatio);
+  const leaves =
+    whole === 'right' ? `leaves a typical deviation of ${offBy(exact.mismatch)}` : `is ${whole} on the whole`;
   const series = shown.map(line);
   const ratios = series.flatMap(({ points }) => points.map(({ y }) => y));
   return lineChart({
     id: 'what-is-left',
     title: 'Rebound damping over what you like, by shaft speed',
-    alt: `The exact oil leaves a typical deviation of ${percent(exact.mismatch.typical)}${nearest === undefined ? '' : `; ${nearest.name} is ${softOrHard(nearest.mismatch.meanRatio)} on the whole`}.`,
+    alt: `The exact oil ${leaves}${nearest === undefined ? '' : `; ${nearest.name} is ${softOrHard(nearest.mismatch.meanRatio)} on the whole`}.`,
     x: { label: 'Shaft speed, rebound', unit: 'mm/s', dimension: 'speed' },
     y: {
       label: 'Damping over wanted damping',

@@ -31,7 +31,8 @@ export function landingBlocks(
       table: {
         columns: [
           { label: 'Landing', unit: '' },
-          { label: 'Goes in', unit: 'mm', dimension: 'length', digits: 3 },
+          // So fine that a difference of a tenth in the words is seen here too.
+          { label: 'Goes in', unit: 'mm', dimension: 'length', digits: 4 },
           { label: 'Stop', unit: '' },
           { label: 'Pushes out', unit: 'N', dimension: 'force', digits: 3 },
         ],

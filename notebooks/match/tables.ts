@@ -1,6 +1,5 @@
 import type { TableBlock } from '../../lib/page/blocks/plain-blocks.js';
-import { cSt, softOrHard } from '../base/decision-cases.js';
-import { percent } from '../base/wording.js';
+import { cSt, offBy, softOrHard } from '../base/decision-cases.js';
 import type { Match, MatchedFill } from './matched.js';
 
 /** The exact oil and the nearest bottles. */
@@ -8,13 +7,13 @@ export function bottleTable({ exact, singles }: Match, label: number): TableBloc
   const row = ({ mismatch }: MatchedFill, name: string) => [
     name,
     softOrHard(mismatch.meanRatio),
-    percent(mismatch.typical),
+    offBy(mismatch),
   ];
   return {
     kind: 'table',
     id: 'bottles',
     title: 'The nearest oils',
-    note: '"Off by" is the typical deviation over the shaft speeds that count.',
+    note: '"On the whole" is the mean over the shaft speeds that count, "Off by" the typical deviation at one of them.',
     table: {
       columns: ['Oil', 'On the whole', 'Off by'].map((text) => ({ label: text, unit: '' })),
       rows: [row(exact, `exact: ${cSt(label)}`), ...singles.slice(0, 4).map((fill) => row(fill, fill.name))],

@@ -1,5 +1,5 @@
 import { damperModel } from '../../lib/damper/damper-model.js';
-import type { DesignProblem, RobustDesign } from '../../lib/decisions/design/design-problem.js';
+import type { DesignProblem, RobustDesign, WantedForce } from '../../lib/decisions/design/design-problem.js';
 import { type Judgement, judge } from '../../lib/decisions/design/judgement.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
@@ -47,6 +47,8 @@ export interface Owned extends Judgement {
 export interface Found {
   readonly build: Build;
   readonly problem: DesignProblem;
+  /** Forces that would be wanted at a speed of which the search knows nothing, where there is one. */
+  readonly beside?: WantedForce;
   readonly shown: readonly Shown[];
   /** The one that the page names: nearest in both, of the robust ones where there are some. */
   readonly pick?: Shown;

@@ -1,6 +1,7 @@
-import { judge } from '../../lib/decisions/design/judgement.js';
+import { oilForce } from '../../lib/damper/oil-force.js';
 import type { TableBlock } from '../../lib/page/blocks/plain-blocks.js';
 import { shaftSpeed } from '../base/wording.js';
+import { modelOfDesign } from './figures.js';
 import { asItIs, type Found, type Shown } from './found.js';
 import { holesShort, millimetres } from './naming.js';
 
@@ -42,22 +43,33 @@ export function frontTable({ shown, owned }: Found, errors: string): TableBlock 
 }
 
 /** The four forces: wanted, of the design that the page names, and of the build as it is. */
-export function forceTable(search: Found, { number, design }: Shown): TableBlock {
-  const { problem, build } = search;
-  const now = judge(asItIs(search), problem);
+export function forceTable(search: Found, shown: Shown): TableBlock {
+  const { number } = shown;
+  const { problem, build, beside } = search;
+  const [model, as] = [modelOfDesign(search, shown), asItIs(search)];
   const force = { unit: 'N', dimension: 'force' } as const;
-  const rows = (['slow', 'fast'] as const).flatMap((pace) =>
-    (['compression', 'rebound'] as const).map((way) => [
-      `${way === 'compression' ? 'Compression' : 'Rebound'}, ${shaftSpeed(problem[pace].speed)}`,
-      problem[pace][way],
-      design[pace][way],
-      now[pace][way],
-    ]),
-  );
+  const at = [problem.slow, ...(beside === undefined ? [] : [beside]), problem.fast];
+  const rows = at
+    .toSorted((one, other) => one.speed - other.speed)
+    .flatMap((wanted) =>
+      (['compression', 'rebound'] as const).map((way) => {
+        const speed = way === 'compression' ? wanted.speed : -wanted.speed;
+        return [
+          `${way === 'compression' ? 'Compression' : 'Rebound'}, ${shaftSpeed(wanted.speed)}`,
+          wanted[way],
+          ...[model, as].map((one) => Math.abs(oilForce(one, speed))),
+        ];
+      }),
+    );
   return {
     kind: 'table',
     id: 'forces',
     title: `What you want, what design ${number} makes, and what ${build.name} makes now`,
+    ...(beside === undefined
+      ? {}
+      : {
+          note: `The search asked for the landing and for ${shaftSpeed(problem.slow.speed)}; at ${shaftSpeed(beside.speed)} you see what came of it beside what you would want.`,
+        }),
     table: {
       columns: [
         { label: 'Force of the oil', unit: '' },

@@ -63,6 +63,8 @@ type WantedValues = ParameterValues<typeof wantedParameters>;
 export interface Wanted {
   readonly slow: WantedForce;
   readonly fast: WantedForce;
+  /** What would be wanted at the middle speed, which a landing does not ask for. */
+  readonly beside?: WantedForce;
   /** `buggy front 20 % harder at 30 mm/s and 10 % softer at 300 mm/s` */
   readonly said: string;
 }
@@ -75,7 +77,6 @@ export function wantedForces(build: Build, values: WantedValues & { readonly tem
   const landing = values.back === 'same landing';
   // What passes the piston as fast as it lands decides how far it goes in: the search looks there, and lets what it finds land.
   const fast = landing ? landedOrTouched(build) : values.middle;
-  const middleHarder = landing ? 0 : values.middleHarder;
   if (!(slow < fast))
     throw new InputError({
       field: 'slow',
@@ -83,19 +84,22 @@ export function wantedForces(build: Build, values: WantedValues & { readonly tem
       accepted: `below ${landing ? 'that of the landing' : 'middle'}, ${shaftSpeed(fast)}`,
     });
   const changed = (at: number, harder: number) => (1 + harder) * Math.abs(oilForce(model, at));
-  const [inward, outward] = landing ? [0, 0] : [values.middleCompression, values.middleRebound];
-  const given = [values.slowCompression, values.slowRebound, inward, outward];
+  const forces = (speed: number, harder: number, inward: number, outward: number): WantedForce => ({
+    speed,
+    compression: inward || changed(speed, harder),
+    rebound: outward || changed(-speed, harder),
+  });
+  const { middle, middleHarder, middleCompression, middleRebound } = values;
+  const atMiddle = forces(middle, middleHarder, middleCompression, middleRebound);
+  const given = [
+    values.slowCompression,
+    values.slowRebound,
+    ...(landing ? [] : [middleCompression, middleRebound]),
+  ];
   return {
-    slow: {
-      speed: slow,
-      compression: values.slowCompression || changed(slow, slowHarder),
-      rebound: values.slowRebound || changed(-slow, slowHarder),
-    },
-    fast: {
-      speed: fast,
-      compression: inward || changed(fast, middleHarder),
-      rebound: outward || changed(-fast, middleHarder),
-    },
+    slow: forces(slow, slowHarder, values.slowCompression, values.slowRebound),
+    fast: landing ? forces(fast, 0, 0, 0) : atMiddle,
+    ...(landing ? { beside: atMiddle } : {}),
     said: landing
       ? `${build.name} ${given.some((one) => one > 0) ? `with the forces you want` : harderOrSofter(slowHarder)} at ${shaftSpeed(slow)} and landing as it does`
       : given.some((one) => one > 0)

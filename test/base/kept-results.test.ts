@@ -32,6 +32,17 @@ describe('kept results', () => {
     expect(new Set(asked).size).toBe(4);
   });
 
+  test('what JSON cannot write is computed each time', () => {
+    const { ask } = counted(4);
+    const [owner, ring] = [{}, { speed: 1, self: {} }];
+    ring.self = ring;
+    expect([ask(owner, ring), ask(owner, ring), ask(owner, 3n)]).toEqual([
+      'result 1',
+      'result 2',
+      'result 3',
+    ]);
+  });
+
   test('the one that was not asked for the longest goes first', () => {
     const { ask } = counted(2);
     const owner = {};

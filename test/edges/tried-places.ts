@@ -26,11 +26,15 @@ function trialsAt(good: unknown, place: Place): readonly Trial[] {
     ...(typeof good === 'number' ? [Number.NaN, Infinity, -Infinity].map(trial('not finite')) : []),
     ...(typeof good === 'number' ? otherNumbers(good).map(trial('other number')) : []),
     ...(Array.isArray(good) ? [[], good.slice(1)].map(trial('other length')) : []),
+    ...(typeof good === 'function' ? oddCalls.map(trial('another form')) : []),
     ...(Array.isArray(good) ? oddLists(good).map(trial('wrong type')) : []),
     ...(isPlain(good) ? oddObjects(good).map(trial('another form')) : []),
   ];
   return [...own, ...inside(good).flatMap(([key, value]) => trialsAt(value, [...place, key]))];
 }
+
+/** In place of a function: one that gives nothing, or no number. */
+const oddCalls: readonly unknown[] = [() => undefined, () => Number.NaN, () => 'a text'];
 
 /** In place of a list: what is nearly one. One of typed numbers would make numbers of all that is made of it. */
 function oddLists(good: readonly unknown[]): readonly unknown[] {

@@ -5,7 +5,7 @@ import { overFirst } from '../../notebooks/compare-builds/tables.js';
 import { notebook } from '../../notebooks/compare-builds.js';
 import { notebook as compareOils } from '../../notebooks/compare-oils.js';
 import { notebook as landing } from '../../notebooks/landing.js';
-import { changedFile, files, fileTexts, numbersIn, pageOf, rowOf, wordsOf } from './answers.js';
+import { changedFile, files, fileTexts, numbersIn, pageOf, rowOf, tableOf, wordsOf } from './answers.js';
 
 const gravity = 9.80665;
 const numberOf = (cell: unknown): number => Number(/^−?-?[\d.]+/u.exec(String(cell))?.[0].replace('−', '-'));
@@ -58,6 +58,54 @@ describe('two builds side by side', () => {
     expect(
       page.blocks.some((block) => block.kind === 'check' && block.claim.includes('program of landings')),
     ).toBe(true);
+  });
+
+  it('each build is closed as warm as its own file says, whichever stands first, and as the bench where that is moved: one gas for its push, its rest and its landing', () => {
+    const text = fileTexts.demo.replace(
+      'closing: { shaft: 14 mm, temperature: 20 °C',
+      'closing: { shaft: 14 mm, temperature: −5 °C',
+    );
+    expect(text).not.toBe(fileTexts.demo);
+    const [unlike, alike] = [readParts(text), readParts(fileTexts.demo)];
+    const turned = { ...unlike, builds: unlike.builds.slice(0, 2).reverse() };
+    const names = unlike.builds.slice(0, 2).map(({ name }) => name);
+    const page = pageOf(notebook, unlike, { builds: names });
+    const other = pageOf(notebook, turned, { builds: names.toReversed() });
+    const cells = (of: Page) =>
+      (['push', 'ride', 'landing'] as const).flatMap((id) =>
+        tableOf(of, id).rows.map(([name, first, second]) => ({
+          name: `${id}: ${String(name)}`,
+          first,
+          second,
+        })),
+      );
+    let compared = 0;
+    for (const { name, first, second } of cells(page)) {
+      const turnedRow = cells(other).find((row) => row.name === name);
+      // The speeds of a row are those of the first build.
+      if (turnedRow === undefined) continue;
+      expect([turnedRow.second, turnedRow.first], name).toEqual([first, second]);
+      compared++;
+    }
+    expect(compared).toBeGreaterThan(9);
+    expect([page, other].map(pagePassed)).toEqual([true, true]);
+    // Closed cold, the oil grows into its gas and the gas warms: it pushes harder at 20 °C, so that the collar presses less.
+    const same = pageOf(notebook, alike, { builds: names });
+    expect(two(page, 'push', 'Shaft fully in')[1]).toBeGreaterThan(two(same, 'push', 'Shaft fully in')[1]);
+    expect(two(page, 'push', 'Shaft fully in')[0]).toBe(two(same, 'push', 'Shaft fully in')[0]);
+    expect(two(page, 'ride', 'Collar must press')[1]).toBeLessThan(two(same, 'ride', 'Collar must press')[1]);
+    // The bench moved to where both were closed in the other file closes both there.
+    const [cold, warm] = ['0 °C', '40 °C'].map((bench) => pageOf(notebook, unlike, { builds: names, bench }));
+    if (cold === undefined || warm === undefined) throw new Error('no page');
+    for (const side of [0, 1] as const) {
+      expect(two(cold, 'landing', 'Goes in')[side]).toBeLessThan(two(warm, 'landing', 'Goes in')[side]);
+      expect(two(cold, 'ride', 'Collar must press')[side]).toBeLessThan(
+        two(warm, 'ride', 'Collar must press')[side],
+      );
+    }
+    expect(pageOf(notebook, unlike, { builds: names, bench: '40 °C' })).toEqual(
+      pageOf(notebook, alike, { builds: names, bench: '40 °C' }),
+    );
   });
 
   it('a corner that the file does not say is an interval of guesses, worked out at its ends by hand', () => {

@@ -116,6 +116,35 @@ describe('other slow damping and the same landing', () => {
     expect(page.answer).toContain(`drill ${count} holes of ${size} mm`);
   });
 
+  test('every control of the middle speed still tells something: what is wanted there stands beside what came of it', () => {
+    const forces = (texts: Readonly<Record<string, string>>) =>
+      tableOf(pageOf(notebook, files.demo, { ...back, ...texts }), 'forces').rows.map((row) =>
+        row.map(String),
+      );
+    const plain = forces({ middleHarder: '0 %' });
+    // At what the shock goes in when it lands, at the slow and at the middle speed, both ways.
+    expect(plain).toHaveLength(6);
+    const at = (rows: readonly (readonly string[])[], way: string, speed = '300 mm/s') =>
+      (rows.find(([name]) => name === `${way}, ${speed}`) ?? []).slice(1).map(Number);
+    // In its own oil as warm as it feels right the build makes what is wanted of it, 0 % harder.
+    for (const way of ['Compression', 'Rebound'])
+      expect(at(plain, way)[0]).toBeCloseTo(at(plain, way)[2] ?? 0, 9);
+    const harder = forces({ middleHarder: '50 %' });
+    for (const way of ['Compression', 'Rebound']) {
+      expect((at(harder, way)[0] ?? 0) / (at(plain, way)[0] ?? 0)).toBeCloseTo(1.5, 9);
+      expect(at(harder, way).slice(1)).toEqual(at(plain, way).slice(1));
+    }
+    const given = forces({ middleCompression: '12 N', middleRebound: '7 N' });
+    expect([at(given, 'Compression')[0], at(given, 'Rebound')[0]]).toEqual([12, 7]);
+    // Faster means more force, and the row says its speed.
+    const faster = at(forces({ middle: '400 mm/s' }), 'Compression', '400 mm/s');
+    expect(faster[1]).toBeGreaterThan(at(plain, 'Compression')[1] ?? Number.NaN);
+    // What is asked for does not change with it.
+    expect(pageOf(notebook, files.demo, { ...back, middleHarder: '50 %' }).answer).toBe(
+      pageOf(notebook, files.demo, back).answer,
+    );
+  });
+
   test('where the curve is asked for, the design that is named lands in the table: softer at the middle speed, it goes in further', () => {
     const rows = tableOf(
       pageOf(notebook, files.demo, { slowHarder: '-20 %', middleHarder: '-30 %' }),

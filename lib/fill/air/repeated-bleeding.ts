@@ -1,7 +1,7 @@
 import { requireNotNegative, requirePositive, requireWithin } from '../../base/checks.js';
 import { InputError } from '../../base/input-error.js';
 import { call, listOf, requireShape, type Shape } from '../../base/shape.js';
-import type { RiseSpeed } from './waiting-time.js';
+import { type RiseSpeed, riseAt } from './waiting-time.js';
 
 /**
  * The assumptions under which bleeding again is judged.
@@ -61,7 +61,7 @@ export function airAfterBleeds(assumptions: BleedingAssumptions, bleeds: number)
   const { airAtFill, smallestRadius, largestRadius, height, wait, airDrawnIn, riseSpeed } = assumptions;
   const stays = Array.from({ length: classes }, (_, index) => {
     const radius = smallestRadius * (largestRadius / smallestRadius) ** ((index + 0.5) / classes);
-    return 1 - Math.min(1, (wait * riseSpeed(radius)) / height);
+    return 1 - Math.min(1, (wait * riseAt(riseSpeed, radius)) / height);
   });
   let air = stays.map(() => airAtFill / classes);
   const left = [airAtFill];

@@ -1,4 +1,4 @@
-import { requirePositive } from '../../base/checks.js';
+import { requireNotNegative, requirePositive } from '../../base/checks.js';
 import { call, requireShape } from '../../base/shape.js';
 import { bracketedRoot } from '../../numeric/root-finding.js';
 
@@ -23,7 +23,16 @@ export function waitingTime(radius: number, height: number, riseSpeed: RiseSpeed
   requireShape({ riseSpeed }, { riseSpeed: call });
   requirePositive(radius, 'radius', 'm');
   requirePositive(height, 'height', 'm');
-  return height / riseSpeed(radius);
+  const speed = riseAt(riseSpeed, radius);
+  requirePositive(speed, `riseSpeed(${radius})`, 'm/s');
+  return height / speed;
+}
+
+/** The speed at which a caller's function lets a bubble rise [m/s], checked like any input. */
+export function riseAt(riseSpeed: RiseSpeed, radius: number): number {
+  const speed = riseSpeed(radius);
+  requireNotNegative(speed, `riseSpeed(${radius})`, 'm/s');
+  return speed;
 }
 
 /** Smallest radius searched [m]: the wavelength of light, below which no bubble is seen. */
@@ -50,7 +59,7 @@ export function largestBubbleLeft(
   requirePositive(time, 'time', 's');
   requirePositive(height, 'height', 'm');
   requirePositive(largestRadius, 'largestRadius', 'm');
-  const excess = (radius: number): number => riseSpeed(radius) * time - height;
+  const excess = (radius: number): number => riseAt(riseSpeed, radius) * time - height;
   if (excess(largestRadius) <= 0) return largestRadius;
   if (excess(smallestRadius) >= 0) return 0;
   return bracketedRoot(excess, smallestRadius, largestRadius, 'largest bubble left').root;

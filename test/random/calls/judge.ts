@@ -9,7 +9,9 @@ const mayNeverEnd = ['dissolutionTime', 'dropTime'];
 export function faultOfAnswer({ name, run, puts }: RandomCall, result: unknown): string | undefined {
   if (!(mayNeverEnd.includes(name) && result === Number.POSITIVE_INFINITY) && !isFinite_(result, 9))
     return 'a result that is not finite';
-  const accepted = puts.find((put) => put.wrongType && !mayLack(name, run.length, put));
+  // Instead of uncertainties it takes the rows of a covariance.
+  const rows = name === 'propagate' && puts.some(({ name: odd }) => odd === 'in a list');
+  const accepted = rows ? undefined : puts.find((put) => put.wrongType && !mayLack(name, run.length, put));
   return accepted && `takes ${accepted.name}`;
 }
 
