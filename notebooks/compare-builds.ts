@@ -101,7 +101,7 @@ export const notebook = defineNotebook({
       })),
       later(() => partsTable(two)),
       later(() => forceTable(two, at)),
-      later(() => pushTable(two, at.bench)),
+      later(() => pushTable(two)),
       later(() => (sprung ? rideTable(two, at) : [])),
       later(() => (sprung ? landingTable(two, at) : [])),
       later(() => dayTable(two, at)),

@@ -111,7 +111,7 @@ export function sideOf(chosen: Build, at: Conditions, moved: boolean): Side {
     built,
     model,
     bounds,
-    states: once(() => endStates(built, bench)),
+    states: once(() => endStates(built, built.closing.temperature)),
     place,
     ...(riding && { riding }),
     ...(own && { landed: { own, ends: landedAtEnds(build, temperature, drop) } }),

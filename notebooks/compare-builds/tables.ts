@@ -64,11 +64,12 @@ export function forceTable(two: Two, { slow, middle, fast, temperature }: Condit
 const onScale = (push: number | undefined): string => (push === undefined ? 'locks' : grams(push));
 
 /** Pushes of the gas at rest and the friction of the seals, as a scale shows them. */
-export function pushTable(two: Two, bench: number): TableBlock {
+export function pushTable(two: Two): TableBlock {
   const of = (label: string, push: (side: Side) => number | undefined): Row => {
     const [first, second] = two.map((side) => onScale(push(side)));
     return [label, first ?? '', second ?? ''];
   };
+  const [warm, other] = two.map(({ built }) => celsius(built.closing.temperature));
   const guess = two.some(({ built }) => !built.assembled.known.gas)
     ? ' Where the file does not say how much gas there is, its push is a guess.'
     : '';
@@ -79,7 +80,7 @@ export function pushTable(two: Two, bench: number): TableBlock {
   };
   return tableOf(
     'push',
-    `Static push, no spring, at ${celsius(bench)}`,
+    `Static push, no spring, ${warm === other ? `at ${warm}` : `each as warm as it was closed, ${warm} and ${other}`}`,
     two,
     [
       of('Shaft fully in', ({ states }) => states().pushIn),
