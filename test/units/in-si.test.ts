@@ -170,3 +170,17 @@ describe('units of mathjs (a general-purpose library)', () => {
 test('units are listed, the default first', () => {
   expect(unitsOf('force')).toEqual(['N', 'mN', 'lbf']);
 });
+
+test('what is no object where an object is due stays as it is, for the function that takes it to refuse', () => {
+  const dimensions = { piston: { diameter: 'length' } } as const;
+  expect(inSi({ piston: null }, dimensions)).toEqual({ piston: null });
+  expect(inSi({ piston: 5 }, dimensions)).toEqual({ piston: 5 });
+});
+
+test('nothing is no quantity, and a part of a whole may be a plain number or a text in per cent', () => {
+  expect(() => inSi({ bore: null }, { bore: 'length' })).toThrow(InputError);
+  expect(inSi({ share: '20 %', other: 0.3 }, { share: 'ratio', other: 'ratio' })).toEqual({
+    share: 0.2,
+    other: 0.3,
+  });
+});
