@@ -98,3 +98,14 @@ test.each<readonly [unknown, Parts, Readonly<Record<string, string>>, string]>([
 ])('what does not go together is refused with what would: %#', (notebook, parts, written, said) => {
   expect(() => pageOf(notebook, parts, written)).toThrow(said);
 });
+
+test('drills for which the piston has no room are named from the smallest to the largest', () => {
+  const thickShaft = changedFile(
+    fileTexts.demo,
+    'shaft: 3 mm\n    stroke: 24 mm',
+    'shaft: 5 mm\n    stroke: 24 mm',
+  );
+  const { answer } = pageOf(whatToDrill, thickShaft, { smallest: '3.8 mm', largest: '4 mm' });
+  // A ring of (11.94 − 5) / 2 = 3.5 mm lies between the shaft and the rim.
+  expect(answer).toBe('No hole of 3.8 mm to 4 mm leaves enough land on this piston: take a smaller drill.');
+});
