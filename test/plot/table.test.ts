@@ -1,5 +1,6 @@
-import { describe, expect, it } from 'vitest';
-import { likeColumn } from '../../lib/plot/chart/table.js';
+import { describe, expect, it, test } from 'vitest';
+import { requireShape } from '../../lib/base/shape.js';
+import { likeColumn, tableShape } from '../../lib/plot/chart/table.js';
 import { columnHeading, displayColumn, displayNumber } from '../../lib/plot/index.js';
 import { QuantityError } from '../../lib/units/index.js';
 
@@ -56,4 +57,11 @@ describe('a column', () => {
     });
     expect(likeColumn(force, 'at first')).toStrictEqual({ label: 'at first', unit: 'N' });
   });
+});
+
+test('a cell is a number, a text or nothing', () => {
+  const take = (cell: unknown) => () =>
+    requireShape({ table: { columns: [force], rows: [[cell]] } }, { table: tableShape });
+  for (const cell of [1.5, 'a text', null]) expect(take(cell)).not.toThrow();
+  for (const cell of [Number.NaN, true, {}, undefined]) expect(take(cell)).toThrow('table.rows[0][0]');
 });
