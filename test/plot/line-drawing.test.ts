@@ -99,7 +99,8 @@ describe('lines', () => {
   test('with one end of a band at a point have none there, in the picture and in the table', () => {
     const [one] = lines(['one']).series;
     const half = (one?.points ?? []).map((point) => ({ ...point, low: point.y - 1 }));
-    const without = lineChart({ ...lines(), series: [{ name: 'one', points: half }] });
+    const y = { label: 'Force', unit: 'N', dimension: 'force' } as const;
+    const without = lineChart({ ...lines(), y, series: [{ name: 'one', points: half }] });
     expect(rowsOf(without.drawings.wide, 'bands')).toEqual([]);
     expect(without.table.rows).toEqual([
       [0, 0],
