@@ -12,7 +12,8 @@ import { type Opening, opening } from './one-file/opening.js';
 // The file of all pages in Chromium: how large it is, how soon it shows its first figure, how long a page takes to follow another build and a slider. Times on the
 // clock grow with the load of the machine; the processor time of the page's own thread hardly does.
 //   npm run bench -- one-file                                                      makes the file and measures it
-//   npx tsx benchmarks/one-file.ts new.html,old.html landing,compare-builds        files made before, side by side: each page in turn, with the ratio
+//   npx tsx benchmarks/one-file.ts new.html,old.html                               files made before, side by side: each page in turn, with the ratio
+//   npx tsx benchmarks/one-file.ts new.html,old.html landing,compare-builds        those pages only, and no opening
 const openings = 7;
 const fromHere = (name: string): string => fileURLToPath(new URL(name, import.meta.url));
 const [made, wanted] = process.argv.slice(2);
@@ -36,11 +37,12 @@ const browser = await chromium.launch({
   args: ['--headless', '--no-sandbox', '--disable-gpu'],
 });
 const rounds: Opening[][] = files.map(() => []);
-for (let round = 0; round < openings; round++)
+for (let round = 0; wanted === undefined && round < openings; round++)
   for (const [place, file] of files.entries())
     rounds[place]?.push(await opening(browser, `${pathToFileURL(file).href}#compare-oils`));
-console.log(`\nopened at #compare-oils, median (and least) of ${openings} [ms]`);
-for (const name of ['figure', 'painted', 'live', 'drawn', 'processor', 'scripts'] as const)
+const ofOpening = ['figure', 'painted', 'live', 'drawn', 'processor', 'scripts'] as const;
+if (wanted === undefined) console.log(`\nopened at #compare-oils, median (and least) of ${openings} [ms]`);
+for (const name of wanted === undefined ? ofOpening : [])
   compared(
     name,
     rounds.map((all) => {
@@ -67,7 +69,7 @@ for (const kind of ['slider', 'build'] as const) {
     const measured: Moving[] = [];
     for (const file of files)
       measured.push(await moving(browser, `${pathToFileURL(file).href}#${name}`, optionName(found[0])));
-    for (const what of ['p50', 'p95', 'processor', 'scripts'] as const)
+    for (const what of ['p50', 'p95', 'processor', 'processor95', 'rest'] as const)
       compared(
         `${name} ${what}`,
         measured.map((one) => [one[what]]),

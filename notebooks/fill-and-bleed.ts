@@ -1,5 +1,13 @@
 import { InputError } from '../lib/base/input-error.js';
-import { type Block, defineNotebook, onePart, quantity } from '../lib/page/index.js';
+import {
+  type Block,
+  defineNotebook,
+  later,
+  onePart,
+  type Piece,
+  pageInPieces,
+  quantity,
+} from '../lib/page/index.js';
 import { benchOil, bubblesLeft } from './base/bench.js';
 import { coldestOil, hottestOil } from './base/day.js';
 import { benchCautions, fillAssumptions, fillSources } from './base/fill-basis.js';
@@ -61,53 +69,59 @@ export const notebook = defineNotebook({
     const temperatures = [...new Set([coldest, bench, hottest])].sort((one, other) => one - other);
     const habits = closingHabits(built, bench, freeAir);
     const bled = bledAgain(built, bench, wait);
-    const deadTravel = deadBandFigure(built, bench, slow);
-    const hot = hotSentence(built, hottest);
     const text = (said: string): Block => ({ kind: 'text', text: said });
-    const blocks: readonly Block[] = [
+    const pieces: readonly Piece[] = [
       { kind: 'heading', text: 'The shaft that goes in must find room' },
       text(roomText(built)),
-      { kind: 'figure', figure: closingFigure(built, habits) },
-      endTable(
-        {
-          id: 'closing-habits',
-          title: 'What the closing habit costs',
-          note: 'Each row is this fill, closed elsewhere. Damping is that of the oil where a cavity begins, with the shaft fully out. Below 0 the shaft is sucked in; empty where nothing cavitates.',
-        },
-        [{ label: 'Habit', unit: '' }],
-        habits.map((habit) => [habit.name, ...endRow(habit)]),
+      later(() => ({ kind: 'figure', figure: closingFigure(built, habits) })),
+      later(() =>
+        endTable(
+          {
+            id: 'closing-habits',
+            title: 'What the closing habit costs',
+            note: 'Each row is this fill, closed elsewhere. Damping is that of the oil where a cavity begins, with the shaft fully out. Below 0 the shaft is sucked in; empty where nothing cavitates.',
+          },
+          [{ label: 'Habit', unit: '' }],
+          habits.map((habit) => [habit.name, ...endRow(habit)]),
+        ),
       ),
-      { kind: 'figure', figure: compensatorFigure(built, rivalVolume(built)) },
-      whatToChangeTable(built),
+      later(() => ({ kind: 'figure', figure: compensatorFigure(built, rivalVolume(built)) })),
+      later(() => whatToChangeTable(built)),
       { kind: 'heading', text: 'Warm oil grows' },
       text(
         'Silicone grows by 0.9 % for every ten kelvin, far more than the body. What it takes, it takes from the gas.',
       ),
-      ...(hot === undefined ? [] : [text(hot)]),
-      { kind: 'figure', figure: heatFigure(built, temperatures) },
+      later(() => {
+        const hot = hotSentence(built, hottest);
+        return hot === undefined ? [] : text(hot);
+      }),
+      later(() => ({ kind: 'figure', figure: heatFigure(built, temperatures) })),
       { kind: 'heading', text: 'Bubbles rise slowly' },
       text(
         'Half the size, a quarter of the speed. Thin or warm oil lets them go sooner; a wait that is long enough for the bubbles you can see is not for those you cannot. A bubble caught under the piston comes free as the shaft is pulled out, which sends oil up through the holes; pushing in presses it back down.',
       ),
-      { kind: 'figure', figure: waitFigure(built, temperatures, wait) },
-      { kind: 'figure', figure: bleedFigure(built, bench, wait) },
-      bledAgainTable(bled),
-      stoodTable(built, bench),
-      dissolvedAirTable(built, bench),
+      later(() => ({ kind: 'figure', figure: waitFigure(built, temperatures, wait) })),
+      later(() => ({ kind: 'figure', figure: bleedFigure(built, bench, wait) })),
+      later(() => bledAgainTable(bled)),
+      later(() => stoodTable(built, bench)),
+      later(() => dissolvedAirTable(built, bench)),
       { kind: 'heading', text: 'Air makes the first travel dead' },
       text(deadText(built)),
-      text(softnessSentence(built, bench)),
-      ...(deadTravel === undefined ? [] : [{ kind: 'figure', figure: deadTravel } as const]),
+      later(() => text(softnessSentence(built, bench))),
+      later(() => {
+        const deadTravel = deadBandFigure(built, bench, slow);
+        return deadTravel === undefined ? [] : { kind: 'figure', figure: deadTravel };
+      }),
       { kind: 'heading', text: 'Slow shafts feel the seals, not the oil' },
-      text(frictionSentence(built, bench)),
+      later(() => text(frictionSentence(built, bench))),
       ...howToMeasure(built.assembled.known),
       { kind: 'heading', text: 'Tested on this page' },
-      ...fillChecks(built, bench),
+      later(() => fillChecks(built, bench)),
       ...benchCautions.map((caution) => ({ kind: 'caution', text: caution }) as const),
       { kind: 'assumptions', items: assumptions(built) },
     ];
     const answer = [verdict(built), habitSentence(habits), bleedSentence(built, bled, wait)].join(' ');
-    return { answer, blocks, sources: [...fillSources, ...airSources] };
+    return pageInPieces({ answer, pieces, sources: [...fillSources, ...airSources] });
   },
 });
 

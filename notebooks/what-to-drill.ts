@@ -1,8 +1,18 @@
-import type { DesignProblem } from '../lib/decisions/design/design-problem.js';
+import { keptResults } from '../lib/base/kept-results.js';
+import type { DesignFront, DesignProblem } from '../lib/decisions/design/design-problem.js';
 import { designSearch } from '../lib/decisions/design/design-search.js';
 import { finish } from '../lib/decisions/search/search.js';
 import { createOil } from '../lib/fluid/oil/oil.js';
-import { defineNotebook, onePart, type Page, severalParts } from '../lib/page/index.js';
+import {
+  defineNotebook,
+  later,
+  once,
+  onePart,
+  type Page,
+  pageInPieces,
+  severalParts,
+} from '../lib/page/index.js';
+import type { Build } from '../lib/parts/parts.js';
 import { roundedText } from '../lib/units/index.js';
 import { forceAssumptionsOfOtherHoles, forceSources, oilSources, workCautions } from './base/basis.js';
 import { oilTemperature } from './base/day.js';
@@ -19,6 +29,9 @@ import { found, robustLimit, type Shown } from './what-to-drill/found.js';
 import { landingsOrWhy, landingTable, pickByLanding } from './what-to-drill/landings.js';
 import { millimetres } from './what-to-drill/naming.js';
 import { wantedForces, wantedParameters } from './what-to-drill/wanted.js';
+
+/** What a search finds does not hang on the drop from which it is landed afterwards. */
+const searches = keptResults<Build, DesignFront>(2);
 
 export const notebook = defineNotebook({
   name: 'what-to-drill',
@@ -55,38 +68,42 @@ export const notebook = defineNotebook({
       drillError: values.drillOff,
       temperatureError: values.temperatureOff,
     };
-    const { front, computed, unfit } = finish(designSearch(problem));
+    const { front, computed, unfit } = searches(build, problem, () => finish(designSearch(problem)));
     const right = feelsRight(build, temperature);
     const byForce = found({ parts, build, problem, front, limit: values.robust });
     const same = values.back === 'same landing';
     const land = (shown: readonly Shown[]) => landingsOrWhy(same, byForce, shown, values.oils, values.drop);
-    const landings = land(same ? byForce.shown : byForce.pick === undefined ? [] : [byForce.pick]);
-    const picked = same && typeof landings !== 'string' ? pickByLanding(landings, byForce.shown) : undefined;
+    // Where force alone decides they are shown further down, and no more.
+    const landings = once(() =>
+      land(same ? byForce.shown : byForce.pick === undefined ? [] : [byForce.pick]),
+    );
+    const compared = same ? landings() : '';
+    const picked = typeof compared === 'string' ? undefined : pickByLanding(compared, byForce.shown);
     const search = {
       ...byForce,
       ...(picked === undefined ? {} : { pick: picked }),
       ...(wanted.beside === undefined ? {} : { beside: wanted.beside }),
     };
     const errors = `a drill ${millimetres(values.drillOff)} or oil ${roundedText(values.temperatureOff, 3)} K off`;
-    return {
-      answer: answerOf(
-        search,
-        wanted.said,
-        errors,
-        same && typeof landings !== 'string' ? landings : undefined,
-      ),
-      blocks: [
-        ...(search.pick === undefined
-          ? []
-          : evidence(search, search.pick, errors, { computed, all: front.length })),
-        typeof landings === 'string' ? noLandingText(landings) : landingTable(landings),
-        ...frontChecks(search, front),
+    return pageInPieces({
+      answer: answerOf(search, wanted.said, errors, typeof compared === 'string' ? undefined : compared),
+      pieces: [
+        later(() =>
+          search.pick === undefined
+            ? []
+            : evidence(search, search.pick, errors, { computed, all: front.length }),
+        ),
+        later(() => {
+          const all = landings();
+          return typeof all === 'string' ? noLandingText(all) : landingTable(all);
+        }),
+        later(() => frontChecks(search, front)),
         {
           kind: 'caution',
           text: 'Drill with the piston in a vice or on a jig, never in your hand, and with eye protection. Deburr both faces: a burr makes a hole narrower than its drill. Clean the piston before it goes in.',
         },
         ...workCautions.map((text) => ({ kind: 'caution', text }) as const),
-        {
+        later(() => ({
           kind: 'assumptions',
           items: [
             `${build.name} feels right on ${right.oil.name} at ${celsius(right.temperature)}; the new piston runs in ${build.shock.name} with the same rim, on oil at ${celsius(temperature)}.`,
@@ -98,12 +115,12 @@ export const notebook = defineNotebook({
                   `The search asks for the force of ${build.name} at ${shaftSpeed(wanted.fast.speed)}, as fast as it goes in when it lands from 10 cm, and every design of the table then lands; one part of travel counts as five of slow force.`,
                 ]
               : []),
-            ...(typeof landings === 'string' ? [] : [...cornerOf(build).guesses, ...motionLimits]),
+            ...(typeof landings() === 'string' ? [] : [...cornerOf(build).guesses, ...motionLimits]),
             `A design is called robust where ${errors} changes none of the four forces by more than ${percent(values.robust)}.`,
             'Edges are sharp; a chamfer or a worn edge lowers the force by a few percent.',
             ...forceAssumptionsOfOtherHoles,
           ],
-        },
+        })),
       ],
       sources: [
         'Kung, Luccio & Preparata, J. ACM 22 (1975) 469: what no other beats in several respects (from memory).',
@@ -111,6 +128,6 @@ export const notebook = defineNotebook({
         ...forceSources,
         ...motionSources,
       ],
-    };
+    });
   },
 });

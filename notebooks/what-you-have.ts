@@ -4,7 +4,7 @@ import { exactLaw } from '../lib/measure/answer/law-error.js';
 import { drawnForces, posteriorOf } from '../lib/measure/answer/posterior.js';
 import { fitShock, type ShockFit } from '../lib/measure/fit/fit-shock.js';
 import { spreadOf } from '../lib/numeric/sampling/draws.js';
-import { type Block, defineNotebook, type Page } from '../lib/page/index.js';
+import { type Block, defineNotebook, later, type Page, pageInPieces } from '../lib/page/index.js';
 import { forceSources, oilSources } from './base/basis.js';
 import {
   measuredCase,
@@ -74,11 +74,14 @@ export const notebook = defineNotebook({
     const groups = dynoGroups(fit);
     const force = Math.abs(answer?.dampingForce ?? 0);
     const half = normal95 * Math.hypot(answer?.readingDeviation ?? 0, answer?.lawDeviation ?? 0) * force;
-    return {
+    return pageInPieces({
       answer: `${name} behaves like ${plusMinus(1e6 * oil.kinematicViscosity, 1e6 * oil.half, 'cSt')} oil through the holes you stated; ${frictionText(fit)}; at ${shaftSpeed(speed)} it pushes back with ${plusMinus(force, half, 'N')} (19 of 20). ${labelSentence(measured, oil)}`,
-      blocks: [
-        { kind: 'figure', figure: forceFigure(name, fit, Math.max(speed, 0.1) * 1.3, place, groups) },
-        {
+      pieces: [
+        later(() => ({
+          kind: 'figure',
+          figure: forceFigure(name, fit, Math.max(speed, 0.1) * 1.3, place, groups),
+        })),
+        later(() => ({
           kind: 'list',
           items: [
             tellingSentence(fit),
@@ -86,14 +89,14 @@ export const notebook = defineNotebook({
             ...dynoSentences(fit, groups),
             ...oddSentences(fit),
           ],
-        },
-        ...dynoTables(groups),
-        ...readingsTables(fit),
-        bandCheck(fit, speed, place),
+        })),
+        later(() => dynoTables(groups)),
+        later(() => readingsTables(fit)),
+        later(() => bandCheck(fit, speed, place)),
         { kind: 'caution', text: measuringCautions },
         { kind: 'assumptions', items: measuringAssumptions },
       ],
       sources: [...measuringSources, ...forceSources, ...oilSources],
-    };
+    });
   },
 });
