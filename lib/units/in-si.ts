@@ -64,6 +64,9 @@ export function inSi<Thing>(written: Written<Thing>, dimensions: Dimensions): Th
   return converted(written, dimensions, '') as Thing;
 }
 
+/** More levels than any thing of this library has. */
+const deepest = 20;
+
 /** Throws unless each leaf is a dimension. */
 function dimensionTree(value: unknown, field: string): void {
   if (typeof value === 'string') {
@@ -71,6 +74,8 @@ function dimensionTree(value: unknown, field: string): void {
     return;
   }
   requireRecord(value, field);
+  // One that holds itself would never end.
+  if (field.split('.').length > deepest) refuse(value, field, '', 'a tree of dimensions that ends');
   for (const [name, inner] of Object.entries(value as Dimensions)) dimensionTree(inner, `${field}.${name}`);
 }
 

@@ -3,7 +3,7 @@ import { InputError } from '../../lib/base/input-error.js';
 import { frictionFromTwoWeights } from '../../lib/fill/friction/two-weights.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
 import { damperLaw, statedState } from '../../lib/measure/model/damper-law.js';
-import { dropTime } from '../../lib/measure/model/drop-time.js';
+import { timeOfDrop } from '../../lib/measure/model/drop-time.js';
 import { usualUncertainty } from '../../lib/measure/reading/reading.js';
 import { bracketedRoot } from '../../lib/numeric/root-finding.js';
 import type { RevealBlock } from '../../lib/page/index.js';
@@ -52,7 +52,10 @@ function suspects(build: Build, { model }: Bench, temperature: number) {
   const light = weights.find((mass) => mass * standardGravity + gasForce > clearly * known.friction) ?? 2;
   const masses = [light, 2 * light] as const;
   const timeOf = (mass: number, friction: number, thicker: number): number =>
-    dropTime(law({ ...known, friction, kinematicViscosity: thicker * known.kinematicViscosity }), drop(mass));
+    timeOfDrop(
+      law({ ...known, friction, kinematicViscosity: thicker * known.kinematicViscosity }),
+      drop(mass),
+    );
   const suspect = (name: string, friction: number, thicker: number): Suspect => ({
     name,
     friction,

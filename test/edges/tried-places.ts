@@ -49,7 +49,14 @@ function oddObjects(good: object): readonly unknown[] {
     Object.assign(Object.create(null), good),
     Object.create(good),
     Object.assign(new Date(0), good),
+    holdingItself(good),
   ];
+}
+
+function holdingItself(good: object): object {
+  const ring: Record<string, unknown> = { ...good };
+  ring['self'] = ring;
+  return ring;
 }
 
 function isPlain(good: unknown): good is object {

@@ -1,3 +1,4 @@
+import { inspect } from 'node:util';
 import type { Case } from './every-export.js';
 import type { GoodCall } from './good-call.js';
 import { argumentsWith, type Trial, trialsOf } from './tried-places.js';
@@ -57,7 +58,5 @@ async function atEnd(result: unknown): Promise<unknown> {
 }
 
 function told(value: unknown): string {
-  if (typeof value === 'number' || value === undefined) return String(value);
-  if (typeof value === 'function' || typeof value === 'bigint') return `a ${typeof value}`;
-  return `${{}.toString.call(value)} ${JSON.stringify(value) ?? String(value)}`.slice(0, 80);
+  return inspect(value, { depth: 2, breakLength: Number.POSITIVE_INFINITY, getters: false }).slice(0, 80);
 }

@@ -22,11 +22,11 @@ test.each([
   expect(dropTime(shockOf(dampingForce), drop) / (0.015 / speed)).toBeCloseTo(1, 5);
 });
 
-test('is no number where no speed holds the weight', () => {
-  expect(
+test('is refused by the weight where no speed holds it', () => {
+  expect(() =>
     dropTime(
       shockOf((v) => Math.sign(v) * 0.1 * Math.tanh(Math.abs(v))),
       drop,
     ),
-  ).toBeNaN();
+  ).toThrow(/^mass must be so light .*, got 0\.05 kg$/u);
 });

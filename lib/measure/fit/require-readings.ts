@@ -1,7 +1,7 @@
 import { InputError } from '../../base/input-error.js';
 import { netForce } from '../model/drop-time.js';
 import { dataOf } from '../reading/prediction.js';
-import type { Reading } from '../reading/reading.js';
+import { type Reading, readingText } from '../reading/reading.js';
 import { meanTime, requireReading } from '../reading/require-reading.js';
 import type { MeasuredShockProblem } from './fit-problem.js';
 
@@ -65,9 +65,7 @@ function requireEnough({ unknowns, readings }: MeasuredShockProblem): void {
   const open = unknowns.filter(({ prior }) => prior === undefined);
   const different = new Set(
     readings.map((reading) =>
-      reading.kind === 'drop'
-        ? JSON.stringify({ ...reading, times: 0, uncertainty: 0 })
-        : JSON.stringify(reading),
+      reading.kind === 'drop' ? readingText({ ...reading, times: [], uncertainty: 0 }) : readingText(reading),
     ),
   ).size;
   if (different >= open.length) return;

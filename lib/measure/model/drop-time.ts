@@ -1,4 +1,4 @@
-import { requireWithin } from '../../base/checks.js';
+import { refuse, requireWithin } from '../../base/checks.js';
 import { standardGravity } from '../../base/constants.js';
 import { madeWith, record, requireShape, type Shape } from '../../base/shape.js';
 import { gaussLegendre, type Quadrature } from '../../numeric/gauss-legendre.js';
@@ -101,16 +101,20 @@ function netForceOf(shock: SteadyShock, warm: WarmShock, { mass, from, to }: Dro
  * @param shock - the shock
  * @param drop - mass [kg], oil temperature [K], stretch [m]
  * @param rule - rule of the integral
- * @returns the time [s]; infinite where the weight does not overcome friction and gas, not a number where it opens a cavity
+ * @returns the time [s]; infinite where the weight does not overcome friction and gas
+ * @throws InputError for a value outside its range, and for a weight that opens a cavity
  * @public
  */
 export function dropTime(shock: SteadyShock, drop: Drop, rule: Quadrature = stretchRule): number {
   requireShape({ shock, drop, rule }, { shock: madeWith('at'), drop: dropShape, rule: record });
   requireWithin(drop.temperature, 200, 600, 'temperature', 'K');
-  return timeOfDrop(shock, drop, rule);
+  const time = timeOfDrop(shock, drop, rule);
+  if (Number.isNaN(time))
+    refuse(drop.mass, 'mass', 'kg', 'so light that its force has a speed, with no cavity; in');
+  return time;
 }
 
-/** {@link dropTime} of what was checked before. */
+/** {@link dropTime} of what was checked before; not a number where the weight opens a cavity. */
 export function timeOfDrop(shock: SteadyShock, drop: Drop, rule: Quadrature = stretchRule): number {
   const { from, to } = drop;
   const warm = shock.at(drop.temperature);

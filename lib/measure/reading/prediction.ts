@@ -1,7 +1,7 @@
 import { timeOfDrop } from '../model/drop-time.js';
 import { rememberTemperatures, type ShockLaw, type SteadyShock } from '../model/shock-law.js';
 import type { MeasuredState } from '../model/shock-state.js';
-import type { Reading } from './reading.js';
+import { type Reading, readingText } from './reading.js';
 
 /** One number of a reading: what was read, and how far off it may be. */
 export interface Datum {
@@ -83,7 +83,7 @@ function sameAnswer(reading: Reading): string {
     return `drop ${mass} ${temperature} ${from} ${to}`;
   }
   if (reading.kind === 'scale') return `scale ${reading.position} ${reading.moving} ${reading.temperature}`;
-  return JSON.stringify(reading);
+  return readingText(reading);
 }
 
 /** What each reading should show: a function of the state, bound to the readings. */

@@ -187,6 +187,13 @@ export const readingShape: Shape = byKind({
   force: forceReadingShape,
 });
 
+/** The numbers and words of a reading as one text; lists are left out. */
+export function readingText(reading: Reading): string {
+  return Object.entries(reading)
+    .filter(([, value]) => typeof value === 'number' || typeof value === 'string')
+    .join(' ');
+}
+
 /**
  * Standard uncertainty of a time between two frames of a film [s]: each end lies anywhere between two frames, `1/(f √6)`, and the eye has to
  * judge which frame it is.

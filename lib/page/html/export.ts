@@ -1,3 +1,4 @@
+import { refuse } from '../../base/checks.js';
 import { requireShape } from '../../base/shape.js';
 import type { Table } from '../../plot/chart/table.js';
 import type { Block } from '../blocks/block.js';
@@ -47,7 +48,12 @@ export function pageJson(content: PageContent): string {
     blocks: page.blocks.map(plainBlock),
     sources: page.sources,
   };
-  return `${JSON.stringify(whole, null, 1)}\n`;
+  try {
+    return `${JSON.stringify(whole, null, 1)}\n`;
+  } catch {
+    // A field that no block has, with something that JSON cannot write.
+    return refuse(content, 'content', '', 'plain data in all its fields');
+  }
 }
 
 function plainBlock(block: Block): unknown {
