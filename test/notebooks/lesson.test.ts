@@ -199,6 +199,20 @@ describe.each(['demo', 'twoCars', 'smallest'] as const)('two weights on the shoc
   });
 });
 
+// By hand: 2 of 4 holes are 50 %; 1.6 of 2 mm are 80 %, their area 64 %.
+it('offers shares that a head would come to', () => {
+  const page = pageOf(notebook, files.demo);
+  expect(revealed(page, 'hole-count').choices).toEqual([
+    '50 % at both.',
+    'About 50 % at 30 mm/s, and less at 300 mm/s.',
+    'About 50 % at 30 mm/s, and more at 300 mm/s.',
+  ]);
+  expect(revealed(page, 'hole-diameter').choices.slice(0, 2)).toEqual([
+    'As the diameter: 80 %.',
+    'As the area: 64 %.',
+  ]);
+});
+
 it('a change that changes nothing is the same at every speed', () => {
   const page = pageOf(notebook, files.demo, { wider: '1.6 mm', more: '2', hottest: '20 °C' });
   expect(revealed(page, 'hole-count').text).toMatch(/^A\. 100 % is left/u);
