@@ -81,3 +81,9 @@ describe('pairs', () => {
     expect(() => comparedShocks(shock('a', 1), shock('b', 1), 0)).toThrow('limit must be greater than 0');
   });
 });
+
+// By hand: 2.0, 2.2 and 2.4 s scatter by √((0.04 + 0 + 0.04)/2) = 0.2 s, of which √3 takes 0.1155 s, 5.249 % of 2.2 s.
+it('the uncertainty of a timed shock is its scatter, but never less than the hand', () => {
+  expect(timedShock('a', [2, 2.2, 2.4], 0.1).relativeUncertainty).toBeCloseTo(0.2 / Math.sqrt(3) / 2.2, 12);
+  expect(timedShock('a', [2, 2.2, 2.4], 0.3).relativeUncertainty).toBeCloseTo(0.3 / Math.sqrt(3) / 2.2, 12);
+});
