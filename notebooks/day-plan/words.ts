@@ -19,7 +19,7 @@ export function daySentence({ build, plan, problem, worst }: BuildDay): string {
   const start = `${build.name}: start on ${name(steps[0])}`;
   const short =
     worst > worthwhile
-      ? ` Nothing on the shelf comes nearer than ${percent(worst)}: ${shelfText(problem)}`
+      ? ` Nothing on the shelf comes nearer than ${percent(worst)} over all speeds: ${shelfText(problem)}`
       : '';
   if (rebuilds > 0) return `${start}, ${listed(changes)}; ${left}.${short}`;
   if (short !== '') return `${start} and leave it; ${left}.${short}`;
