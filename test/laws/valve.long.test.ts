@@ -123,6 +123,10 @@ describe('disc valve', () => {
     [{ outerDiameter: 0.009 }, 'piston.valves[0].outerDiameter must be above'],
     [{ clampDiameter: 0.007 }, 'piston.valves[0].clampDiameter must be below'],
     [{ covers: [] }, 'piston.valves[0].covers must be at least one hole group'],
+    [
+      { covers: [[0] as never] },
+      'piston.valves[0].covers[0] must be a finite number, got a value of type object',
+    ],
     [{ covers: [7] }, 'piston.valves[0].covers must be an index of a hole group, each once, 0 to 1, got 7'],
     [
       { covers: [1, 1] },

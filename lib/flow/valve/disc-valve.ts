@@ -1,4 +1,4 @@
-import { refuse, requireList, requireWord } from '../../base/checks.js';
+import { refuse, requireEach, requireFinite, requireWord } from '../../base/checks.js';
 import { openingPressure, preparePlate } from '../disc/plate.js';
 import type { DiscValve } from '../geometry/disc-valve.js';
 import type { Piston } from '../geometry/piston.js';
@@ -47,7 +47,7 @@ export function coveredPitchDiameter(valve: DiscValve, piston: Piston, field: st
 export function requireDiscValve(valve: DiscValve, piston: Piston, bore: number, field: string): void {
   requireDiscSizes(valve, field);
   requireWord(valve.face, ['shaft-side', 'blind-side'], `${field}.face`);
-  requireList(valve.covers, `${field}.covers`);
+  requireEach(valve.covers, `${field}.covers`, (index, at) => requireFinite(index, at, ''));
   if (valve.outerDiameter > bore) {
     refuse(valve.outerDiameter, `${field}.outerDiameter`, 'm', `at most the bore of ${bore}`, { to: bore });
   }
