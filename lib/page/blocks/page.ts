@@ -20,9 +20,7 @@ export interface Page {
 /**
  * A page of which only the answer is made at once. Whoever reads its `blocks` makes them all.
  *
- * @param answer - as that of {@link Page}
- * @param pieces - as many and in the same order whatever the settings; what there may be nothing of is a piece of no blocks
- * @param sources - as those of {@link Page}
+ * @param page - answer and sources as those of {@link Page}; pieces, as many and in the same order whatever the settings: what there may be nothing of is a piece of no blocks
  * @public
  */
 export function pageInPieces({
