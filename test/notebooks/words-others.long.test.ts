@@ -8,7 +8,7 @@ import { realNotebooks } from '../live/notebook-folders.js';
 import { fileTexts } from './answers.js';
 import { saidBy, saidOfOthers, saidWithOtherSettings } from './said-by.js';
 
-// What each page says with other files, other settings and with recordings, as `words.test.ts` holds it for the demo parts.
+// What each page says with other files, other settings and with recordings, as `words.long.test.ts` holds it for the demo parts.
 
 // The two other files: two cars with an odd shock, tapered and stepped holes and two bores, and the smallest that a newcomer would write.
 test.each(await listNotebooks(realNotebooks))(
