@@ -19,9 +19,10 @@ import type { DamperForce } from './force-point.js';
 
 /** Errors of the cavity volume, against itself and against the volume that the piston sweeps on its way. */
 const relativeError = 1e-8;
-/** Part of the gas of which rounding leaves its pressure no better than that. */
-const usedUp = 1e-8;
 const sweptError = 1e-10;
+
+/** Part of the gas of which rounding leaves its pressure no better than to the relative error. */
+const usedUp = 1e-8;
 
 /** Part of the stroke below which a way is none. */
 const leastWay = 1e-12;
