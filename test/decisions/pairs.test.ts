@@ -40,6 +40,13 @@ describe('pairs', () => {
     expect(left).toBe(undefined);
   });
 
+  it('of pairs that are as likely unlike, the one that differs less comes first', () => {
+    // Without doubt all three are beyond 5 %; by hand a and b are 0.18 apart in the logarithm, a and c 0.51, b and c 0.69.
+    const sure = [shock('a', 1, 0), shock('b', 1.2, 0), shock('c', 0.6, 0)];
+    const names = rankedPairs(sure, 0.05).map(({ first, second }) => `${first}${second}`);
+    expect(names).toEqual(['ab', 'ac', 'bc']);
+  });
+
   it('gives up the very best pair where that leaves a bad one', () => {
     // b and c are nearest, but then a and d are 12 % apart.
     const shocks = [shock('a', 1), shock('b', 1.05), shock('c', 1.06), shock('d', 1.12)];

@@ -17,6 +17,7 @@ test('a part of a search tells how far the whole is', () => {
   expect([...between(threeSteps(), 0.2, 0.8)]).toEqual(
     [0.2, 0.5, 0.8].map((part) => expect.closeTo(part, 12)),
   );
+  expect(() => [...between(threeSteps(), 0.5, 0.5)]).toThrow('to - from must be greater than 0');
   const seen: number[] = [];
   partOf({ onProgress: (done) => seen.push(done) }, 0.2, 0.8).onProgress?.(0.5);
   expect(seen).toEqual([expect.closeTo(0.5, 12)]);
