@@ -114,7 +114,8 @@ export const notebook = defineNotebook({
         },
         ...workCautions.map((text) => ({ kind: 'caution', text }) as const),
         later(() => {
-          const { unfit } = pistons();
+          const { unfit, lockedToo } = pistons();
+          const noRoom = [...locked, ...lockedToo.map(({ name }) => name)];
           return {
             kind: 'assumptions',
             items: [
@@ -123,9 +124,9 @@ export const notebook = defineNotebook({
               ...(unfit.length === 0
                 ? []
                 : [`Left out, since they do not fit this bore: ${listed(unfit.map(({ name }) => name))}.`]),
-              ...(locked.length === 0
+              ...(noRoom.length === 0
                 ? []
-                : [`Left out, since the gas has no room on the way: ${listed(locked)}.`]),
+                : [`Left out, since the gas has no room on the way: ${listed(noRoom)}.`]),
               ...motionAssumptions,
               ...own.moving.assembled.assumptions,
             ],
@@ -137,24 +138,30 @@ export const notebook = defineNotebook({
   },
 });
 
-/** The landing with each piston that runs in this bore, that of the build first, and the pistons that are not among them. */
+/** The landing with each piston that runs in this bore, that of the build first, the pistons that do not, and those that lock. */
 function onEachPiston(
   pistons: readonly PistonPart[],
   own: Landed,
   temperature: number,
   drop: number,
-): { readonly landings: readonly Landed[]; readonly unfit: readonly PistonPart[] } {
+): {
+  readonly landings: readonly Landed[];
+  readonly unfit: readonly PistonPart[];
+  readonly lockedToo: readonly PistonPart[];
+} {
   const { build } = own.moving;
   const others = pistons.filter(({ name }) => name !== build.piston.name);
-  const landings = others.flatMap((piston) =>
-    Math.abs(piston.piston.diameter / build.piston.piston.diameter - 1) < 0.02
-      ? (landedOrLocked(build, temperature, drop, 'likely', { piston }) ?? [])
-      : [],
-  );
-  const unfit = others.filter(
-    ({ name }) => !landings.some(({ moving }) => moving.build.piston.name === name),
-  );
-  return { landings: [own, ...landings], unfit };
+  const runs = ({ piston }: PistonPart): boolean =>
+    Math.abs(piston.diameter / build.piston.piston.diameter - 1) < 0.02;
+  const tried = others.filter(runs).map((piston) => ({
+    piston,
+    landing: landedOrLocked(build, temperature, drop, 'likely', { piston }),
+  }));
+  return {
+    landings: [own, ...tried.flatMap(({ landing }) => landing ?? [])],
+    unfit: others.filter((one) => !runs(one)),
+    lockedToo: tried.flatMap(({ piston, landing }) => (landing === undefined ? piston : [])),
+  };
 }
 
 /** The first part of the landing, drawn: until the shaft has gone in and come out again. */

@@ -179,13 +179,17 @@ function answerOf(problem: OrderProblem, plan: OrderPlan, currency?: string): st
       : `${bought.length === 0 ? ': ' : ', and with '}${named(used, () => 1)} that you have${bought.length === 0 ? '' : ','}`;
   const whole = builds.length === 1 ? 'the shock' : `all ${builds.length} builds`;
   const what = plan.unserved.length === 0 ? whole : 'what can be served';
+  const single = plan.lines.length === 1;
   const subject =
     used.length === 0
-      ? ': alone or blended they keep'
+      ? single
+        ? ': alone it keeps'
+        : ': alone or blended they keep'
       : bought.length === 0
         ? ` ${used.length === 1 ? 'keeps' : 'keep'}`
         : ' alone or blended they keep';
-  const fewer = bought.length === 0 ? '' : `, and no fewer bottles stay within ${percent(tolerance)}`;
+  const fewer =
+    bought.length === 0 || single ? '' : `, and no fewer bottles stay within ${percent(tolerance)}`;
   const rest = why === undefined ? '' : ` ${why}`;
   return `${order}${shelf}${subject} ${what} within ${percent(plan.worstMismatch)} of the wanted damping ${range}${fewer}.${rest}`;
 }

@@ -22,8 +22,9 @@ function answerOf(
   telling: TellingReading | undefined,
 ): string {
   if (best === undefined) return `Nothing was asked of ${name}.`;
+  const { length: count } = best.fit.residuals;
   if (second === undefined)
-    return `${name} came out as planned, as far as these ${best.fit.residuals.length} numbers tell: no other oil, drill, gap, seal or temperature explains them better.`;
+    return `${name} came out as planned, as far as ${count === 1 ? 'this one number tells' : `these ${count} numbers tell`}: no other oil, drill, gap, seal or temperature explains them better.`;
   const what =
     best.name === 'as planned'
       ? `${name} came out as planned, as far as these readings tell (${percent(best.chance)} likely among the causes below)`

@@ -19,6 +19,11 @@ export function duration(time: number): string {
   return formatQuantity(time, 'time', 'h', 2);
 }
 
+/** What helps a shock whose oil leaves too little room, in the words of an order; one that is closed fully in cannot be closed further in. */
+export function makeRoom(closedAt: number, stroke: number, more = 'give it more gas'): string {
+  return closedAt < stroke ? `close it with the shaft further in, or ${more}` : more;
+}
+
 function roundedTo(value: number, decimals: number): string {
   const rounded = Number(value.toFixed(decimals));
   return roundedText(rounded === 0 ? 0 : rounded, 12);

@@ -42,13 +42,18 @@ function branch(
 export function forceTravelFigure(all: readonly Stroked[]): Figure {
   const [own] = all;
   const parts = (own?.result.trace.times.length ?? 1) - 1;
+  const smallest = own?.cycle.smallestForce.value ?? 0;
+  const back =
+    smallest < 0
+      ? `pulls with up to ${newtons(-smallest)}`
+      : `still pushes with at least ${newtons(smallest)}`;
   // Both ways at the same places, so that the table has them side by side.
   const travelOf = ({ result }: Stroked, index: number) =>
     result.trace.travels[Math.min(index, parts - index)] ?? 0;
   return lineChart({
     id: 'force-travel',
     title: 'Force against travel',
-    alt: `Going in it pushes with up to ${newtons(own?.cycle.largestForce.value ?? 0)}, coming out it pulls with up to ${newtons(-(own?.cycle.smallestForce.value ?? 0))}; the area inside is ${joules(own?.cycle.work ?? 0)}. The band is what air in the oil leaves open.`,
+    alt: `Going in it pushes with up to ${newtons(own?.cycle.largestForce.value ?? 0)}, coming out it ${back}; the area inside is ${joules(own?.cycle.work ?? 0)}. The band is what air in the oil leaves open.`,
     x: { label: 'Shaft travel', unit: 'mm', dimension: 'length' },
     y: force,
     series: [

@@ -33,6 +33,12 @@ function pushesOrPulls(force: number): string {
   return force < 0 ? `pulls in with ${newtons(-force)}` : `pushes out with ${newtons(force)}`;
 }
 
+/** The force at one speed on the way out, as the shaft gathers that speed and as it loses it; a strong gas pushes all the same. */
+function onTheWayOut(gathering: number, losing: number): string {
+  const [does, sign] = Math.min(gathering, losing) < 0 ? ['holds back', -1] : ['still pushes', 1];
+  return `${does} with ${newtons(sign * gathering)} and ${newtons(sign * losing)}`;
+}
+
 /** What the bench would read first. */
 export function answerSentence(all: readonly Stroked[], asked: Asked): string {
   const { build, wave, amplitude, frequency, temperature } = asked;
@@ -67,7 +73,7 @@ export function courseSentences(own: Stroked, { wave, amplitude }: Asked): reado
     `The hardest push comes ${millimetres(push.travel)} in, with the shaft ${push.speed < 0 ? 'coming out' : 'going in'} at ${shaftSpeed(Math.abs(push.speed))}.`,
     ...(wave === 'sine'
       ? [
-          `Going in at ${shaftSpeed(compression.speed)} it pushes with ${newtons(compression.gathering)} while the shaft gathers speed and with ${newtons(compression.losing)} while it loses it; coming out at the same speed it holds back with ${newtons(-rebound.gathering)} and ${newtons(-rebound.losing)}. A steady curve would have one force for each: this difference is the hysteresis.`,
+          `Going in at ${shaftSpeed(compression.speed)} it pushes with ${newtons(compression.gathering)} while the shaft gathers speed and with ${newtons(compression.losing)} while it loses it; coming out at the same speed it ${onTheWayOut(rebound.gathering, rebound.losing)}. A steady curve would have one force for each: this difference is the hysteresis.`,
         ]
       : []),
     `Where the shaft stands for a moment before it turns, it ${pushesOrPulls(figures.forceFullyIn)} all the way in and ${pushesOrPulls(figures.forceFullyOut)} all the way out${fullyIn === undefined || fullyOut === undefined ? '' : `; the gas alone, moved slowly, with ${newtons(fullyIn)} and ${newtons(fullyOut)}`}.`,

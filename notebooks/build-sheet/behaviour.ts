@@ -15,9 +15,7 @@ export function behaviour(numbers: SheetNumbers, rideHeight: number): readonly s
     creep > 0
       ? `Pushed fully in and let go, it first comes out at ${shaftSpeed(creep)}.`
       : `Pushed fully in and let go, it stays: the gas is weaker than the seal friction of ${newtons(kineticForce)}.`,
-    frictionSpeed === undefined
-      ? 'Seal friction is larger than damping at every speed.'
-      : `Below ${shaftSpeed(frictionSpeed)} seal friction is larger than damping.`,
+    ...frictionSentences(frictionSpeed),
     ...(rideBand === undefined
       ? []
       : [
@@ -25,6 +23,14 @@ export function behaviour(numbers: SheetNumbers, rideHeight: number): readonly s
         ]),
     ...lengthSentences(numbers, rideHeight),
   ];
+}
+
+/** Nothing where there is no friction to speak of. */
+function frictionSentences(speed: number | undefined): readonly string[] {
+  if (speed === 0) return [];
+  return speed === undefined
+    ? ['Seal friction is larger than damping at every speed.']
+    : [`Below ${shaftSpeed(speed)} seal friction is larger than damping.`];
 }
 
 function restSentences({ built }: SheetNumbers): readonly string[] {

@@ -1,7 +1,7 @@
 import { chamberVolume } from '../../lib/fill/chamber/chamber.js';
 import { chamberContents, lockPosition } from '../../lib/fill/chamber/pressure-inside.js';
 import type { Block } from '../../lib/page/index.js';
-import { millilitres, millimetres } from '../base/bench-wording.js';
+import { makeRoom, millilitres, millimetres } from '../base/bench-wording.js';
 import { handChecks } from '../base/by-hand.js';
 import { celsius } from '../base/wording.js';
 import { damperAt, warmedTo } from './built-shock.js';
@@ -43,9 +43,10 @@ export function lockCaution({ built, lockAt }: SheetNumbers, choices: Choices): 
   const { stroke } = built.build.shock;
   if (lockAt > stroke) return [];
   const hot = celsius(choices.hottest);
+  const helps = makeRoom(built.closing.position, stroke);
   const text =
     lockAt > 0
-      ? `With oil at ${hot} the shaft locks ${millimetres(lockAt)} in, before the end of its stroke of ${millimetres(stroke)}: close it with the shaft further in, or give it more gas.`
-      : `With oil at ${hot} its oil would fill it with the shaft fully out: close it with the shaft further in, or give it more gas.`;
+      ? `With oil at ${hot} the shaft locks ${millimetres(lockAt)} in, before the end of its stroke of ${millimetres(stroke)}: ${helps}.`
+      : `With oil at ${hot} its oil would fill it with the shaft fully out: ${helps}.`;
   return [{ kind: 'caution', text }];
 }

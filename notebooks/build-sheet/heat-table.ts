@@ -1,7 +1,7 @@
 import { standardGravity } from '../../lib/base/constants.js';
 import { chamberContents, lockPosition } from '../../lib/fill/chamber/pressure-inside.js';
 import type { Block } from '../../lib/page/index.js';
-import { grams, millilitres } from '../base/bench-wording.js';
+import { grams, makeRoom, millilitres } from '../base/bench-wording.js';
 import { celsius } from '../base/wording.js';
 import { hotSentence } from '../fill-and-bleed/words.js';
 import { warmedTo } from './built-shock.js';
@@ -61,7 +61,7 @@ export function heatSentences(numbers: SheetNumbers, choices: Choices): readonly
   const reserve = `${Math.round(100 * reserveShare)} %`;
   const fill =
     coldestFill === undefined
-      ? `Even filled at ${celsius(choices.hottest)} it keeps less than ${reserve} of its gas at the stop on oil of ${celsius(choices.hottest)}: close it with the shaft further in, or use a larger compensator.`
+      ? `Even filled at ${celsius(choices.hottest)} it keeps less than ${reserve} of its gas at the stop on oil of ${celsius(choices.hottest)}: ${makeRoom(numbers.built.closing.position, numbers.built.build.shock.stroke, 'use a larger compensator')}.`
       : coldestFill <= choices.coldest
         ? `Filled at any temperature from ${celsius(choices.coldest)} it keeps ${reserve} of its gas at the stop on oil of ${celsius(choices.hottest)}.`
         : `Fill at ${celsius(coldestFill)} or warmer, so that ${reserve} of its gas is left at the stop on oil of ${celsius(choices.hottest)}.`;

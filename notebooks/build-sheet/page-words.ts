@@ -1,3 +1,4 @@
+import { lockPosition } from '../../lib/fill/chamber/pressure-inside.js';
 import { usualUncertainty } from '../../lib/measure/reading/reading.js';
 import { duration, grams, millilitres, millimetres } from '../base/bench-wording.js';
 import { fillAssumptions } from '../base/fill-basis.js';
@@ -9,7 +10,7 @@ export function answer(numbers: SheetNumbers, bench: number, weight: number): st
   const { built, oil, wait, pushAtEnd, hung } = numbers;
   const push =
     pushAtEnd.bench === undefined
-      ? 'the shaft then locks before the end of its stroke'
+      ? `the shaft then locks ${millimetres(lockPosition(built.shock))} in`
       : `at the stop the gas then pushes with ${grams(pushAtEnd.bench)}`;
   const time =
     typeof hung === 'string'

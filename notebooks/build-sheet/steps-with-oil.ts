@@ -41,7 +41,9 @@ export function stepsWithOil(numbers: SheetNumbers, choices: Choices): readonly 
   ];
 }
 
-function stuckSentence({ stuckFrom, freeingSpeed }: SheetNumbers): string {
+function stuckSentence({ built, stuckFrom, freeingSpeed }: SheetNumbers): string {
+  if (built.build.piston.piston.holes.length === 0)
+    return 'It has no hole through which a bubble could rise: all must pass at its rim.';
   if (stuckFrom === undefined) return 'The holes are wide enough for every bubble.';
   return `A bubble over ${millimetres(2 * stuckFrom)} stays under the smallest hole while the shaft rests; pulling the shaft out faster than ${roundedText(1e3 * freeingSpeed, 1)} mm/s frees it, pushing it in does not.`;
 }

@@ -1,7 +1,7 @@
 import { lockPosition } from '../../lib/fill/chamber/pressure-inside.js';
 import { staticForce } from '../../lib/fill/chamber/static-force.js';
 import { formatQuantity } from '../../lib/units/index.js';
-import { duration, grams, millilitres, millimetres } from '../base/bench-wording.js';
+import { duration, grams, makeRoom, millilitres, millimetres } from '../base/bench-wording.js';
 import { holdsAgainst, sealWords } from '../base/seal-words.js';
 import { celsius, shaftSpeed } from '../base/wording.js';
 import { type BuiltShock, warmedTo, workingStroke } from '../build-sheet/built-shock.js';
@@ -81,7 +81,7 @@ export function hotSentence(built: BuiltShock, hottest: number): string | undefi
   const hot = `On oil of ${celsius(hottest)} the shaft of this model, whose body does not give, ${where}.`;
   return shock.compensator.kind === 'none'
     ? `Nothing but the air left in the oil makes room under this cap. ${hot} Real bodies, caps and seals give more, so that it goes further in than that, and gets stiff there.`
-    : `${hot} Real bodies give a little more. Close it with the shaft further in, or give it more gas.`;
+    : `${hot} Real bodies give a little more: ${makeRoom(built.closing.position, stroke)}.`;
 }
 
 /** What makes room, in words. */

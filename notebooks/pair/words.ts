@@ -26,7 +26,7 @@ function timesText(pair: ShockPair): string {
 
 function verdict({ pairs }: Pairing, limit: number): string {
   const worst = Math.max(...pairs.map(({ unlikeProbability }) => unlikeProbability));
-  const chance = `${pairs.length === 1 ? 'it is' : 'the worse pair is'} ${likely(worst)} likely to damp more than ${percent(limit)} apart`;
+  const chance = `the ${pairs.length === 1 ? 'pair' : 'worse pair'} is ${likely(worst)} likely to damp more than ${percent(limit)} apart`;
   if (worst < 0.05) return `${chance}, so trust it`;
   if (worst < 0.5) return `${chance}; more repeats would make it surer`;
   return `${chance}, so it is no pair until one of them is changed`;

@@ -147,7 +147,11 @@ describe('landing', () => {
     const page = at('20 °C');
     expect(page.answer).toMatch(/buggy rear goes in [\d.]+ mm of 29 mm/u);
     expect(JSON.stringify(page.blocks)).toContain(
-      'Left out, since the gas has no room on the way: plain 750.',
+      'Left out, since the gas has no room on the way: plain 750 and rear four 1.2.',
+    );
+    // A piston that locks is no piston of another bore.
+    expect(JSON.stringify(page.blocks)).toMatch(
+      /do not fit this bore: front [^."]*1\.5, [^"]*\btruck six 1\.4\./u,
     );
     // π/4 · 9 mm² · 29 mm = 0.205 ml of shaft; warm oil leaves less.
     expect(() => at('40 °C')).toThrow(

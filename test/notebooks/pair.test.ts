@@ -73,7 +73,7 @@ describe('pair on other files', () => {
   - { name: c, build: front, times: [1.05 s, 1.05 s, 1.05 s] }`),
     );
     expect(page.answer).toBe(
-      'Of front, pair a with c (times differ by 1.6 %); b is left over: it is 70 % likely to damp more than 5 % apart, so it is no pair until one of them is changed. r is the only one of rear that was timed: nothing to pair.',
+      'Of front, pair a with c (times differ by 1.6 %); b is left over: the pair is 70 % likely to damp more than 5 % apart, so it is no pair until one of them is changed. r is the only one of rear that was timed: nothing to pair.',
     );
     expect(texts(page)).toContain('put c with a instead of b');
     expect(texts(page)).not.toContain('undefined');
@@ -89,7 +89,7 @@ describe('pair on other files', () => {
   - { name: b, build: front, times: [1.6 s] }`),
       { hand: '0.02 s', weight: '500 g' },
     );
-    expect(answer).toContain('a with b (times differ by 60 %): it is over 99 % likely');
+    expect(answer).toContain('a with b (times differ by 60 %): the pair is over 99 % likely');
     expect(answer).toContain('so it is no pair until one of them is changed');
   });
 

@@ -2,13 +2,18 @@ import { readFileSync } from 'node:fs';
 import { InputError } from '../../lib/base/input-error.js';
 import type { Block } from '../../lib/page/blocks/block.js';
 import type { Notebook } from '../../lib/page/index.js';
+import { inKeysOfTheFile } from '../../lib/page/refusal.js';
 import { type Parts, readParts } from '../../lib/parts/index.js';
 import type { Chart, Figure } from '../../lib/plot/chart/figure.js';
 import { files, pageOf } from './answers.js';
 import { oddBuilds, otherSettings, type Written } from './other-settings.js';
+import { rareCases } from './rare-cases.js';
 
-/** What few shocks have, for pages that are quick with it. */
-const odd = readParts(readFileSync(new URL('../parts/files/odd.yaml', import.meta.url), 'utf8'));
+const partsOf = (name: string): Parts =>
+  readParts(readFileSync(new URL(`../parts/files/${name}.yaml`, import.meta.url), 'utf8'));
+
+/** What few shocks have and what hardly any has, for pages that are quick with it. */
+const seldom = { ...files, odd: partsOf('odd'), rare: partsOf('rare') } as const;
 
 const silent = ['kind', 'id', 'unit', 'dimension', 'format'];
 
@@ -102,14 +107,17 @@ export function saidOfOthers(notebook: Notebook): string {
 
 /** What it says with other settings, or why it has no answer. */
 export function saidWithOtherSettings(notebook: Notebook): string {
-  const casesOf = (file: 'demo' | 'odd', all: readonly Written[] = []): readonly Case[] =>
+  const casesOf = (file: keyof typeof seldom, all: readonly Written[] = []): readonly Case[] =>
     all.map((written) => {
       const settings = Object.entries(written).map(([key, value]) => `${key} ${value}`);
-      return { name: [file, ...settings].join(', '), parts: file === 'odd' ? odd : files.demo, written };
+      return { name: [file, ...settings].join(', '), parts: seldom[file], written };
     });
   return saidBesides(notebook, [
     ...casesOf('demo', otherSettings[notebook.name]),
     ...casesOf('odd', oddBuilds[notebook.name]),
+    ...(['rare', 'twoCars', 'odd'] as const).flatMap((file) =>
+      casesOf(file, rareCases[notebook.name]?.[file]),
+    ),
   ]);
 }
 
@@ -136,7 +144,8 @@ function textOrRefusal(notebook: Notebook, parts: Parts, written: Written): stri
   try {
     return saidBy(notebook, parts, written);
   } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    return masked(error.message);
+    const refusal = inKeysOfTheFile(error, notebook.parameters);
+    if (!(refusal instanceof InputError)) throw error;
+    return masked(refusal.message);
   }
 }
