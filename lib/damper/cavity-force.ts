@@ -1,4 +1,5 @@
 import { requireFinite, requireNotNegative, requireRecord } from '../base/checks.js';
+import type { ValvePath } from '../flow/valve/valve-path.js';
 import { pressureOfGas } from '../gas/gas-state.js';
 import { requireModel, requirePosition, type ShaftMotion } from './damper.js';
 import type { DamperModel } from './damper-model.js';
@@ -14,6 +15,14 @@ import { passageAt } from './oil-force.js';
 export function cavityDrop({ blindShare, damper }: DamperModel, gas: number): number {
   const drop = gas - damper.gas.airReleasePressure;
   return blindShare === 1 ? drop : -drop;
+}
+
+/** A cavity on the side of the piston away from the gas. */
+export interface Cavity {
+  /** [m³], 0 or more. */
+  readonly volume: number;
+  /** Valves that stand open since a higher pressure has lifted them, down to the least that keeps them so. */
+  readonly lifted: readonly ValvePath[];
 }
 
 /**
@@ -40,8 +49,17 @@ export function forceWithCavity(model: DamperModel, motion: ShaftMotion, cavityV
   requireFinite(speed, 'speed', 'm/s');
   requirePosition(position, model.damper.stroke);
   requireNotNegative(cavityVolume, 'cavityVolume', 'm³');
-  const gas = pressureOfGas(model.gas, model.shaftArea * position + cavityVolume);
-  const passage = passageAt(model, cavityDrop(model, gas));
+  return forceOfCavity(model, motion, { volume: cavityVolume, lifted: [] });
+}
+
+/** {@link forceWithCavity} of what was checked before, with the valves that a higher pressure has lifted on the way. */
+export function forceOfCavity(
+  model: DamperModel,
+  { speed, position }: ShaftMotion,
+  { volume, lifted }: Cavity,
+): DamperForce {
+  const gas = pressureOfGas(model.gas, model.shaftArea * position + volume);
+  const passage = passageAt(model, cavityDrop(model, gas), lifted);
   const solved = { ...passage, iterations: 0, residual: 0 };
   return forceOfFlow(
     model,
@@ -49,7 +67,7 @@ export function forceWithCavity(model: DamperModel, motion: ShaftMotion, cavityV
     gas,
     model.damper.gas.airReleasePressure,
     true,
-    cavityVolume,
+    volume,
     passage.flow,
     solved,
   );

@@ -1,11 +1,6 @@
 import type { GasLayout } from '../gas/gas.js';
 import type { DamperModel } from './damper-model.js';
 
-/** Part of the gas pressure to which the low side of an emulsion tends: as much gas again expands into twice the room. */
-function lowestShare(exponent: number): number {
-  return 2 ** -exponent;
-}
-
 const stepLimit = 60;
 
 /**
@@ -16,7 +11,8 @@ const stepLimit = 60;
  */
 function emulsionLowSide(relativeDrop: number, exponent: number): number {
   const power = -1 / exponent;
-  let low = lowestShare(exponent);
+  // Part of the gas pressure to which it tends: as much gas again expands into twice the room.
+  let low = 2 ** -exponent;
   // The sum falls with the pressure and bends upward: Newton from the left never passes the root.
   for (let step = 0; step < stepLimit; step++) {
     const high = low + relativeDrop;

@@ -7,25 +7,14 @@ import {
   requireRecord,
 } from '../base/checks.js';
 import { pressureOfGas } from '../gas/gas-state.js';
-import { stateWithin } from '../numeric/integrator/dense-output.js';
-import { integrate } from '../numeric/integrator/integrate.js';
 import { bracketedRoot } from '../numeric/root-finding.js';
-import { cavityDrop, forceWithCavity } from './cavity-force.js';
+import { cavitiesAlongTravel } from './cavity-along-travel.js';
+import { cavityDrop, forceOfCavity } from './cavity-force.js';
 import { canCavitate } from './chamber-pressures.js';
 import { requireModel, requirePosition, type ShaftMotion } from './damper.js';
 import { damperForce } from './damper-force.js';
 import type { DamperModel } from './damper-model.js';
 import type { DamperForce } from './force-point.js';
-
-/** Errors of the cavity volume, against itself and against the volume that the piston sweeps on its way. */
-const relativeError = 1e-8;
-const sweptError = 1e-10;
-
-/** Part of the gas of which rounding leaves its pressure no better than to the relative error. */
-const usedUp = 1e-8;
-
-/** Part of the stroke below which a way is none. */
-const leastWay = 1e-12;
 
 /**
  * Force after a travel at constant speed, begun from rest with whole oil: what a cavity that opens on the way has made of it. At the start it is the force of
@@ -73,7 +62,7 @@ export function forcesAlongTravel(
   requireRecord(start, 'start');
   requireList(travels, 'travels');
   const { speed, position } = start;
-  const { damper, shaftArea } = model;
+  const { damper } = model;
   requireFinite(speed, 'speed', 'm/s');
   requirePositive(Math.abs(speed), 'size of speed', 'm/s');
   requirePosition(position, damper.stroke);
@@ -92,80 +81,11 @@ export function forcesAlongTravel(
   const opening = openingTravel(model, start, travels.at(-1) ?? 0);
   if (opening === undefined) return travels.map((travel) => damperForce(model, at(travel)));
 
-  const volumes = cavityVolumes(model, start, opening, travels);
+  const cavities = cavitiesAlongTravel(model, start, opening, travels);
   return travels.map((travel, index) => {
-    const volume = volumes[index];
-    return volume === undefined
-      ? damperForce(model, at(travel))
-      : forceWithCavity(model, at(travel), Math.max(volume, 0));
+    const cavity = cavities[index];
+    return cavity === undefined ? damperForce(model, at(travel)) : forceOfCavity(model, at(travel), cavity);
   });
-
-  /** Volume of the cavity at each travel; undefined where the oil is whole. */
-  function cavityVolumes(
-    { dampingArea, pistonFlow, gas }: DamperModel,
-    begin: ShaftMotion,
-    from: number,
-    places: readonly number[],
-  ): readonly (number | undefined)[] {
-    const end = places.at(-1) ?? 0;
-    // On a way too short to be followed nothing opens yet.
-    const shortest = leastWay * model.damper.stroke;
-    const found = places.map((place) => (place >= from && place - from <= shortest ? 0 : undefined)) as (
-      | number
-      | undefined
-    )[];
-    if (end - from <= shortest) return found;
-    const size = Math.abs(begin.speed);
-    // Where the gas is nearly used up its pressure is all about the last of its room: the logarithm of the room is followed, in which that end is smooth.
-    const shaftAt = (travel: number): number => shaftArea * (begin.position + direction * travel);
-    const room = gas.capacity - shaftAt(from);
-    const volumeAt = (travel: number, logRoom: number): number =>
-      -room * Math.expm1(logRoom) - direction * shaftArea * (travel - from);
-    const absolute = [Math.min((sweptError * dampingArea * end) / room, relativeError)];
-    const state = new Float64Array(1);
-    integrate(
-      {
-        size: 1,
-        scales: absolute,
-        rates: (_, [logRoom = 0], rates) => {
-          const left = room * Math.exp(logRoom);
-          const displaced = gas.capacity - left;
-          // Where the gas is as good as used up there is nothing: the step is tried shorter.
-          rates[0] =
-            left > usedUp * gas.capacity
-              ? (Math.abs(pistonFlow.flow(cavityDrop(model, pressureOfGas(gas, displaced)))) / size -
-                  dampingArea -
-                  direction * shaftArea) /
-                left
-              : Number.NaN;
-        },
-      },
-      {
-        from,
-        to: end,
-        state: [0],
-        relative: relativeError,
-        absolute,
-        // The cavity is full again: from here on the oil is whole, since the gas only grows stronger.
-        events: [
-          {
-            value: (travel, [logRoom = 0]) => volumeAt(travel, logRoom),
-            direction: () => -1,
-            happens: () => 'stop',
-          },
-        ],
-        onStep: (step) => {
-          const last = step.time + step.covered * step.length;
-          for (const [index, place] of places.entries()) {
-            if (place <= step.time || place > last || place - from <= shortest) continue;
-            stateWithin(step, (place - step.time) / step.length, state);
-            found[index] = volumeAt(place, state[0]!);
-          }
-        },
-      },
-    );
-    return found;
-  }
 }
 
 /** Rounding may carry a position past the ends. */

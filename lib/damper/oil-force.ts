@@ -1,4 +1,5 @@
 import { requireFinite } from '../base/checks.js';
+import type { ValvePath } from '../flow/valve/valve-path.js';
 import { requireModel } from './damper.js';
 import type { DamperModel } from './damper-model.js';
 import { recoilOfHoles } from './jet-recoil.js';
@@ -35,8 +36,12 @@ export function passageAtDrop(model: DamperModel, pressureDrop: number): PistonP
   return passageAt(model, pressureDrop);
 }
 
-/** {@link passageAtDrop} of what was checked before. */
-export function passageAt(model: DamperModel, pressureDrop: number): PistonPassage {
+/** {@link passageAtDrop} of what was checked before, with the valves that a higher pressure has lifted. */
+export function passageAt(
+  model: DamperModel,
+  pressureDrop: number,
+  lifted: readonly ValvePath[] = [],
+): PistonPassage {
   const { paths, valves, gapFlow } = model.pistonFlow;
   const holeSpeeds = new Array<number>(paths.length);
   let flow = gapFlow(pressureDrop);
@@ -46,7 +51,7 @@ export function passageAt(model: DamperModel, pressureDrop: number): PistonPassa
     holeSpeeds[index++] = speed;
     flow += area * speed;
   }
-  for (const valve of valves) flow += valve.flow(pressureDrop);
+  for (const valve of valves) flow += (lifted.includes(valve) ? valve.fallingFlow : valve.flow)(pressureDrop);
   return { pressureDrop, holeSpeeds, flow };
 }
 

@@ -37,11 +37,11 @@ describe('entry of motion', () => {
 });
 
 describe('core entry', () => {
-  test('imports no package or Node module, and is at most 101 kB minified with all it has', async () => {
+  test('imports no package or Node module, and is at most 101.5 kB minified with all it has', async () => {
     const { inputs, bytes } = await bundled("export * from './index.ts'");
     expect(inputs.length).toBeGreaterThan(20);
     expect(inputs.filter((input) => !input.startsWith('lib/'))).toEqual([]);
-    expect(bytes).toBeLessThanOrEqual(101_000);
+    expect(bytes).toBeLessThanOrEqual(101_500);
   });
 
   test('costs a page with the main job at most 72.5 kB minified, every kind of piston included', async () => {
