@@ -6,7 +6,7 @@ import {
   tubeWallShearRate,
   viscosityInHole,
 } from '../../lib/flow/hole/thinning-hole.js';
-import { exponentAt, ratioOfViscosity, writeThinned } from '../../lib/fluid/shear/thinning-viscosity.js';
+import { localExponent, ratioOfViscosity, writeThinned } from '../../lib/fluid/shear/thinning-viscosity.js';
 import type { FluidState, ShearThinning } from '../../lib/index.js';
 
 const oils: readonly (readonly [string, ShearThinning])[] = [
@@ -33,7 +33,7 @@ describe.each(oils)('%s', (_, thinning) => {
       expect(out[0]).toBe(ratioOfViscosity(thinning, rate));
       expect(out[1]).toBeCloseTo(by(stress), 7);
       expect(out[2]).toBeCloseTo(
-        by((one) => exponentAt(thinning, one)),
+        by((one) => localExponent(thinning, one)),
         7,
       );
     }

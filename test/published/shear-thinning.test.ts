@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { annularGapConductance } from '../../lib/flow/gap/annular-gap.js';
+import { type AnnularGap, annularGapConductance } from '../../lib/flow/gap/annular-gap.js';
 import { thinningGapFlow } from '../../lib/flow/gap/thinning-gap.js';
 import { sharpHoleLaw } from '../../lib/flow/hole/sharp-hole.js';
 import { thinningResistance, tubeWallShearRate } from '../../lib/flow/hole/thinning-hole.js';
@@ -49,6 +49,18 @@ describe('power-law oil in a tube: Bird, Stewart & Lightfoot, Transport Phenomen
   });
 });
 
+/** Flow through a gap and its power of the drop. */
+function throughGap(
+  gap: AnnularGap,
+  fluid: FluidState,
+  thinning: ShearThinning,
+  drop: number,
+): readonly [number, number] {
+  const out = new Float64Array(2);
+  thinningGapFlow(gap, fluid, thinning)(drop, out);
+  return [out[0] ?? Number.NaN, out[1] ?? Number.NaN];
+}
+
 describe('power-law oil in a plane slit: Bird, Stewart & Lightfoot, table 8.3 (from memory)', () => {
   test.each([0.3, 0.6, 0.8])('Q = (2 W B² n/(2n + 1)) (τ_w/K)^(1/n), n %d', (n) => {
     const gap = { bore: 0.012, pistonDiameter: 0.0119, length: 0.0025, eccentricity: 0 };
@@ -59,12 +71,28 @@ describe('power-law oil in a plane slit: Bird, Stewart & Lightfoot, table 8.3 (f
     const exact =
       ((2 * Math.PI * 0.01195 * half ** 2 * n) / (2 * n + 1)) *
       ((drop * half) / 0.0025 / consistency) ** (1 / n);
-    expect(thinningGapFlow(gap, fluid, powerLaw(n))(drop) / exact).toBeCloseTo(1, 6);
-    expect(thinningGapFlow(gap, fluid, powerLaw(n))(-drop)).toBe(
-      -thinningGapFlow(gap, fluid, powerLaw(n))(drop),
-    );
+    const [flow, power] = throughGap(gap, fluid, powerLaw(n), drop);
+    expect(flow / exact).toBeCloseTo(1, 6);
+    expect(power).toBeCloseTo(1 / n, 6);
+    expect(throughGap(gap, fluid, powerLaw(n), -drop)).toEqual([-flow, power]);
   });
 });
+
+test.each([1e3, 1e5, 1e7])(
+  'the power of the flow through a gap is its slope in logarithms, at %d Pa',
+  (drop) => {
+    const gap = { bore: 0.012, pistonDiameter: 0.0119, length: 0.0025, eccentricity: 0.3 };
+    const fluid = { density: 970, kinematicViscosity: 3.5e-4 };
+    for (const thinning of [
+      carreau(0.4, 1e-4),
+      { kind: 'cross', time: 1e-4, exponent: 0.7, floor: 0.1 } as const,
+    ]) {
+      const at = (factor: number): number =>
+        Math.log(throughGap(gap, fluid, thinning, drop * Math.exp(factor))[0]);
+      expect(throughGap(gap, fluid, thinning, drop)[1]).toBeCloseTo((at(1e-4) - at(-1e-4)) / 2e-4, 6);
+    }
+  },
+);
 
 describe('thinning curves', () => {
   test('Cross halves at λ γ̇ = 1, Carreau falls to 2^((n − 1)/2) (their definitions)', () => {
@@ -156,7 +184,8 @@ describe('a thinning oil in a piston', () => {
 
   test('leaks as the Newtonian oil where it does not thin', () => {
     const gap = { bore: 0.012, pistonDiameter: 0.0119, length: 0.0025, eccentricity: 0.3 };
-    const flow = thinningGapFlow(gap, oil, carreau(0.5, 1e-12))(1e5);
+    const [flow, power] = throughGap(gap, oil, carreau(0.5, 1e-12), 1e5);
+    expect(power).toBeCloseTo(1, 9);
     expect(flow / (1e5 * annularGapConductance(gap, oil))).toBeCloseTo(1, 9);
   });
 });

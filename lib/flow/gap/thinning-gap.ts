@@ -1,44 +1,47 @@
 import type { FluidState } from '../../fluid/oil/fluid-state.js';
-import {
-  exponentAt,
-  ratioOfViscosity,
-  type ShearThinning,
-  writeThinned,
-} from '../../fluid/shear/thinning-viscosity.js';
+import { ratioOfViscosity, type ShearThinning, writeThinned } from '../../fluid/shear/thinning-viscosity.js';
 import { powerRoot } from '../../numeric/power-root.js';
 import { type AnnularGap, annularGapConductance, gapHeight } from './annular-gap.js';
+
+/** Writes the flow at a pressure drop [m³/s] and the power of the drop with which it goes there, `d ln Q/d ln Δp`, into the first two places. */
+export type GapFlow = (pressureDrop: number, out: Float64Array) => void;
+
+/** Filled and read at once by who asks a gap, and never handed out. */
+export const atGap = new Float64Array(2);
 
 /** Filled and read within one call and never handed out. */
 const thinned = new Float64Array(3);
 
 /**
- * Flow of an oil that thins through the rim gap [m³/s] by pressure: the Newtonian law with the apparent viscosity of a plane
+ * Flow of an oil that thins through the rim gap [m³/s] by pressure, and its power of the pressure: the Newtonian law with the apparent viscosity of a plane
  * slit, `γ̇ = (6V/h) (2n + 1)/(3n)` at the wall. Exact for a power-law oil in a centred gap.
  *
  * @see Rabinowitsch correction of a slit: Macosko, Rheology (1994), sec. 6.3 (from memory)
  */
-export function thinningGapFlow(
-  gap: AnnularGap,
-  fluid: FluidState,
-  thinning: ShearThinning,
-): (pressureDrop: number) => number {
+export function thinningGapFlow(gap: AnnularGap, fluid: FluidState, thinning: ShearThinning): GapFlow {
   const { kinematicViscosity, density } = fluid;
   const atRest = annularGapConductance(gap, { density, kinematicViscosity });
   const viscosity = density * kinematicViscosity;
   const stressPerDrop = gapHeight(gap) / (2 * gap.length);
-  return (drop) => {
-    if (drop === 0) return 0;
+  return (drop, out) => {
+    if (drop === 0) {
+      out[0] = 0;
+      out[1] = 1;
+      return;
+    }
     const stress = stressPerDrop * Math.abs(drop);
     const low = stress / viscosity;
     const wanted = Math.log(low);
-    const excess = (rate: number, out: Float64Array): void => {
+    const excess = (rate: number, at: Float64Array): void => {
       writeThinned(thinning, rate, thinned);
-      out[0] = Math.log(thinned[0]! * rate) - wanted;
-      out[1] = thinned[1]!;
+      at[0] = Math.log(thinned[0]! * rate) - wanted;
+      at[1] = thinned[1]!;
     };
     const rate = powerRoot(excess, low, 'wall shear rate in the gap').root;
-    const n = exponentAt(thinning, rate);
-    return (atRest * drop * (rate / low) * 3 * n) / (2 * n + 1);
+    writeThinned(thinning, rate, thinned);
+    const [, n = 1, slope = 0] = thinned;
+    out[0] = (atRest * drop * (rate / low) * 3 * n) / (2 * n + 1);
+    out[1] = (1 + slope / (n * (2 * n + 1))) / n;
   };
 }
 

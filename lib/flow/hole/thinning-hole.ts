@@ -22,13 +22,16 @@ function thinnedAtWall(thinning: ShearThinning, newtonianRate: number): number {
   let rate = newtonianRate;
   for (let step = 0; step < stepLimit; step++) {
     writeThinned(thinning, rate, thinned);
-    const [, n = 1, slope = 0] = thinned;
+    const [ratio = 1, n = 1, slope = 0] = thinned;
     const excess = Math.log((rate * 4 * n) / (newtonianRate * (3 * n + 1)));
     const change = -excess / (1 + slope / (n * (3 * n + 1)));
     rate *= Math.exp(change);
-    if (Math.abs(change) <= settled) break;
+    if (Math.abs(change) > settled) continue;
+    // Along their slopes over the last step, which is too short for more.
+    thinned[0] = ratio * (1 + (n - 1) * change);
+    thinned[1] = n + slope * change;
+    break;
   }
-  writeThinned(thinning, rate, thinned);
   return rate;
 }
 

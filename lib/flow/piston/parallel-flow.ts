@@ -1,4 +1,5 @@
 import type { AnnularGap } from '../gap/annular-gap.js';
+import { atGap, type GapFlow } from '../gap/thinning-gap.js';
 import type { HoleLaw } from '../hole/hole-law.js';
 import type { HolePath } from '../hole/hole-path.js';
 import type { ValvePath } from '../valve/valve-path.js';
@@ -42,26 +43,42 @@ export type FlowHistory = 'rising' | 'falling';
 export type FlowSolver = (flow: number, history: FlowHistory) => PistonPressureDrop;
 
 /** What a piston offers the oil, before it is asked anything. */
-export type Ways = Omit<PistonFlow, 'flow' | 'pressureDrop' | 'fallingPressureDrop' | 'creepingConductance'>;
+export interface Ways
+  extends Omit<
+    PistonFlow,
+    'flow' | 'pressureDrop' | 'fallingPressureDrop' | 'creepingConductance' | 'gapFlow'
+  > {
+  readonly gapPoint: GapFlow;
+}
 
 /** The rim gap of an oil that does not thin. */
-export function newtonianRim(gapConductance: number): Pick<Ways, 'gapFlow' | 'dragViscosityRatio'> {
-  return { gapFlow: (drop) => gapConductance * drop, dragViscosityRatio: () => 1 };
+export function newtonianRim(gapConductance: number): Pick<Ways, 'gapPoint' | 'dragViscosityRatio'> {
+  const gapPoint: GapFlow = (drop, out) => {
+    out[0] = gapConductance * drop;
+    out[1] = 1;
+  };
+  return { gapPoint, dragViscosityRatio: () => 1 };
 }
 
 /** Lets the oil through all ways at once; `solver` prepares what finds the pressure drop at a flow other than 0. */
 export function parallelFlow(ways: Ways, solver: (ways: ParallelPaths) => FlowSolver): PistonFlow {
-  const { paths, valves, gapFlow, gapConductance } = ways;
-  const area = paths.reduce((sum, path) => sum + path.area, 0);
-  const creepingConductance = paths.reduce(
-    (sum, path) => sum + path.area / path.resistance.creepingSlope,
-    gapConductance,
-  );
-  const parallel = { paths, area, valves, gapFlow, gapConductance, creepingConductance };
+  const { paths, valves, gapPoint, gapConductance } = ways;
+  const gapFlow = (drop: number): number => {
+    gapPoint(drop, atGap);
+    return atGap[0]!;
+  };
+  let area = 0;
+  let creepingConductance = gapConductance;
+  for (const path of paths) {
+    area += path.area;
+    creepingConductance += path.area / path.resistance.creepingSlope;
+  }
+  const parallel = { paths, area, valves, gapPoint, gapConductance, creepingConductance };
   const solve = solver(parallel);
   const atRest = { pressureDrop: 0, holeSpeeds: paths.map(() => 0), iterations: 0, residual: 0 };
   return {
     ...ways,
+    gapFlow,
     creepingConductance,
     flow: (drop) => {
       let flow = gapFlow(drop);

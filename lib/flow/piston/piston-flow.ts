@@ -102,7 +102,7 @@ export function bindPistonFlow(
     shearThinning === undefined
       ? newtonianRim(gapConductance)
       : {
-          gapFlow: thinningGapFlow(gap, fluid, shearThinning),
+          gapPoint: thinningGapFlow(gap, fluid, shearThinning),
           dragViscosityRatio: (speed: number) => gapDragViscosityRatio(gap, shearThinning, speed),
         };
   const solve: OpenSolver =

@@ -1,4 +1,5 @@
-import { monotoneRoot } from '../../numeric/monotone-root.js';
+import { powerRoot } from '../../numeric/power-root.js';
+import { atGap, type GapFlow } from '../gap/thinning-gap.js';
 import { type HolesBesideGap, solveBesideGap } from '../hole/bound-hole.js';
 import type { HolePath } from '../hole/hole-path.js';
 import type { ValvePath } from '../valve/valve-path.js';
@@ -37,7 +38,7 @@ export interface ParallelPaths {
   readonly valves: readonly ValvePath[];
   /** Area of the open holes [m²]. */
   readonly area: number;
-  readonly gapFlow: (pressureDrop: number) => number;
+  readonly gapPoint: GapFlow;
   /** Flow per pressure drop of the gap at rest [m³/(s·Pa)]. */
   readonly gapConductance: number;
   /** Flow per pressure drop of gap and open holes in the creeping limit [m³/(s·Pa)]. */
@@ -46,14 +47,14 @@ export interface ParallelPaths {
 
 /** Flow through gap, open holes and open valves at a pressure drop above 0, and its slope, both without the sign. */
 export function openFlow(
-  { gapFlow, paths }: ParallelPaths,
+  { gapPoint, paths }: ParallelPaths,
   open: readonly ValvePath[],
   sign: number,
   drop: number,
 ): { value: number; slope: number } {
-  const step = 1e-4 * drop;
-  let value = sign * gapFlow(sign * drop);
-  let slope = (sign * (gapFlow(sign * (drop + step)) - gapFlow(sign * (drop - step)))) / (2 * step);
+  gapPoint(drop, atGap);
+  let value = atGap[0]!;
+  let slope = (atGap[1]! * value) / drop;
   for (const { area, resistance } of paths) {
     const speed = resistance.meanSpeed(sign * drop);
     value += area * sign * speed;
@@ -88,17 +89,12 @@ export function pressureDropOfManyPaths(
   for (const { resistance } of paths) {
     start = Math.max(start, Math.abs(resistance.pressureDrop(throughHoles / area)));
   }
-  const excess = (drop: number) => {
+  const excess = (drop: number, out: Float64Array): void => {
     const { value, slope } = openFlow(ways, open, sign, drop);
-    return { value: value - Math.abs(flow), slope };
+    out[0] = Math.log(value / Math.abs(flow));
+    out[1] = (slope * drop) / value;
   };
-  const { root, iterations, residual } = monotoneRoot(
-    excess,
-    start,
-    low,
-    Number.POSITIVE_INFINITY,
-    'pressure drop of the piston',
-  );
+  const { root, iterations, residual } = powerRoot(excess, start, 'pressure drop of the piston', low);
   const holeSpeeds = paths.map(({ resistance }) => resistance.meanSpeed(sign * root));
-  return { pressureDrop: sign * root, holeSpeeds, iterations, residual: sign * residual };
+  return { pressureDrop: sign * root, holeSpeeds, iterations, residual: flow * Math.expm1(residual) };
 }

@@ -78,6 +78,9 @@ export function sharpestBend(exponent: number): number {
   return Math.max(plainBend, Math.floor(10 * sharpest) / 10);
 }
 
+/** Filled and read within one call and never handed out. */
+const atOneRate = new Float64Array(3);
+
 /**
  * Viscosity at a shear rate over the viscosity at rest, 0 to 1.
  *
@@ -95,18 +98,8 @@ export function viscosityRatio(thinning: ShearThinning, shearRate: number): numb
 
 /** {@link viscosityRatio} of what was checked before. */
 export function ratioOfViscosity(thinning: ShearThinning, shearRate: number): number {
-  const { time, exponent, floor } = thinning;
-  const x = time * shearRate;
-  const thinned =
-    thinning.kind === 'cross' ? 1 / (1 + x ** exponent) : carreauYasuda(x, exponent, thinning.bend);
-  // Cross with exponent 0 would halve the viscosity; it is read as an oil that does not thin.
-  return thinning.kind === 'cross' && exponent === 0 ? 1 : floor + (1 - floor) * thinned;
-}
-
-/** `(1 + x^a)^((n − 1)/a)`, beyond the bend as a power law times what is left, so that no power overflows. */
-function carreauYasuda(x: number, exponent: number, bend: number): number {
-  const power = (exponent - 1) / bend;
-  return x <= 1 ? (1 + x ** bend) ** power : x ** (exponent - 1) * (1 + x ** -bend) ** power;
+  writeThinned(thinning, shearRate, atOneRate);
+  return atOneRate[0]!;
 }
 
 /**
@@ -119,17 +112,9 @@ function carreauYasuda(x: number, exponent: number, bend: number): number {
 export function localExponent(thinning: ShearThinning, shearRate: number): number {
   requireShearThinning(thinning, 'thinning');
   requireNotNegative(shearRate, 'shearRate', '1/s');
-  return exponentAt(thinning, shearRate);
-}
-
-/** {@link localExponent} of what was checked before. */
-export function exponentAt(thinning: ShearThinning, shearRate: number): number {
   writeThinned(thinning, shearRate, atOneRate);
   return atOneRate[1]!;
 }
-
-/** Filled and read within one call and never handed out. */
-const atOneRate = new Float64Array(3);
 
 /**
  * Writes the viscosity over that at rest, the local exponent `n` and its slope `dn/d ln γ̇` at a shear rate into the first three places: with `s = 1 − η∞/η` and `b` the part
@@ -137,11 +122,17 @@ const atOneRate = new Float64Array(3);
  */
 export function writeThinned(thinning: ShearThinning, shearRate: number, out: Float64Array): void {
   const { kind, time, exponent, floor } = thinning;
-  const ratio = ratioOfViscosity(thinning, shearRate);
   const [most, bend] = kind === 'cross' ? [exponent, exponent] : [1 - exponent, thinning.bend];
-  const power = bend === 0 ? 0 : (time * shearRate) ** bend;
-  // An infinite power is the pure power law.
-  const bent = power === Number.POSITIVE_INFINITY ? 1 : power / (1 + power);
+  // Cross with exponent 0 would halve the viscosity; it is read as an oil that does not thin.
+  const power = bend === 0 ? Number.NEGATIVE_INFINITY : bend * Math.log(time * shearRate);
+  // Of the power or of its inverse, whichever is below 1, so that neither overflows.
+  const small = Math.exp(-Math.abs(power));
+  const bent = (power > 0 ? 1 : small) / (1 + small);
+  const thinned =
+    kind === 'cross'
+      ? (power > 0 ? small : 1) / (1 + small)
+      : Math.exp((-most / bend) * (Math.max(power, 0) + Math.log1p(small)));
+  const ratio = floor + (1 - floor) * thinned;
   const share = 1 - floor / ratio;
   const local = 1 - share * most * bent;
   out[0] = ratio;
