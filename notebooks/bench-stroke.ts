@@ -100,7 +100,7 @@ export const notebook = defineNotebook({
         },
         figuresTable(all),
         energyTable(own),
-        energyCheck(own),
+        ...(own.repeats ? [energyCheck(own)] : []),
         { kind: 'heading', text: 'Where to be careful' },
         {
           kind: 'list',

@@ -1,5 +1,5 @@
 import type { Block } from '../../lib/page/blocks/block.js';
-import type { Stroked } from './stroked.js';
+import { heatOf, type Stroked } from './stroked.js';
 
 /** Energy, two ways: the area of the loop as it is drawn, and what the parts turn into heat, from flows and pressures. */
 export function energyCheck({ cycle, result }: Stroked): Block {
@@ -7,7 +7,7 @@ export function energyCheck({ cycle, result }: Stroked): Block {
   let area = 0;
   for (let i = 1; i < travels.length; i++)
     area += (((forces[i] ?? 0) + (forces[i - 1] ?? 0)) / 2) * ((travels[i] ?? 0) - (travels[i - 1] ?? 0));
-  const heat = Object.values(cycle.lost).reduce((sum, one) => sum + one, 0);
+  const heat = heatOf(cycle);
   const off = Math.abs(area - heat) / Math.abs(heat);
   return {
     kind: 'check',

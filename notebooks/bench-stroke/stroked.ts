@@ -26,7 +26,7 @@ export interface Stroked {
   readonly moving: MovingBuild;
   readonly stroke: RepeatedStroke;
   readonly result: BenchResult;
-  /** Whether the last stroke takes as much work as the one before it. */
+  /** Whether the last stroke takes as much work as the one before it, and all of it is heat. */
   readonly repeats: boolean;
   /** The last stroke. */
   readonly cycle: StrokeCycle;
@@ -41,17 +41,37 @@ const [leastStrokes, mostStrokes] = [2, 32];
 /** How far the work of one stroke may be from that of the one before, of it. */
 const alike = 1e-3;
 
-function repeats({ cycles }: BenchResult): boolean {
+/** How far the heat of a stroke may be from its work, of it: the rest is gas that still settles, or too coarse steps. */
+const balanced = 5e-3;
+/** Errors of a step: usual, and where the heat of a stroke is all about small differences. */
+const [usual, fine] = [1e-5, 1e-7];
+
+/** What the parts turn into heat in a cycle [J]. */
+export function heatOf({ lost }: StrokeCycle): number {
+  return Object.values(lost).reduce((sum, one) => sum + one, 0);
+}
+
+/** Whether the last cycle takes as much work as the one before it. */
+function isSteady({ cycles }: BenchResult): boolean {
   const [before, last] = cycles.slice(-2).map(({ work }) => work) as [number, number];
   return Math.abs(last - before) <= alike * Math.abs(last);
 }
 
-/** Moves it until its strokes repeat: each time from rest, twice as often. */
-function untilRepeated(shock: MovingBuild['shock'], stroke: RepeatedStroke): BenchResult {
-  const result = benchStroke(shock, stroke, { parts: traceParts, tolerance: 1e-5 });
+/** Whether the last cycle gives back all the work as heat. */
+function isBalanced({ cycles }: BenchResult): boolean {
+  const last = cycles.at(-1) as StrokeCycle;
+  return Math.abs(last.work - heatOf(last)) <= balanced * Math.abs(last.work);
+}
+
+/** Moves it until its strokes repeat: each time from rest, with smaller errors and then twice as often. */
+function untilRepeated(shock: MovingBuild['shock'], stroke: RepeatedStroke, tolerance = usual): BenchResult {
+  const result = benchStroke(shock, stroke, { parts: traceParts, tolerance });
+  const steady = isSteady(result);
+  if (steady && isBalanced(result)) return result;
+  if (steady && tolerance === usual) return untilRepeated(shock, stroke, fine);
   const more = 2 * stroke.cycles;
-  if (repeats(result) || more > mostStrokes || more / stroke.frequency > longestRun) return result;
-  return untilRepeated(shock, { ...stroke, cycles: more });
+  if (more > mostStrokes || more / stroke.frequency > longestRun) return result;
+  return untilRepeated(shock, { ...stroke, cycles: more }, tolerance);
 }
 
 /** Moves a build to and fro about the middle of its travel. */
@@ -69,7 +89,7 @@ export function stroked(
     moving,
     stroke,
     result,
-    repeats: repeats(result),
+    repeats: isSteady(result) && isBalanced(result),
     cycle,
     figures: strokeFigures(result, stroke),
   };

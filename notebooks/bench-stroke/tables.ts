@@ -1,5 +1,5 @@
 import type { TableBlock } from '../../lib/page/blocks/plain-blocks.js';
-import type { Stroked } from './stroked.js';
+import { heatOf, type Stroked } from './stroked.js';
 
 export const caseNames = { likely: 'likely', bubbles: 'with bubbles', 'early release': 'air let go early' };
 
@@ -36,12 +36,13 @@ export function figuresTable(all: readonly Stroked[]): TableBlock {
 }
 
 /** Where the energy of a stroke goes. */
-export function energyTable({ cycle, stroke }: Stroked): TableBlock {
+export function energyTable({ cycle, repeats, stroke }: Stroked): TableBlock {
   const { holes, recoil, rim, seals } = cycle.lost;
   const parts: readonly (readonly [string, number])[] = [
     ['oil through holes, valves and gap', holes + recoil],
     ['oil dragged along at the rim', rim],
     ['seals', seals],
+    ...(repeats ? [] : [['none of them: gas that still settles', cycle.work - heatOf(cycle)] as const]),
   ];
   return {
     kind: 'table',
