@@ -8,7 +8,7 @@ import type { Block } from '../../lib/page/index.js';
 import { duration } from '../base/bench-wording.js';
 import { type BuiltShock, riseSpeedIn } from '../build-sheet/built-shock.js';
 
-const steps = 200;
+const steps = 1000;
 const ifFailed = 'Do not build after this page; report it with the parts file';
 
 /** Claims that the page tests against something that it did not use, and one against itself. */
