@@ -8,8 +8,7 @@ import path from 'node:path';
 import { parseArgs } from 'node:util';
 import { listNotebooks } from '../lib/runner/build/notebook-list.js';
 import { realNotebooks } from '../test/live/notebook-folders.js';
-import { acceptedFiles } from '../test/notebooks/random/accepted-files.js';
-import { outcomeOf } from '../test/notebooks/random/page-faults.js';
+import { asShipped } from './as-shipped.js';
 
 /** Processor time that a page may take [s]. */
 const patience = 5;
@@ -24,7 +23,9 @@ const { values, positionals } = parseArgs({
   },
   allowPositionals: true,
 });
-const all = await listNotebooks(realNotebooks);
+const { acceptedFiles, notebookNamed, outcomeOf } =
+  await asShipped<typeof import('./random-files/pages.js')>('random-files/pages.ts');
+const all = await Promise.all((await listNotebooks(realNotebooks)).map(({ name }) => notebookNamed(name)));
 const notebooks = positionals.length === 0 ? all : all.filter(({ name }) => positionals.includes(name));
 const each = Math.min(Number(values.pages ?? notebooks.length), notebooks.length);
 const { files, tried } = acceptedFiles(Number(values.files), Number(values.seed));

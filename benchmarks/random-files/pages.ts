@@ -1,0 +1,10 @@
+import type { Notebook } from '../../lib/page/index.js';
+
+export { acceptedFiles } from '../../test/notebooks/random/accepted-files.js';
+export { outcomeOf } from '../../test/notebooks/random/page-faults.js';
+
+/** The notebook of a name. */
+export async function notebookNamed(name: string): Promise<Notebook> {
+  const module: { readonly notebook: Notebook } = await import(`../../notebooks/${name}.ts`);
+  return module.notebook;
+}
