@@ -140,7 +140,8 @@ function saidBesides(notebook: Notebook, cases: readonly Case[]): string {
   return said.join('\n');
 }
 
-function textOrRefusal(notebook: Notebook, parts: Parts, written: Written): string {
+/** What it says, or why it has no answer. */
+export function textOrRefusal(notebook: Notebook, parts: Parts, written: Written): string {
   try {
     return saidBy(notebook, parts, written);
   } catch (error) {

@@ -1,0 +1,74 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { damperModel } from '../../lib/damper/damper-model.js';
+import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
+import { createOil } from '../../lib/fluid/oil/oil.js';
+import type { Page } from '../../lib/page/index.js';
+import { assembleShock, readParts } from '../../lib/parts/index.js';
+import { handChecks } from '../../notebooks/base/by-hand.js';
+import { notebook as benchStroke } from '../../notebooks/bench-stroke.js';
+import { notebook as dayPlan } from '../../notebooks/day-plan.js';
+import { notebook as pair } from '../../notebooks/pair.js';
+import { answerOf } from '../../notebooks/spread/wording.js';
+import { files, pageOf, tableOf } from './answers.js';
+import { buildOf, third } from './landing-cases.js';
+
+// Counts and sizes that stand inside a sentence, where the files of words have a # for each number.
+
+const rare = readParts(readFileSync(new URL('../parts/files/rare.yaml', import.meta.url), 'utf8'));
+const checkOf = ({ blocks }: Page) => blocks.find(({ kind }) => kind === 'check');
+
+test('how many of the dampings by hand are near, and one that is not', () => {
+  const cases = (['usual', 'close fit', 'squeezed gas'] as const).map((name) => {
+    const build = buildOf(rare, name);
+    const fluid = fluidAt(createOil(build.oil.definition), 293.15);
+    return { name, model: damperModel(assembleShock(build).damper, fluid) };
+  });
+  expect(handChecks(cases)[0]?.detail).toMatch(/^2 of 3 within 3 %; squeezed gas: /u);
+  expect(handChecks(cases.slice(0, 2))[0]?.detail).toMatch(/^2 of 2 within 3 %; usual: /u);
+});
+
+// 4 shocks make 4 · 3/2 pairs; 3 and 3 of two builds 3 and 3.
+test('how many pairs the likelihood was integrated for', () => {
+  expect(checkOf(pageOf(pair, files.demo))).toMatchObject({
+    passed: true,
+    detail: expect.stringMatching(/^6 pairs, largest difference \d\.\de-\d+$/u),
+  });
+  expect(checkOf(pageOf(pair, rare))).toMatchObject({ detail: expect.stringMatching(/^6 pairs/u) });
+});
+
+// Half of 24 mm and 10 mm to each side.
+test('how far in the shock at work is at most', () => {
+  const motion = pageOf(benchStroke, files.demo, { amplitude: '10 mm' }).blocks.find(
+    ({ kind }) => kind === 'motion',
+  );
+  expect(motion).toMatchObject({ alt: expect.stringContaining('at most 22 mm in, pushing') });
+});
+
+test('a file without a day warms evenly from the coldest to the hottest of the controls', () => {
+  const page = pageOf(dayPlan, third, { coldest: '10 °C', hottest: '24 °C', worthwhile: '60 %' });
+  const shown = tableOf(page, 'day-1').rows.map(([time, oil]) => `${time} ${oil}`);
+  expect(shown).toEqual([
+    '08:00 10 °C',
+    '09:00 12 °C',
+    '10:00 14 °C',
+    '11:00 16 °C',
+    '12:00 18 °C',
+    '13:00 20 °C',
+    '14:00 22 °C',
+    '15:00 24 °C',
+  ]);
+});
+
+test('left and right are alike where nothing that differs between them may be off', () => {
+  const none = {
+    own: undefined,
+    shared: undefined,
+    draws: () => new Float64Array(),
+    together: () => [],
+    pairs: [],
+  };
+  expect(answerOf(none, [-0.03, -0.3, 1])).toBe(
+    'In rebound at 300 mm/s left and right are alike, since no size that differs between them may be off. Nothing that all shocks of the car share may be off.',
+  );
+});
