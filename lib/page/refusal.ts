@@ -70,8 +70,12 @@ function speaksOfTheLibrary({ field, unit, value }: InputError): boolean {
  * @returns an InputError that names a key; anything else as it is
  */
 export function inKeysOfTheFile(error: unknown, parameters: Parameters): unknown {
-  // This layer knows no search by its class.
-  if (error instanceof DashpotError && error.name === 'ConvergenceError') return inWords(otherwise, error);
+  // This layer knows no search and no integration by its class.
+  if (
+    error instanceof DashpotError &&
+    (error.name === 'ConvergenceError' || error.name === 'IntegrationError')
+  )
+    return inWords(otherwise, error);
   if (!(error instanceof InputError) || !speaksOfTheLibrary(error)) return error;
   const { field, unit, value, accepted: wanted } = error;
   // A law may call what it refuses like a setting: the oil's temperature at the cold end of a day.

@@ -7,6 +7,7 @@ import {
   type ToleranceShare,
   toleranceShares,
 } from '../../lib/decisions/spread/force-spread.js';
+import { pairsApart } from '../../lib/decisions/spread/pairs-apart.js';
 import type {
   TolerancedBuild,
   ToleranceName,
@@ -33,6 +34,8 @@ export interface PairSpread {
 /** Spread from one kind of cause, with the share of each size; undefined where nothing of the kind is off. */
 export interface Cause {
   readonly build: TolerancedBuild;
+  /** Forces of the builds drawn, speed by speed for each [N], and how they spread. */
+  readonly draws: () => Float64Array;
   readonly spreads: () => readonly ForceSpread[];
   readonly shares: readonly (readonly ToleranceShare[])[];
 }
@@ -61,9 +64,11 @@ function drawsOf(build: TolerancedBuild, seed: number): Float64Array {
 
 function causeOf(build: TolerancedBuild, seed: number): Cause | undefined {
   if (Object.keys(build.tolerances).length === 0) return undefined;
+  const draws = once(() => drawsOf(build, seed));
   return {
     build,
-    spreads: once(() => spreadOf(build.speeds, drawsOf(build, seed))),
+    draws,
+    spreads: once(() => spreadOf(build.speeds, draws())),
     shares: finish(toleranceShares(build, points, seed)),
   };
 }
@@ -85,23 +90,16 @@ export function twoSpreads(of: Build, build: TolerancedBuild, seed: number): Two
     shared: known(shared),
     draws,
     together: once(() => spreadOf(build.speeds, draws())),
-    pairs: ownCause === undefined ? [] : allPairs(of, [own, seed], () => pairSpreads(own, seed)),
+    pairs: ownCause === undefined ? [] : allPairs(of, [own, seed], () => pairSpreads(ownCause)),
   };
 }
 
-/** Left against right: two builds drawn by chance, each with sizes of its own. */
-function pairSpreads(own: TolerancedBuild, seed: number): readonly PairSpread[] {
-  const draw = (from: number) =>
-    drawnForces(own, { count: 2 * drawn, seed, sampling: 'random' }, from, from + drawn);
-  const [left, right] = [draw(0), draw(drawn)];
-  const outputs = own.speeds.length;
-  return own.speeds.map((speed, place) => {
-    const apart = Array.from({ length: drawn }, (_, index) => {
-      const ratio = (left[index * outputs + place] ?? 1) / (right[index * outputs + place] ?? 1);
-      return Math.max(ratio, 1 / ratio) - 1;
-    }).sort((a, b) => a - b);
-    const below = (part: number): number => apart[Math.floor(part * (drawn - 1))] ?? Number.NaN;
-    return { speed, median: below(0.5), high: below(0.9) };
+/** Left against right: each build drawn beside every other, each with sizes of its own. */
+function pairSpreads({ build, draws }: Cause): readonly PairSpread[] {
+  const { speeds } = build;
+  return speeds.map((speed, place) => {
+    const forces = draws().filter((_, index) => index % speeds.length === place);
+    return { speed, median: pairsApart(forces, 0.5), high: pairsApart(forces, 0.9) };
   });
 }
 

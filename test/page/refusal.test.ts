@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { InputError } from '../../lib/base/input-error.js';
+import { IntegrationError } from '../../lib/numeric/integrator/integration-error.js';
 import { ConvergenceError } from '../../lib/numeric/root-finding.js';
 import { defineNotebook, type Notebook, quantity } from '../../lib/page/index.js';
 import { runNotebook } from '../../lib/page/run-notebook.js';
@@ -28,10 +29,6 @@ const refusing = (problem: ConstructorParameters<typeof InputError>[0]) =>
       throw new InputError(problem);
     },
   });
-
-function giveUp(): never {
-  throw new ConvergenceError('lift of a disc valve', 0, 1);
-}
 
 describe('what a law refuses while a page is made', () => {
   it.each([
@@ -65,13 +62,21 @@ describe('what a law refuses while a page is made', () => {
     );
   });
 
-  it('a search that does not settle is told of the builds too', () => {
-    const stuck = { ...refusing({ field: '', value: 0, accepted: '' }), run: giveUp };
+  it.each([
+    ['a search that does not settle', new ConvergenceError('lift of a disc valve', 0, 1)],
+    ['a motion that cannot be followed', new IntegrationError('too many steps', 0.1, [1])],
+  ])('%s is told of the builds too', (_, cause) => {
+    const stuck = {
+      ...refusing({ field: '', value: 0, accepted: '' }),
+      run: () => {
+        throw cause;
+      },
+    };
     const run = () => runNotebook(stuck, files.demo, {});
     expect(run).toThrow(
       /^builds must be of parts nearer to those of a small shock: .*, got what the parts file says$/u,
     );
-    expect(run).toThrow(expect.objectContaining({ cause: expect.any(ConvergenceError) }));
+    expect(run).toThrow(expect.objectContaining({ cause }));
   });
 
   it('a temperature that a law refuses is no setting of that name', () => {

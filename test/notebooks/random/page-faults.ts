@@ -1,4 +1,5 @@
 import { InputError } from '../../../lib/base/input-error.js';
+import { IntegrationError } from '../../../lib/numeric/integrator/integration-error.js';
 import { ConvergenceError } from '../../../lib/numeric/root-finding.js';
 import { allBlocks, type Notebook, optionName, type Page, ParameterError } from '../../../lib/page/index.js';
 import { runNotebook } from '../../../lib/page/run-notebook.js';
@@ -35,8 +36,12 @@ export function outcomeOf(notebook: Notebook, parts: Parts): Outcome {
       const stack = error instanceof Error ? (error.stack ?? '') : '';
       return done({ faults: [`throws ${String(error)} ${stack.split('\n').slice(1, 6).join(' | ')}`] });
     }
-    // A search that does not settle is worded as a refusal, and is none.
-    const gaveUp = error.cause instanceof ConvergenceError ? [`gives up: ${error.cause.message}`] : [];
+    // A search or an integration that does not settle is worded as a refusal, and is none.
+    const { cause } = error;
+    const gaveUp =
+      cause instanceof ConvergenceError || cause instanceof IntegrationError
+        ? [`gives up: ${cause.message}`]
+        : [];
     return done({ refused: error.message, faults: [...gaveUp, ...refusalFaults(notebook, error.message)] });
   }
 }
