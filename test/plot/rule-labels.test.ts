@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { LinesInUnits, MarkedPoint, Rule } from '../../lib/plot/chart/lines.js';
 import { placedRules } from '../../lib/plot/drawing/rule-labels.js';
@@ -93,6 +94,36 @@ describe('the label of a level rule', () => {
     const [label] = placed([level(49)]).texts;
     expect(label?.top).toBeGreaterThan(6);
     expect(label?.top).toBeLessThan(12);
+  });
+});
+
+describe('the labels of a level rule and of others', () => {
+  test('under its rule where the label of an upright one stands over it', () => {
+    const [label] = placed([level(42, 'level'), upright(0.2)]).texts.filter(({ text }) => text === 'level');
+    // The rule stands at 16 px; over it is the row of the upright ones.
+    expect(label?.left).toBe(6);
+    expect(label?.top).toBeGreaterThan(16 + 6);
+    expect(label?.top).toBeLessThan(16 + 12);
+  });
+
+  test('at the right end where another level rule is just under it and an upright one over it', () => {
+    const { texts } = placed([upright(0.2), level(40, 'low'), level(43, 'high')]);
+    const high = texts.find(({ text }) => text === 'high');
+    expect(boxOf(high ?? { left: 0, top: 0, text: '' }).right).toBeCloseTo(200 - 6, 9);
+  });
+
+  test('never meet, wherever two level rules and an upright one are', () => {
+    const value = (most: number) => fc.double({ min: 0, max: most, noNaN: true });
+    fc.assert(
+      fc.property(value(10), value(50), value(50), (x, one, other) => {
+        const { texts } = placed([upright(x, 'upright'), level(one, 'one'), level(other, 'other')]);
+        for (const [a, b] of pairsOf(texts.map(boxOf))) expect(meets(a, b)).toBe(false);
+        for (const box of texts.map(boxOf)) {
+          expect(box.top).toBeGreaterThanOrEqual(0);
+          expect(box.bottom).toBeLessThanOrEqual(100);
+        }
+      }),
+    );
   });
 });
 

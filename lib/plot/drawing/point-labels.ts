@@ -1,6 +1,7 @@
 import { fontSize, type PlacedText, type Plot } from '../chart/layout.js';
 import { inkColours } from '../chart/palette.js';
 import { shortened, textWidth } from '../chart/text-width.js';
+import { boxAt, boxOfText, isInside, lineHeight, overlap } from './text-box.js';
 
 /** A label with the place of its point in the plot [px]. */
 export interface LabelledPoint {
@@ -9,14 +10,6 @@ export interface LabelledPoint {
   readonly top: number;
 }
 
-interface Box {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-}
-
-const lineHeight = fontSize + 4;
 const ring = 6;
 /** Room between labels in a row, so that two do not read as one. */
 const apart = 6;
@@ -31,10 +24,7 @@ export function pointLabels(
   plot: Plot,
 ): readonly PlacedText[] {
   const rings = points.map(({ left, top }) => boxAt(left - ring, top, 2 * ring, 2 * ring));
-  const boxes = [
-    ...rings,
-    ...taken.map(({ left, top, text }) => boxAt(left, top, textWidth(text, fontSize), lineHeight)),
-  ];
+  const boxes = [...rings, ...taken.map(boxOfText)];
   return points.flatMap(({ label, left, top }) => {
     if (label === '') return [];
     const text = shortened(label, fontSize, plot.width - 2 * ring);
@@ -56,16 +46,4 @@ export function pointLabels(
 
 function clamped(value: number, high: number): number {
   return Math.max(0, Math.min(value, high));
-}
-
-function boxAt(left: number, middle: number, width: number, height: number): Box {
-  return { left, right: left + width, top: middle - height / 2, bottom: middle + height / 2 };
-}
-
-function isInside(box: Box, plot: Plot): boolean {
-  return box.left >= 0 && box.right <= plot.width && box.top >= 0 && box.bottom <= plot.height;
-}
-
-function overlap(a: Box, b: Box): boolean {
-  return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 }

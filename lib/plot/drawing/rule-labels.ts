@@ -4,9 +4,12 @@ import type { LinesInUnits, Rule } from '../chart/lines.js';
 import { inkColours } from '../chart/palette.js';
 import { shortened, textWidth } from '../chart/text-width.js';
 import { pointLabels } from './point-labels.js';
+import { boxOfText, overlap } from './text-box.js';
 
 const rowHeight = 17;
 const gap = 6;
+/** From a rule, or the top of the plot, to the middle of a text. */
+const half = 9;
 
 /** The rules of a chart across its domain, and the labels of rules and marked points beside them. */
 export function placedRules(
@@ -22,10 +25,8 @@ export function placedRules(
   );
   const upright = inside.filter(({ axis }) => axis === 'x').toSorted((a, b) => a.value - b.value);
   const level = inside.filter(({ axis }) => axis === 'y');
-  const ruleTexts = [
-    ...uprightLabels(upright, left, plot),
-    ...level.map(({ label, value }) => beside(label, 0, Math.max(9, top(value) - 9), plot)),
-  ];
+  const ruleTexts = [...uprightLabels(upright, left, plot)];
+  for (const { label, value } of level) ruleTexts.push(levelLabel(label, top(value), ruleTexts, plot));
   const points = shown.points
     .filter(({ x, y }) => x >= xLow && x <= xHigh && y >= yLow && y <= yHigh)
     .map(({ label, x, y }) => ({ label, left: left(x), top: top(y) }));
@@ -51,8 +52,19 @@ function uprightLabels(
     const free = rowEnds.findIndex((end) => end < placed.left);
     const row = free === -1 ? rowEnds.length : free;
     rowEnds[row] = placed.left + textWidth(placed.text, fontSize) + 6;
-    return { ...placed, top: 9 + row * rowHeight };
+    return { ...placed, top: half + row * rowHeight };
   });
+}
+
+/** Label of a level rule: at its left end over it, under it, or at its right end, the first that meets no other label. */
+function levelLabel(label: string, rule: number, taken: readonly PlacedText[], plot: Plot): PlacedText {
+  const over = Math.max(half, rule - half);
+  const under = Math.min(plot.height - half, rule + half);
+  const first = beside(label, 0, over, plot);
+  const right = Math.max(gap, plot.width - gap - textWidth(first.text, fontSize));
+  const boxes = taken.map(boxOfText);
+  const places = [first.left, right].flatMap((left) => [over, under].map((top) => ({ ...first, left, top })));
+  return places.find((place) => boxes.every((box) => !overlap(boxOfText(place), box))) ?? first;
 }
 
 /** A text right of a place, or left of it where it would leave the plot. */
