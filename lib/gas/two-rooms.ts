@@ -1,8 +1,8 @@
 import { type RestingRoom, roomPressure } from './gas-room.js';
 
 const mostSteps = 60;
-/** Where a step is this part of both volumes, no digit of the pressure changes any more. */
-const settled = 1e-16;
+/** Where a step changes the pressure by no more than this part of it, one more, converging quadratically, would change nothing in double precision. */
+const settled = 1e-8;
 
 /**
  * Pressure of the oil beside two rooms of which one at least has no walls, as bubbles beside a bladder [Pa]: Newton steps on the volume that the other
@@ -42,7 +42,7 @@ export function pressureOfTwo(
         : (exponent * (pressure - held.wallPressure - held.stiffness * release)) / (held.volume - release));
     const excess = release + free.volume - left - takenVolume;
     const change = excess / (1 + (left * slope) / (exponent * pressure));
-    if (Math.abs(change) <= settled * (held.volume + free.volume)) return pressure;
+    if (Math.abs(slope * change) <= settled * pressure) return pressure - slope * change;
     // Where walls pull harder than the gas pushes there is no pressure, and the room has grown too far.
     if (excess > 0) high = release;
     else low = release;
