@@ -20,6 +20,11 @@ describe('lengths', () => {
     expect(assembleShock(build).closed.chamber.shaftInside).toBe(0.001);
   });
 
+  it('are read with the piston travel that was measured', () => {
+    const { shock, piston } = buildWith(inside + lengths.replace(' }', ', piston-travel: 29 mm }'));
+    expect(lengthsOf(shock, piston)?.pistonTravel).toBe(0.029);
+  });
+
   it('without the inside, let the piston travel the stroke', () => {
     const { shock, piston } = buildWith(lengths);
     expect(lengthsOf(shock, piston)?.pistonTravel).toBeCloseTo(0.025, 12);
