@@ -34,9 +34,10 @@ function pushesOrPulls(force: number): string {
 }
 
 /** The force at one speed on the way out, as the shaft gathers that speed and as it loses it; a strong gas pushes all the same. */
-function onTheWayOut(gathering: number, losing: number): string {
-  const [does, sign] = Math.min(gathering, losing) < 0 ? ['holds back', -1] : ['still pushes', 1];
-  return `${does} with ${newtons(sign * gathering)} and ${newtons(sign * losing)}`;
+export function onTheWayOut(...forces: readonly [gathering: number, losing: number]): string {
+  const back = Math.min(...forces) < 0;
+  const [gathering, losing] = forces.map((force) => newtons(back ? -force : force));
+  return `${back ? 'holds back' : 'still pushes'} with ${gathering} and ${losing}`;
 }
 
 /** What the bench would read first. */

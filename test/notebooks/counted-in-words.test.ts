@@ -3,14 +3,17 @@ import { expect, test } from 'vitest';
 import { damperModel } from '../../lib/damper/damper-model.js';
 import { fluidAt } from '../../lib/fluid/oil/fluid-at.js';
 import { createOil } from '../../lib/fluid/oil/oil.js';
-import type { Page } from '../../lib/page/index.js';
+import { type Page, pageFigures } from '../../lib/page/index.js';
 import { assembleShock, readParts } from '../../lib/parts/index.js';
 import { handChecks } from '../../notebooks/base/by-hand.js';
+import { onTheWayOut } from '../../notebooks/bench-stroke/words.js';
 import { notebook as benchStroke } from '../../notebooks/bench-stroke.js';
+import { notebook as compareBuilds } from '../../notebooks/compare-builds.js';
+import { notebook as comparePistons } from '../../notebooks/compare-pistons.js';
 import { notebook as dayPlan } from '../../notebooks/day-plan.js';
 import { notebook as pair } from '../../notebooks/pair.js';
 import { answerOf } from '../../notebooks/spread/wording.js';
-import { files, pageOf, tableOf } from './answers.js';
+import { files, pageOf, rowOf, tableOf } from './answers.js';
 import { buildOf, third } from './landing-cases.js';
 
 // Counts and sizes that stand inside a sentence, where the files of words have a # for each number.
@@ -43,6 +46,25 @@ test('how far in the shock at work is at most', () => {
     ({ kind }) => kind === 'motion',
   );
   expect(motion).toMatchObject({ alt: expect.stringContaining('at most 22 mm in, pushing') });
+});
+
+test('a strong gas still pushes on the way out, any other shock holds back', () => {
+  expect(onTheWayOut(-3, -2.5)).toBe('holds back with 3 N and 2.5 N');
+  expect(onTheWayOut(0.2, 0.4)).toBe('still pushes with 0.2 N and 0.4 N');
+  expect(onTheWayOut(-0.2, 0.4)).toBe('holds back with 0.2 N and −0.4 N');
+});
+
+// 58 mm + (49 − 11 − 2) mm + 8 mm fully out, less 30 % of 30 mm.
+test('from eyelet to eyelet where the shaft is wanted', () => {
+  const page = pageOf(compareBuilds, files.demo, { sag: '30 %' });
+  expect(rowOf(page, 'ride', 'Eyelet to eyelet there')[1]).toBe('93 mm');
+});
+
+test('where pistons pack is drawn from rest, where the damping is that of slow oil, to the fast speed', () => {
+  const page = pageOf(comparePistons, files.demo, { fast: '900 mm/s' });
+  const rows = pageFigures(page).find(({ id }) => id === 'pack')?.table.rows ?? [];
+  expect(rows[0]?.slice(0, 2).map(Number)).toEqual([0, expect.closeTo(1, 9)]);
+  expect(Number(rows.at(-1)?.[0])).toBeCloseTo(0.9, 12);
 });
 
 test('a file without a day warms evenly from the coldest to the hottest of the controls', () => {
