@@ -6,7 +6,8 @@ import { createOil } from '../../lib/fluid/oil/oil.js';
 import { type Page, pageFigures } from '../../lib/page/index.js';
 import { assembleShock, readParts } from '../../lib/parts/index.js';
 import { handChecks } from '../../notebooks/base/by-hand.js';
-import { onTheWayOut } from '../../notebooks/bench-stroke/words.js';
+import { drivenAtWork } from '../../notebooks/base/driven-at-work.js';
+import { answerSentence, onTheWayOut } from '../../notebooks/bench-stroke/words.js';
 import { notebook as benchStroke } from '../../notebooks/bench-stroke.js';
 import { notebook as compareBuilds } from '../../notebooks/compare-builds.js';
 import { notebook as comparePistons } from '../../notebooks/compare-pistons.js';
@@ -46,6 +47,28 @@ test('how far in the shock at work is at most', () => {
     ({ kind }) => kind === 'motion',
   );
   expect(motion).toMatchObject({ alt: expect.stringContaining('at most 22 mm in, pushing') });
+});
+
+test('where one end of what air does pulls and another pushes, the shock is said to hold back', () => {
+  const stroked = (smallest: number) => ({
+    cycle: { largestForce: { value: 5 }, smallestForce: { value: smallest }, work: 0.2 },
+    figures: { equivalentDamping: 3 },
+  });
+  const asked = { build: buildOf(files.demo, 'buggy front'), wave: 'sine', amplitude: 0.01, frequency: 5 };
+  const said = (...smallest: readonly number[]) =>
+    answerSentence(smallest.map(stroked) as never, { ...asked, temperature: 293.15 } as never);
+  expect(said(-1, 0.5)).toContain(
+    'and holds back with at most −0.5 to 1 N coming out; each stroke to and fro takes 0.2 J',
+  );
+  expect(said(0.4, 0.5)).toContain('and still pushes with at least 0.4 to 0.5 N coming out;');
+  // 2π · 5 Hz · 10 mm.
+  expect(said(-1)).toMatch(/^At 5 Hz and 10 mm to each side, up to 314 mm\/s, buggy front/u);
+});
+
+// 90 % of 24 mm about its middle.
+test('how far in a shock is at most that is driven once', () => {
+  const { drawing } = drivenAtWork(buildOf(files.demo, 'buggy front'), 293.15, 0.3) ?? {};
+  expect(drawing?.alt).toContain('at most 22.8 mm in, pushing');
 });
 
 test('a strong gas still pushes on the way out, any other shock holds back', () => {
