@@ -150,9 +150,10 @@ function answer(cases: readonly PistonCase[], speeds: Speeds, shock: ShockPart, 
   const ranked = cases
     .map((one) => ({ name: one.part.name, growth: growthOf(one, speeds) }))
     .sort((one, other) => one.growth - other.growth);
-  const [least, most] = [ranked[0], ranked.at(-1)];
-  if (least === undefined || most === undefined)
+  const [least, ...others] = ranked;
+  if (least === undefined)
     return `No piston of the parts file runs in ${shock.name}: measure bore and piston again, or choose another body.`;
+  const most = others.at(-1) ?? least;
   const times = (growth: number) => `${growth < 1 ? 'falls' : 'rises'} to ${growth.toFixed(2)} times`;
   const range = `In rebound from ${shaftSpeed(speeds.slow)} to ${shaftSpeed(speeds.middle)}${event} the damping per speed`;
   if (cases.length === 1) return `${range} ${times(most.growth)} with ${most.name}.`;

@@ -68,14 +68,13 @@ function waysSentence(groups: readonly DynoGroup[]): string {
 
 /** Forces far off all others: shown, and kept. */
 function oddSentences({ problem, residuals }: ShockFit): readonly string[] {
-  const far = residuals.filter(
-    ({ reading, standardised }) =>
-      problem.readings[reading]?.kind === 'force' && Math.abs(standardised) > odd,
-  );
+  const far = residuals.flatMap(({ reading, standardised }) => {
+    const of = problem.readings[reading];
+    return of?.kind === 'force' && Math.abs(standardised) > odd ? [of] : [];
+  });
   const [first] = far;
-  const of = first === undefined ? undefined : problem.readings[first.reading];
-  if (first === undefined || of?.kind !== 'force') return [];
-  const where = `at ${shaftSpeed(Math.abs(of.speed))} ${wayWords[of.speed > 0 ? 'in' : 'out']}`;
+  if (first === undefined) return [];
+  const where = `at ${shaftSpeed(Math.abs(first.speed))} ${wayWords[first.speed > 0 ? 'in' : 'out']}`;
   const count = far.length === 1 ? 'One force of the dyno is' : `${far.length} forces of the dyno are`;
   return [
     `${count} more than ${odd} standard uncertainties off (${far.length === 1 ? '' : 'the first '}${where}): kept, and counted in full.`,

@@ -27,7 +27,7 @@ test.each([
   ['first-file', {}],
   ['first-file-petroleum', petroleum],
 ] as const)('%s: what the steps write, with its notes', async (name, answers) => {
-  await expect(firstFile(answers)).toMatchFileSnapshot(`words/${name}.yaml`);
+  await expect(firstFile(answers)).toMatchFileSnapshot(`words/${name}.txt`);
 });
 
 test('how to find out at the bench what a file does not say', async () => {
