@@ -24,9 +24,6 @@ import { unitsCalls } from './good-units.js';
 /** Their arguments are checked by the functions beside them, or they have none. */
 export const withoutCalls = ['bindDamper', 'finishInSlices', 'startDecisionWorkers'];
 
-/** What a page is put together with while it is drawn: not checked yet, since each page carries it. */
-export const notChecked = ['later', 'once', 'pageInPieces'];
-
 type Exported = (...args: readonly unknown[]) => unknown;
 
 /** One exported function with good calls. */

@@ -28,5 +28,7 @@ test('is refused by the weight where no speed holds it', () => {
       shockOf((v) => Math.sign(v) * 0.1 * Math.tanh(Math.abs(v))),
       drop,
     ),
-  ).toThrow(/^mass must be so light .*, got 0\.05 kg$/u);
+  ).toThrow(
+    /^mass must be light enough to sink at a steady speed, before a cavity opens, in kg, got 0\.05 kg$/u,
+  );
 });

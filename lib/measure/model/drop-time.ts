@@ -110,7 +110,7 @@ export function dropTime(shock: SteadyShock, drop: Drop, rule: Quadrature = stre
   requireWithin(drop.temperature, 200, 600, 'temperature', 'K');
   const time = timeOfDrop(shock, drop, rule);
   if (Number.isNaN(time))
-    refuse(drop.mass, 'mass', 'kg', 'so light that its force has a speed, with no cavity; in');
+    refuse(drop.mass, 'mass', 'kg', 'light enough to sink at a steady speed, before a cavity opens, in');
   return time;
 }
 

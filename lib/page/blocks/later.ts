@@ -1,3 +1,4 @@
+import { requireEach, requireKind, requireRecord } from '../../base/checks.js';
 import type { Block } from './block.js';
 
 /**
@@ -23,10 +24,16 @@ export type Piece = Block | Later;
  * Blocks that can wait: a page in a browser makes them when they are in the window, or as soon as the reader pauses.
  *
  * @param make - makes them; called once, or again where it threw
+ * @throws InputError for anything but a function, and when they are made for anything but blocks
  * @public
  */
 export function later(make: () => Block | readonly Block[]): Later {
-  const blocks = once((): readonly Block[] => [make()].flat());
+  requireKind(make, 'function', 'make');
+  const blocks = once((): readonly Block[] => {
+    const all = [make()].flat();
+    requireEach(all, 'make()', requireRecord);
+    return all;
+  });
   let made = false;
   return {
     kind: 'later',
@@ -45,9 +52,11 @@ export function later(make: () => Block | readonly Block[]): Later {
  * A value that is worked out when it is first asked for: what several pieces of a page share.
  *
  * @param make - works it out; called once, or again where it threw
+ * @throws InputError for anything but a function
  * @public
  */
 export function once<Value>(make: () => Value): () => Value {
+  requireKind(make, 'function', 'make');
   let made: { readonly value: Value } | undefined;
   return () => {
     made ??= { value: make() };

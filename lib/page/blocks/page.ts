@@ -1,3 +1,4 @@
+import { requireEach, requireKind, requireRecord } from '../../base/checks.js';
 import type { Figure } from '../../plot/chart/figure.js';
 import type { Block } from './block.js';
 import { blocksOfPiece, once, type Piece } from './later.js';
@@ -21,13 +22,20 @@ export interface Page {
  * A page of which only the answer is made at once. Whoever reads its `blocks` makes them all.
  *
  * @param page - answer and sources as those of {@link Page}; pieces, as many and in the same order whatever the settings: what there may be nothing of is a piece of no blocks
+ * @throws InputError for another form; what stands in a block is looked at where a page is written
  * @public
  */
-export function pageInPieces({
-  answer,
-  pieces,
-  sources,
-}: Pick<Page, 'answer' | 'sources'> & { readonly pieces: readonly Piece[] }): Page {
+export function pageInPieces(
+  page: Pick<Page, 'answer' | 'sources'> & { readonly pieces: readonly Piece[] },
+): Page {
+  requireRecord(page, 'page');
+  const { answer, pieces, sources } = page;
+  requireKind(answer, 'string', 'page.answer');
+  requireEach(sources, 'page.sources', (source, field) => requireKind(source, 'string', field));
+  requireEach(pieces, 'page.pieces', (piece, field) => {
+    requireRecord(piece, field);
+    requireKind(piece.kind, 'string', `${field}.kind`);
+  });
   const blocks = once(() => pieces.flatMap(blocksOfPiece));
   return {
     answer,
