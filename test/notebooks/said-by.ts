@@ -5,6 +5,7 @@ import type { Notebook } from '../../lib/page/index.js';
 import { inKeysOfTheFile } from '../../lib/page/refusal.js';
 import { type Parts, readParts } from '../../lib/parts/index.js';
 import type { Chart, Figure } from '../../lib/plot/chart/figure.js';
+import type { Cell, Column, Table } from '../../lib/plot/chart/table.js';
 import { files, pageOf } from './answers.js';
 import { oddBuilds, otherSettings, type Written } from './other-settings.js';
 import { rareCases } from './rare-cases.js';
@@ -26,21 +27,41 @@ function textsOf(value: unknown): readonly string[] {
     const { passed, claim, ...rest } = value;
     return [`${claim}: ${passed === true ? 'holds' : 'FAILS'}`, ...textsOf(rest)];
   }
+  if ('columns' in value && 'rows' in value) return tableTexts(value as Table);
   return Object.entries(value).flatMap(([key, inner]) => {
     if (silent.includes(key)) return [];
-    if (key === 'figure') return figureTexts(inner);
-    return key === 'rows' && Array.isArray(inner) ? inner.map(rowText) : textsOf(inner);
+    return key === 'figure' ? figureTexts(inner) : textsOf(inner);
   });
 }
 
-/** A row of a table: of a number its sign, of a place without one a dot. */
-function rowText(row: readonly (string | number | null)[]): string {
-  const cell = (value: string | number | null): string => {
+/** Of a table its columns, its rows, and which way a column goes that goes one way. */
+function tableTexts({ columns, rows }: Table): readonly string[] {
+  const ways = columns.flatMap(({ label }, place) => {
+    const values = rows.map((row) => row[place]).filter((value) => typeof value === 'number');
+    const way = goes(values);
+    return values.length > 2 && /^(?:up|down)(?:,|$)/u.test(way) ? [`${label}: ${way}`] : [];
+  });
+  return [...textsOf(columns), ...rows.map((row) => rowText(row, columns)), ...ways];
+}
+
+/** A row of a table: of a number its sign, of a place without one a dot, and which of two neighbours is larger that are measured alike. */
+function rowText(row: readonly Cell[], columns: readonly Pick<Column, 'unit' | 'dimension'>[]): string {
+  const cell = (value: Cell): string => {
     if (value === null) return '·';
     if (typeof value === 'string') return value;
     return value < 0 ? '−#' : '#';
   };
-  return row.map(cell).join(' | ');
+  return row.reduce<string>((text, value, place) => {
+    const [before, own, last] = [row[place - 1], columns[place], columns[place - 1]];
+    const alike = own?.unit === last?.unit && own?.dimension === last?.dimension;
+    const numbers = typeof value === 'number' && typeof before === 'number' && alike;
+    return `${text}${place === 0 ? '' : numbers ? order(before, value) : ' | '}${cell(value)}`;
+  }, '');
+}
+
+function order(one: number, other: number): string {
+  if (Math.abs(one - other) <= 1e-6 * Math.max(Math.abs(one), Math.abs(other))) return ' = ';
+  return one < other ? ' < ' : ' > ';
 }
 
 /** The words of a picture and which way each line goes. */
@@ -53,13 +74,20 @@ function chartTexts({ kind, shows }: Chart): readonly string[] {
     return [
       shows.value.label,
       ...shows.series.flatMap(({ name, dots }) =>
-        dots.map((dot) => rowText([name, dot.category, dot.value])),
+        dots.map(
+          (dot) => `${rowText([name, dot.category, dot.value], [])}${beside([{ ...dot, y: dot.value }])}`,
+        ),
       ),
     ];
   const axes = [shows.x.label, shows.y.label];
   if (kind === 'scatter') return [...axes, ...shows.series.map(({ name }) => name)];
-  const lines = shows.series.map(({ name, points }) => `${name}: ${goes(points.map(({ y }) => y))}`);
-  const marks = [...(shows.rules ?? []), ...(shows.points ?? [])].map(({ label }) => label);
+  const lines = shows.series.map(
+    ({ name, points }) => `${name}: ${goes(points.map(({ y }) => y))}${beside(points)}`,
+  );
+  // From the lowest to the highest, or from left to right.
+  const rules = (shows.rules ?? []).toSorted((a, b) => a.axis.localeCompare(b.axis) || a.value - b.value);
+  const points = (shows.points ?? []).toSorted((a, b) => a.x - b.x);
+  const marks = [...rules, ...points].map(({ label }) => label);
   return [...axes, ...lines, ...marks.filter((label) => label !== '')];
 }
 
@@ -76,8 +104,21 @@ function goes(values: readonly number[]): string {
   return way + sign;
 }
 
+/** What is said of a line or a dot that does not lie in its band. */
+function beside(
+  points: readonly { readonly y: number; readonly low?: number; readonly high?: number }[],
+): string {
+  const size = 1e-9 * Math.max(...points.map(({ y }) => Math.abs(y)));
+  const out = points.some(({ y, low = y, high = y }) => low > y + size || high < y - size);
+  return out ? ', BESIDE ITS BAND' : '';
+}
+
+/** A range in a sentence: `14.1 to 14.4 N`, `198 mm/s to 280 mm/s`. */
+const range = /(?<![\d.\p{L}])(\d+(?:\.\d+)?)((?: [\p{L}°%/²³]+)?) to (\d+(?:\.\d+)?)(?:\2)(?![\d.:])/gu;
+
 function masked(text: string): string {
   return text
+    .replaceAll(range, (said, from, _unit, to) => (Number(from) > Number(to) ? `${said} (falling)` : said))
     .replaceAll(/[\u00a0\u202f]/gu, ' ')
     .replaceAll(/(?<![\d\p{L}])[−-](?=\d)/gu, '−')
     .replaceAll(/(?:(?<=[\d\p{L}])[−-])?(?:\d[\d.,]*\d|\d)(?:e[+−-]?\d+)?/gu, '#')
