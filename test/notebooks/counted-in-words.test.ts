@@ -7,14 +7,16 @@ import { type Page, pageFigures } from '../../lib/page/index.js';
 import { assembleShock, readParts } from '../../lib/parts/index.js';
 import { handChecks } from '../../notebooks/base/by-hand.js';
 import { drivenAtWork } from '../../notebooks/base/driven-at-work.js';
+import { requireRides } from '../../notebooks/bench-stroke/recorded.js';
 import { answerSentence, onTheWayOut } from '../../notebooks/bench-stroke/words.js';
 import { notebook as benchStroke } from '../../notebooks/bench-stroke.js';
 import { notebook as compareBuilds } from '../../notebooks/compare-builds.js';
 import { notebook as comparePistons } from '../../notebooks/compare-pistons.js';
 import { notebook as dayPlan } from '../../notebooks/day-plan.js';
+import { notebook as holeSize } from '../../notebooks/hole-size.js';
 import { notebook as pair } from '../../notebooks/pair.js';
 import { answerOf } from '../../notebooks/spread/wording.js';
-import { files, pageOf, rowOf, tableOf } from './answers.js';
+import { changedFile, files, fileTexts, pageOf, rowOf, tableOf, wordsOf } from './answers.js';
 import { buildOf, third } from './landing-cases.js';
 
 // Counts and sizes that stand inside a sentence, where the files of words have a # for each number.
@@ -39,6 +41,48 @@ test('how many pairs the likelihood was integrated for', () => {
     detail: expect.stringMatching(/^6 pairs, largest difference \d\.\de-\d+$/u),
   });
   expect(checkOf(pageOf(pair, rare))).toMatchObject({ detail: expect.stringMatching(/^6 pairs/u) });
+});
+
+// Means of 1.832 s and 1.616 s: 13.4 %.
+test('how much longer the slowest shock took than the quickest', () => {
+  const [figure] = pageFigures(pageOf(pair, files.demo));
+  expect(figure?.alt).toMatch(
+    /^shock 4 took 13 % longer than shock 1; shocks whose dots are closer than 5 %/u,
+  );
+});
+
+// 10 mm in half a millisecond, a second after the first row.
+test('a jump late in a recording is told by its speed and row', () => {
+  const travels = [0.002, 0.002, 0.012];
+  expect(() => requireRides(buildOf(files.demo, 'buggy front'), { times: [0, 1, 1.0005], travels })).toThrow(
+    /at most 10000 mm\/s from row to row.*got 20000 mm\/s in row 3/u,
+  );
+});
+
+test('a drill that may be off by more than its smallest hole is not asked what it does', () => {
+  const asked = { piston: 'two 1.5 two 1.2', drill: '0.05 mm' };
+  expect(wordsOf(pageOf(holeSize, files.demo, asked))).toMatch(
+    /The file lets the drill be off by 0\.03 mm: at .* less damping where it cuts wide/u,
+  );
+  const small = changedFile(fileTexts.demo, 'hole-diameter: 0.03 mm', 'hole-diameter: 0.9 mm');
+  const narrow = {
+    ...small,
+    pistons: small.pistons.map((part) =>
+      part.name === 'two 1.5 two 1.2'
+        ? {
+            ...part,
+            piston: {
+              ...part.piston,
+              holes: [
+                { count: 2, diameter: 1.5e-3 },
+                { count: 2, diameter: 0.8e-3 },
+              ],
+            },
+          }
+        : part,
+    ),
+  };
+  expect(wordsOf(pageOf(holeSize, narrow, asked))).not.toContain('The file lets the drill be off');
 });
 
 // Half of 24 mm and 10 mm to each side.
