@@ -1,7 +1,7 @@
-import { expect, test } from 'vitest';
+import { expect, onTestFinished, test } from 'vitest';
 import { mergedFronts } from '../../lib/decisions/design/merged-fronts.js';
 import { speedRange } from '../../lib/decisions/match/speed-weights.js';
-import { between, partOf } from '../../lib/decisions/search/search.js';
+import { between, finishInSlices, partOf } from '../../lib/decisions/search/search.js';
 import { deviatedGas } from '../../lib/decisions/spread/toleranced-build.js';
 import { sealedGas } from '../../lib/gas/gas.js';
 
@@ -21,6 +21,30 @@ test('a part of a search tells how far the whole is', () => {
   const seen: number[] = [];
   partOf({ onProgress: (done) => seen.push(done) }, 0.2, 0.8).onProgress?.(0.5);
   expect(seen).toEqual([expect.closeTo(0.5, 12)]);
+});
+
+test('a search pauses only once its slice is over, and tells then how far it is', async () => {
+  const real = performance.now;
+  onTestFinished(() => {
+    performance.now = real;
+  });
+  const told = async (each: number) => {
+    let clock = 0;
+    performance.now = () => clock;
+    function* slow() {
+      for (const part of [0.25, 0.5, 0.75]) {
+        clock += each;
+        yield part;
+      }
+      return 'done';
+    }
+    const seen: number[] = [];
+    expect(await finishInSlices(slow(), { onProgress: (done) => seen.push(done) })).toBe('done');
+    return seen;
+  };
+  expect(await told(20)).toEqual([0.25, 0.5, 0.75, 1]);
+  expect(await told(0)).toEqual([1]);
+  expect(await told(7)).toEqual([0.5, 1]);
 });
 
 test('fronts that were searched apart add up what they computed and what did not fit', () => {
