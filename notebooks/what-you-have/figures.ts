@@ -30,7 +30,7 @@ export function forceFigure(
   place: ForcePlace,
   groups: readonly DynoGroup[],
 ): Figure {
-  const range = measuredSpeeds(fit.problem.readings) ?? [fastest / points, fastest / points];
+  const known = measuredSpeeds(fit.problem.readings);
   const line = (low: number, high: number): readonly LinePoint[] => {
     const speeds = Array.from({ length: points }, (_, index) => low + ((high - low) * index) / (points - 1));
     return dampingAnswers(fit, speeds, place).map(({ speed, dampingForce, interval }) => ({
@@ -40,15 +40,19 @@ export function forceFigure(
       high: interval[1],
     }));
   };
-  const [slowest, quickest] = range;
+  const [slowest, quickest] = known ?? [fastest / points, fastest / points];
+  const measured =
+    known === undefined
+      ? "The shaft was not moved: the line is the law's word alone."
+      : `Measured from ${shaftSpeed(slowest)} to ${shaftSpeed(quickest)}; beyond, the line is the law's word and its band grows.`;
   const beyond = { name: 'the law beyond', points: line(quickest, Math.max(fastest, 2 * quickest)) };
-  const measured = quickest > slowest ? [{ name: 'measured', points: line(slowest, quickest) }] : [];
+  const within = quickest > slowest ? [{ name: 'measured', points: line(slowest, quickest) }] : [];
   return lineChart({
     id: 'measured-force',
     title: `Damping force of ${name} at ${celsius(place.temperature)}`,
-    alt: `Damping force in compression with its 95 % band. Measured from ${shaftSpeed(slowest)} to ${shaftSpeed(quickest)}; beyond, the line is the law's word and its band grows.${groups.length === 0 ? '' : ' The lines of the dyno are means of neighbouring speeds.'}`,
+    alt: `Damping force in compression with its 95 % band. ${measured}${groups.length === 0 ? '' : ' The lines of the dyno are means of neighbouring speeds.'}`,
     x: { label: 'Shaft speed', unit: 'mm/s', dimension: 'speed' },
     y: { label: 'Damping force', unit: 'N', dimension: 'force' },
-    series: [...measured, beyond, ...dynoCurve(groups, 'in'), ...dynoCurve(groups, 'out')],
+    series: [...within, beyond, ...dynoCurve(groups, 'in'), ...dynoCurve(groups, 'out')],
   });
 }

@@ -118,7 +118,7 @@ export const rareCases: Readonly<Record<string, Partial<Record<Files, readonly W
     rare: [{ build: 'close fit' }, { build: 'rubbing', label: '0 %', temperatureOff: '0 K' }],
   },
   pair: { rare: [{}, { weight: '10 g' }] },
-  'what-you-have': { rare: ['1', '2', '3', '4', '5', '6'].map((which) => ({ which })) },
+  'what-you-have': { rare: ['1', '2', '3', '4', '5', '6', '7'].map((which) => ({ which })) },
   'what-is-wrong': { rare: ['1', '2', '3', '4', '5'].map((which) => ({ which })) },
   'measure-next': { rare: [{ which: '1' }, { which: '4' }] },
   'what-to-drill': {
