@@ -1,12 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { pageFigures } from '../../lib/page/index.js';
+import type { Parts } from '../../lib/parts/index.js';
 import { notebook as benchStroke } from '../../notebooks/bench-stroke.js';
 import { notebook as buildSheet } from '../../notebooks/build-sheet.js';
 import { notebook as cavitation } from '../../notebooks/cavitation.js';
 import { notebook as landing } from '../../notebooks/landing.js';
 import { notebook as lesson } from '../../notebooks/lesson.js';
 import { mixText } from '../../notebooks/match/mix.js';
-import { files, numbersIn, pageOf } from './answers.js';
+import { changedFile, files, fileTexts, numbersIn, pageOf } from './answers.js';
 
 // Numbers that a sentence states, worked out by hand from the demo file.
 
@@ -47,6 +48,21 @@ describe('the build sheet of the rear', () => {
       expect(Math.abs((pushed ?? 0) - (left ?? 0) - 32.6)).toBeLessThan(1.1);
     }
   });
+});
+
+test('bubbles stay under the smallest hole of a piston that has two sizes', () => {
+  const over = (file: Parts) => {
+    const said = JSON.stringify(pageOf(buildSheet, file, { build: 'buggy rear, mixed holes' }).blocks);
+    return numbersIn(said, /A bubble over ([\d.]+) mm stays under the smallest hole/u)[0];
+  };
+  const one = (diameter: string) =>
+    changedFile(
+      fileTexts.demo,
+      /\{ count: 2, diameter: 1\.5 mm \}\n.*\n/u,
+      `{ count: 4, diameter: ${diameter} }\n`,
+    );
+  expect(over(files.demo)).toBe(over(one('1.2 mm')));
+  expect(over(files.demo)).not.toBe(over(one('1.5 mm')));
 });
 
 test('guesses of a car and its stops', () => {
