@@ -4,6 +4,7 @@ import type { Parts } from '../../lib/parts/index.js';
 import { notebook as benchStroke } from '../../notebooks/bench-stroke.js';
 import { notebook as buildSheet } from '../../notebooks/build-sheet.js';
 import { notebook as cavitation } from '../../notebooks/cavitation.js';
+import { notebook as fillAndBleed } from '../../notebooks/fill-and-bleed.js';
 import { notebook as landing } from '../../notebooks/landing.js';
 import { notebook as lesson } from '../../notebooks/lesson.js';
 import { mixText } from '../../notebooks/match/mix.js';
@@ -93,6 +94,20 @@ test('the spring of the gas alone is the difference of its two pushes over the w
   );
   const [rate = 0] = numbersIn(said, /the gas alone, moved slowly, is one of ([\d.]+) N\/mm/u);
   expect(Math.abs(rate / ((fullyIn - fullyOut) / 20) - 1)).toBeLessThan(0.03);
+});
+
+test('the dead band that is said is that of its picture at 5 % of air', () => {
+  const figure = pageFigures(pageOf(fillAndBleed, files.demo, { build: 'buggy rear' })).find(
+    ({ id }) => id === 'dead-band',
+  );
+  const row = figure?.table.rows.find(([air]) => Math.abs(Number(air) - 0.05) < 1e-9) ?? [];
+  const said = numbersIn(
+    figure?.alt ?? '',
+    /With 5 % of air .* after ([\d.]+) mm pushed in and ([\d.]+) mm pulled out/u,
+  );
+  expect(said.map((travel) => travel / 1000)).toEqual(
+    row.slice(1).map((travel) => expect.closeTo(Number(travel), 5)),
+  );
 });
 
 test('a blend with what its rules leave open', () => {
