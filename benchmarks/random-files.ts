@@ -1,9 +1,10 @@
 // Runs notebooks on random accepted parts files and counts what a reader should never see: npm run bench random-files, or
 // npm run random-files -- --files 2000 --seed 20261126 --pages 3 NOTEBOOK...
+// With `--settings` half of the controls of each page are set to anything that they take; with `--parts FILE` to those of one file, as often as `--files` says, rather than of random ones.
 // With `--minutes` it ends after the file at which so many have passed.
 // `--pages` is how many notebooks each file meets, in turn, so that every notebook meets about as many files; without it each meets all. With `--keep FOLDER` the files of
 // faults and of pages over 5 s are written there.
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { parseArgs } from 'node:util';
 import { listNotebooks } from '../lib/runner/build/notebook-list.js';
@@ -20,15 +21,26 @@ const { values, positionals } = parseArgs({
     pages: { type: 'string' },
     minutes: { type: 'string' },
     keep: { type: 'string' },
+    settings: { type: 'boolean', default: false },
+    parts: { type: 'string' },
   },
   allowPositionals: true,
 });
-const { acceptedFiles, notebookNamed, outcomeOf } =
+const { acceptedFiles, notebookNamed, outcomeOf, randomSettings, readParts } =
   await asShipped<typeof import('./random-files/pages.js')>('random-files/pages.ts');
 const all = await Promise.all((await listNotebooks(realNotebooks)).map(({ name }) => notebookNamed(name)));
 const notebooks = positionals.length === 0 ? all : all.filter(({ name }) => positionals.includes(name));
 const each = Math.min(Number(values.pages ?? notebooks.length), notebooks.length);
-const { files, tried } = acceptedFiles(Number(values.files), Number(values.seed));
+const count = Number(values.files);
+const seed = Number(values.seed);
+const { files, tried } = values.parts === undefined ? acceptedFiles(count, seed) : always(values.parts);
+
+/** One file as often as it is asked for. */
+function always(file: string): ReturnType<typeof acceptedFiles> {
+  const text = readFileSync(file, 'utf8');
+  const parts = readParts(text);
+  return { files: Array.from({ length: count }, () => ({ text, parts })), tried: count };
+}
 
 interface Tally {
   pages: number;
@@ -38,6 +50,8 @@ interface Tally {
   seconds: number;
   longest: number;
 }
+/** What was set, for who looks into it. */
+const set = (texts: object): string => (Object.keys(texts).length === 0 ? '' : JSON.stringify(texts));
 const tallies = new Map<string, Tally>();
 const kinds = new Map<string, number>();
 const { keep } = values;
@@ -54,7 +68,8 @@ for (const [place, { text, parts }] of files.entries()) {
   );
   for (const notebook of turn) {
     if (notebook === undefined) continue;
-    const { faults, refused, seconds } = outcomeOf(notebook, parts);
+    const texts = values.settings ? randomSettings(notebook, parts, seed + place) : {};
+    const { faults, refused, seconds } = outcomeOf(notebook, parts, texts);
     const tally = tallies.get(notebook.name) ?? {
       pages: 0,
       refusals: 0,
@@ -71,7 +86,7 @@ for (const [place, { text, parts }] of files.entries()) {
     if (faults.length > 0) tally.faulty += 1;
     if (seconds > patience) {
       tally.slow += 1;
-      console.error(`file ${values.seed}-${place}, ${notebook.name}: ${seconds.toFixed(1)} s`);
+      console.error(`file ${seed}-${place}, ${notebook.name} ${set(texts)}: ${seconds.toFixed(1)} s`);
     }
     if (keep !== undefined && (faults.length > 0 || seconds > patience))
       writeFileSync(path.join(keep, `${values.seed}-${place}.json`), text);
@@ -79,7 +94,8 @@ for (const [place, { text, parts }] of files.entries()) {
       const kind = `${notebook.name}: ${fault.replaceAll(/-?\d+(?:\.\d+)?(?:e-?\d+)?/gu, '#').slice(0, 160)}`;
       const seen = (kinds.get(kind) ?? 0) + 1;
       kinds.set(kind, seen);
-      if (seen <= 2) console.error(`file ${values.seed}-${place}, ${notebook.name}: ${fault.slice(0, 900)}`);
+      if (seen <= 2)
+        console.error(`file ${seed}-${place}, ${notebook.name} ${set(texts)}: ${fault.slice(0, 900)}`);
     }
   }
 }

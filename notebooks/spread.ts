@@ -10,6 +10,7 @@ import { oilTemperature } from './base/day.js';
 import { fastSpeed } from './base/fast-speed.js';
 import { knownOil } from './base/known.js';
 import { middleSpeed, slowSpeed } from './base/shaft-speeds.js';
+import { requireSlowBelowMiddle } from './base/slow-below-fast.js';
 import { speedsSentence } from './base/speed-events.js';
 import { type LengthTolerances, labelOff, lengthTolerances, temperatureOff } from './base/tolerances.js';
 import { celsius } from './base/wording.js';
@@ -47,6 +48,7 @@ export const notebook = defineNotebook({
   },
   run(parts, values): Page {
     const { build, temperature, slow, middle, fast, seed } = values;
+    requireSlowBelowMiddle(values);
     const { lengths, fromFile } = lengthTolerances(parts);
     const fillOff = parts.tolerances?.gasVolume;
     const { assumptions, closed, damper } = assembleShock(build);
@@ -108,7 +110,7 @@ export const notebook = defineNotebook({
               : []),
             'Every value within a tolerance is taken as equally likely, and one size as independent of another; all holes of a piston are off together, as one drill makes them.',
             seatSentence(toleranced, slow),
-            `${drawn} builds and ${drawn} pairs are drawn (seed ${seed}); shares from ${points} base points, good to about 0.02.`,
+            `${drawn} builds are drawn (seed ${seed}), and left and right are any two of them; shares from ${points} base points, good to about 0.02.`,
             ...assumptions,
             ...forceAssumptionsWithGas,
           ],

@@ -42,6 +42,15 @@ const largestFactor = 6;
 const caution = 0.9;
 
 /**
+ * Where a stiff unknown rests on a bend of its rate that is narrower than its error, it hops from side to side of it, and the estimate of the error is about the same for any length: steps
+ * stay as short as an event has left them. So where this many steps, each shorter than this part of the span, have not doubled their length, the error of as many is held this much smaller: the unknown
+ * finds its rest.
+ */
+const hoppingSteps = 50;
+const shortPart = 1e-5;
+const stricter = 1e3;
+
+/**
  * Integrates a stiff system with Rodas5P, error control and events.
  *
  * The step length follows the error of this step and of the last one (PI control, exponents 0.7/5 and 0.4/5: Gustafsson as in Hairer &
@@ -73,6 +82,7 @@ export function integrate(equation: DifferentialEquation, plan: IntegrationPlan)
   let time = plan.from;
   let wanted = Math.min(firstStep, longest);
   let lastError = 1e-4;
+  let [looked, lookedLength, strictness] = [0, 0, 1];
   let knot = 0;
   let steps = 0;
   let rejected = 0;
@@ -92,10 +102,11 @@ export function integrate(equation: DifferentialEquation, plan: IntegrationPlan)
         throw new IntegrationError('the step fell to its floor', time, state);
       }
       error = stepper.attempt(time, state, length)
-        ? errorNorm(state, stepper.end, stepper.error, relative, absolute)
+        ? errorNorm(state, stepper.end, stepper.error, relative, absolute) * strictness
         : Number.POSITIVE_INFINITY;
       if (error <= 1) break;
       rejected++;
+      if (length < 0.01 * lookedLength) strictness = 1;
       wanted =
         length *
         (error < Number.POSITIVE_INFINITY
@@ -132,6 +143,12 @@ export function integrate(equation: DifferentialEquation, plan: IntegrationPlan)
       // A step cut short by a barrier says nothing about how long the next may be.
       wanted = Math.min(longest, ending ? Math.max(next, wanted) : next);
       lastError = Math.max(error, 1e-4);
+    }
+    const short = length < shortPart * (to - plan.from);
+    if (!short) strictness = 1;
+    if (steps === looked + hoppingSteps) {
+      strictness = short && length < 2 * lookedLength && strictness === 1 ? stricter : 1;
+      [looked, lookedLength] = [steps, length];
     }
     if (enough) return { time, state, stopped: true, steps, rejected };
     readEvents(events, time, state, values);

@@ -2,6 +2,7 @@ import { InputError } from '../../../lib/base/input-error.js';
 import { IntegrationError } from '../../../lib/numeric/integrator/integration-error.js';
 import { ConvergenceError } from '../../../lib/numeric/root-finding.js';
 import { allBlocks, type Notebook, optionName, type Page, ParameterError } from '../../../lib/page/index.js';
+import type { ParameterTexts } from '../../../lib/page/parameters/read-parameters.js';
 import { runNotebook } from '../../../lib/page/run-notebook.js';
 import type { Parts } from '../../../lib/parts/index.js';
 
@@ -22,15 +23,15 @@ const codeWords = /\d m(?:³|²|²\/s)?(?=[\s,;.)]|$)|\bPa\b|\bN\/m\b|\d K\b|[a-
 
 const noNumber = /\bNaN\b|\bundefined\b|Infinity|\[object/u;
 
-/** Runs a notebook as it starts and says all that a reader should never see. */
-export function outcomeOf(notebook: Notebook, parts: Parts): Outcome {
+/** Runs a notebook, as it starts unless it is set otherwise, and says all that a reader should never see. */
+export function outcomeOf(notebook: Notebook, parts: Parts, texts: ParameterTexts = {}): Outcome {
   const start = process.cpuUsage();
   const done = (rest: Pick<Outcome, 'faults' | 'refused'>): Outcome => {
     const { user, system } = process.cpuUsage(start);
     return { notebook: notebook.name, seconds: (user + system) / 1e6, ...rest };
   };
   try {
-    return done({ faults: pageFaults(runNotebook(notebook, parts, {}).page) });
+    return done({ faults: pageFaults(runNotebook(notebook, parts, texts).page) });
   } catch (error) {
     if (!(error instanceof InputError || error instanceof ParameterError)) {
       const stack = error instanceof Error ? (error.stack ?? '') : '';
