@@ -75,9 +75,9 @@ export function cavitiesAlongTravel(
       size: 1,
       rates: (_, [logRoom = 0], rates) => {
         const left = room * Math.exp(logRoom);
-        // Where the gas is as good as used up there is nothing: the step is tried shorter.
+        // Where the gas is as good as used up, or has grown beyond all that it had, there is nothing: the step is tried shorter.
         rates[0] =
-          left > usedUp * gas.capacity
+          left > usedUp * gas.capacity && left < 2 * gas.capacity
             ? (Math.abs(passageAt(model, dropAt(logRoom), lifted).flow) / size -
                 dampingArea -
                 direction * shaftArea) /

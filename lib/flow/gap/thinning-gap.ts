@@ -9,6 +9,9 @@ export type GapFlow = (pressureDrop: number, out: Float64Array) => void;
 /** Filled and read at once by who asks a gap, and never handed out. */
 export const atGap = new Float64Array(2);
 
+/** Logarithm of a shear rate short of the largest number. */
+const largestLogarithm = 690;
+
 /** Filled and read within one call and never handed out. */
 const thinned = new Float64Array(3);
 
@@ -23,6 +26,10 @@ export function thinningGapFlow(gap: AnnularGap, fluid: FluidState, thinning: Sh
   const atRest = annularGapConductance(gap, { density, kinematicViscosity });
   const viscosity = density * kinematicViscosity;
   const stressPerDrop = gapHeight(gap) / (2 * gap.length);
+  // An oil that thins without end passes with a high power of the pressure, soon more than any number; then a search that has gone so far is told that it is too far.
+  const least =
+    thinning.floor > 0 ? 1 : thinning.kind === 'cross' ? 1 - thinning.exponent : thinning.exponent;
+  const beyond = largestLogarithm * least - (1 - least) * Math.log(thinning.time);
   return (drop, out) => {
     if (drop === 0) {
       out[0] = 0;
@@ -32,6 +39,11 @@ export function thinningGapFlow(gap: AnnularGap, fluid: FluidState, thinning: Sh
     const stress = stressPerDrop * Math.abs(drop);
     const low = stress / viscosity;
     const wanted = Math.log(low);
+    if (wanted > beyond) {
+      out[0] = drop * Number.POSITIVE_INFINITY;
+      out[1] = 1 / least;
+      return;
+    }
     const excess = (rate: number, at: Float64Array): void => {
       writeThinned(thinning, rate, thinned);
       at[0] = Math.log(thinned[0]! * rate) - wanted;
