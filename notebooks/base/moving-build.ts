@@ -75,7 +75,13 @@ export function movingBuild(
     build: whole,
     assembled,
     shock: movingShock(moved, {
-      ...oilOnBothSides(moved, whole, assembled, mixed ? closed.gasVolume : 0),
+      // At full extension a gas that was closed with the shaft further in fills its room too.
+      ...oilOnBothSides(
+        moved,
+        whole,
+        assembled,
+        mixed ? closed.gasVolume + damper.gas.closing.displacedVolume : 0,
+      ),
       bulkModulus,
       airFraction: end === 'bubbles' && !mixed ? airFraction.likely : 0,
     }),
