@@ -66,7 +66,9 @@ export const notebook = defineNotebook({
         accepted: `above 0 ml for ${build.name}, in which nothing but bubbles makes room for the shaft`,
       });
     }
-    const temperatures = [...new Set([coldest, bench, hottest])].sort((one, other) => one - other);
+    // Two that print alike are one.
+    const apart = new Map([coldest, hottest, bench].map((one) => [celsius(one), one]));
+    const temperatures = [...apart.values()].sort((one, other) => one - other);
     const habits = closingHabits(built, bench, freeAir);
     const bled = bledAgain(built, bench, wait);
     const text = (said: string): Block => ({ kind: 'text', text: said });

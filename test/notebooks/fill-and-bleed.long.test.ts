@@ -37,6 +37,14 @@ describe.each(builds)('$file, $name', ({ parts, name }) => {
 const inGrams = 73.034;
 const swept = 0.169646;
 
+it('a day of which two temperatures print alike has one line for both', () => {
+  const page = pageOf(notebook, files.smallest, { coldest: '20 °C', hottest: '20.004 °C', bench: '5 °C' });
+  const lines = pageFigures(page)
+    .find(({ id }) => id === 'push-by-temperature')
+    ?.table.columns.map(({ label }) => label);
+  expect(lines?.slice(1)).toEqual(['5 °C', '20 °C']);
+});
+
 describe('the front shock of the demo', () => {
   const page = pageOf(notebook, files.demo);
 
