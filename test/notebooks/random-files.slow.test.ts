@@ -1,11 +1,15 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { readParts } from '../../lib/parts/index.js';
 import { listNotebooks } from '../../lib/runner/build/notebook-list.js';
-import { realNotebooks } from '../live/notebook-folders.js';
+import { demoParts, realNotebooks } from '../live/notebook-folders.js';
 import { acceptedFiles } from './random/accepted-files.js';
 import { outcomeOf, pageFaults } from './random/page-faults.js';
+import { randomSettings } from './random/settings.js';
 
 // `npm run random-files` does the same with as many files as wanted.
 const notebooks = await listNotebooks(realNotebooks);
+const demo = readParts(readFileSync(demoParts, 'utf8'));
 /** Minutes with oils that thin through valves; the benchmark runs them. */
 const long = ['spread', 'measure-next', 'landing'];
 
@@ -19,6 +23,18 @@ describe('random accepted files', () => {
         .flatMap((notebook) =>
           outcomeOf(notebook, parts).faults.map((fault) => `${notebook.name}: ${fault}`),
         );
+      expect(faults).toEqual([]);
+    },
+  );
+
+  it.each([1, 2, 3])(
+    'the demo with its controls set to anything they take (%d): every page answers or names one',
+    (seed) => {
+      const faults = notebooks.flatMap((notebook) =>
+        outcomeOf(notebook, demo, randomSettings(notebook, demo, seed)).faults.map(
+          (fault) => `${notebook.name}: ${fault}`,
+        ),
+      );
       expect(faults).toEqual([]);
     },
   );
