@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { damperModel } from '../../lib/damper/damper-model.js';
-import { type DayProblem, dayPlan } from '../../lib/decisions/day/day-plan.js';
+import { betweenReadings, type DayProblem, dayPlan } from '../../lib/decisions/day/day-plan.js';
 import { fillState } from '../../lib/decisions/day/fill-choice.js';
 import { blendPlan } from '../../lib/decisions/match/blend-plan.js';
 import { dampingMismatch, dampingOf } from '../../lib/decisions/match/damping-mismatch.js';
@@ -58,6 +58,21 @@ function bestByForce(question: DayProblem): { readonly excess: number; readonly 
 }
 
 describe('day plan', () => {
+  it('goes evenly from one reading to the next, in time and temperature', () => {
+    const readings = [
+      { time: 0, temperature: 280 },
+      { time: 3600, temperature: 286 },
+      { time: 3900, temperature: 285 },
+    ];
+    expect(betweenReadings(readings, 1200).map(({ time, temperature }) => [time, temperature])).toEqual([
+      [0, 280],
+      [1200, 282],
+      [2400, 284],
+      [3600, 286],
+      [3900, 285],
+    ]);
+  });
+
   for (const worthwhile of [0.05, 0.12, 0.2, 0.5]) {
     it(`is as good as every sequence of bottles, at ${worthwhile}`, () => {
       const question = problem({ worthwhile, parts: 1 });
