@@ -8,6 +8,7 @@ import type { Build, Parts } from '../../lib/parts/parts.js';
 import { benchTemperature } from './day.js';
 import { knownOil, knownShock } from './known.js';
 import { speed } from './quantities.js';
+import { isBelow } from './slow-below-fast.js';
 import { shaftSpeed } from './wording.js';
 
 /** Speed out where the file names no spring [m/s]: a guess. */
@@ -83,7 +84,7 @@ export function requireRisingSpeeds({ slow, middle, fast }: ShaftSpeeds): void {
     ['slow', slow, 'middle', middle],
     ['middle', middle, 'fast', fast],
   ] as const) {
-    if (value < limit) continue;
+    if (isBelow(value, limit)) continue;
     throw new InputError({
       field,
       value: shaftSpeed(value),

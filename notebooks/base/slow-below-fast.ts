@@ -1,9 +1,14 @@
 import { InputError } from '../../lib/base/input-error.js';
 import { shaftSpeed } from './wording.js';
 
+/** Whether a shaft speed is below another, in print too: two that print alike would be one line of a picture twice. */
+export function isBelow(speed: number, other: number): boolean {
+  return speed < other && shaftSpeed(speed) !== shaftSpeed(other);
+}
+
 /** Refuses a slow shaft speed that is not below the fast one. */
 export function requireSlowBelowFast({ slow, fast }: { readonly slow: number; readonly fast: number }): void {
-  if (slow < fast) return;
+  if (isBelow(slow, fast)) return;
   throw new InputError({
     field: 'slow',
     value: shaftSpeed(slow),
@@ -19,7 +24,7 @@ export function requireSlowBelowMiddle({
   readonly slow: number;
   readonly middle: number;
 }): void {
-  if (slow < middle) return;
+  if (isBelow(slow, middle)) return;
   throw new InputError({
     field: 'slow',
     value: shaftSpeed(slow),

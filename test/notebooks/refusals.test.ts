@@ -34,6 +34,12 @@ test.each<readonly [unknown, Parts, Readonly<Record<string, string>>, string]>([
     // 12 numbers of holes, 25 drills from 0.8 to 2 mm, 3 tapers, 3 thicknesses of 2.0, 2.5 and 3.0 mm and 6 oils.
     'drills, holes, thicknesses and oils together must be 12000 designs at most: fewer oils, wider steps or fewer holes, got 16200 designs',
   ],
+  [
+    spread,
+    files.demo,
+    { slow: '2997 mm/s', middle: '3000 mm/s' },
+    'slow must be below middle, 3000 mm/s, got 3000 mm/s',
+  ],
   [whatToDrill, files.demo, { slow: '400 mm/s' }, 'slow must be below middle, 300 mm/s, got 400 mm/s'],
   [
     whatToDrill,
