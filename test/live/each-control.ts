@@ -24,9 +24,12 @@ export async function moveEachControl(): Promise<readonly Moved[]> {
   };
   /** What is out of the window follows once the reader pauses. */
   const rested = async (): Promise<void> => {
-    const begun = performance.now();
+    // After this redraw: what followed the one before may come while this one is on its way.
+    const drawn = performance
+      .getEntriesByName('redraw')
+      .map(({ startTime, duration }) => startTime + duration);
     const done = () =>
-      performance.getEntriesByName('whole').some(({ startTime }) => startTime >= begun - 250);
+      performance.getEntriesByName('whole').some(({ startTime }) => startTime >= Math.max(...drawn));
     while (!done()) await new Promise(requestAnimationFrame);
   };
   const said = (): string => {
