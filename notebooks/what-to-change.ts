@@ -61,8 +61,10 @@ export const notebook = defineNotebook({
     const { corner, guesses } =
       build.spring === undefined ? { corner: undefined, guesses: [] } : cornerOf(build);
     const pieces: readonly Piece[] = [
-      later(() => ({ kind: 'figure', figure: changesFigure(before, effects, answer) })),
-      later(() => changesTable(before, effects, name, at)),
+      later(() =>
+        effects.length === 0 ? [] : { kind: 'figure', figure: changesFigure(before, effects, answer) },
+      ),
+      later(() => (effects.length === 0 ? [] : changesTable(before, effects, name, at))),
       {
         kind: 'text',
         text: `Where a car ${name}, this page takes it to ask for ${symptom.words}: common practice, no source. "Helps" and "works against it" mean no more than that a change gives or takes that; 1 %, 0.1 mm and 1 g count as nothing.`,

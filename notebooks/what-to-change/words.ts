@@ -70,6 +70,8 @@ export function answerOf(
   before: Measured,
   effects: readonly Effect[],
 ): string {
+  if (effects.length === 0)
+    return `Where ${name} ${symptom}, nothing at the bench could be tried with what the file lists; what it lacks stands below.`;
   const helping = effects.filter(({ verdict }) => verdict === 'helps').sort((a, b) => b.gain - a.gain);
   const [best] = helping;
   const against = effects.filter(({ verdict }) => verdict === 'works against it').map((one) => one.name);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Page, pagePassed } from '../../lib/page/index.js';
-import type { Parts } from '../../lib/parts/index.js';
+import { type Parts, readParts } from '../../lib/parts/index.js';
 import { notebook as landing } from '../../notebooks/landing.js';
 import { notebook } from '../../notebooks/what-to-change.js';
 import { files, numbersIn, pageOf, rowOf, tableOf, wordsOf } from './answers.js';
@@ -189,4 +189,30 @@ describe('what to change', () => {
     expect(rowOf(page, 'changes', 'as it is')[2]).toBe('unknown');
     expect(pagePassed(page)).toBe(true);
   });
+});
+
+it('a file with nothing to try says so, and why, with no picture of nothing', () => {
+  const bare = {
+    oils: [{ name: 'oil', base: 'silicone', viscosity: '100 cSt' }],
+    pistons: [{ name: 'piston', diameter: '9.996 mm', thickness: '0.3 mm', holes: [] }],
+    shocks: [
+      {
+        name: 'shock',
+        bore: '10 mm',
+        shaft: '2.5 mm',
+        stroke: '18 mm',
+        compensator: { kind: 'none' },
+        inside: { length: '35 mm', 'cap-volume': '0.2 ml' },
+      },
+    ],
+    builds: [{ name: 'front', shock: 'shock', piston: 'piston', oil: 'oil', 'close-at': 'fully in' }],
+  };
+  const page = pageOf(notebook, readParts(JSON.stringify({ dashpot: 1, ...bare })), {});
+  expect(page.answer).toBe(
+    'Where front bottoms on landings, nothing at the bench could be tried with what the file lists; what it lacks stands below.',
+  );
+  expect(page.blocks.filter(({ kind }) => kind === 'figure' || kind === 'table')).toEqual([]);
+  expect(wordsOf(page)).toContain(
+    'Not tried: no oil of the file or its shop is thicker, no oil of the file or its shop is thinner,',
+  );
 });
