@@ -7,12 +7,12 @@ import { percent } from '../base/wording.js';
 import { type Cause, largestCause } from './two-spreads.js';
 import { answerPlace, motionText, plainName } from './wording.js';
 
-/** Points along one size, for a straight line through its tolerance. */
-const steps = 8;
+/** Even steps along one size, enough for a force that bends through a wide tolerance. */
+const steps = 40;
 
 /**
- * The share of the hole diameter again, by the error propagation of a handbook: slope of the force over each size times its standard deviation, squares added (GUM, JCGM
- * 100:2008, eq. 10). It draws nothing and knows no Sobol points.
+ * The share of the hole diameter again: by definition the variance of the force where nothing else is off, where the sizes add up (first-order index of Saltelli et al., from memory). The diameter goes through its tolerance in even
+ * steps, so that nothing is drawn, and no Sobol points have a part in it.
  */
 export function shareCheck(own: Cause | undefined): readonly Block[] {
   const top = largestCause(own, answerPlace);
@@ -24,11 +24,11 @@ export function shareCheck(own: Cause | undefined): readonly Block[] {
   const forces = Array.from({ length: steps + 1 }, (_, step) =>
     forceWithHoles(own.build, speed, deviation.halfWidth * ((2 * step) / steps - 1)),
   );
-  const mean = forces.reduce((sum, force) => sum + force, 0) / forces.length;
-  // Even steps stand for an even distribution: their spread, ends counted half.
-  const weights = forces.map((_, place) => (place === 0 || place === steps ? 0.5 : 1));
-  const variance =
-    forces.reduce((sum, force, place) => sum + (weights[place] ?? 0) * (force - mean) ** 2, 0) / steps;
+  // Even steps stand for an even distribution, ends counted half.
+  const meanOf = (values: readonly number[]): number =>
+    values.reduce((sum, value, place) => sum + (place === 0 || place === steps ? 0.5 : 1) * value, 0) / steps;
+  const mean = meanOf(forces);
+  const variance = meanOf(forces.map((force) => (force - mean) ** 2));
   const whole = (own.spreads()[answerPlace]?.standardDeviation ?? 0) ** 2;
   const share = variance / whole;
   return [
