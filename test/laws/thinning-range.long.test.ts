@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { thinningGapFlow } from '../../lib/flow/gap/thinning-gap.js';
 import { sharpestBend, viscosityRatio } from '../../lib/fluid/shear/thinning-viscosity.js';
 import { damperForce, damperModel, type ShearThinning } from '../../lib/index.js';
 import { randomDamper, randomNumbers } from './random-damper.js';
@@ -66,4 +67,22 @@ describe('an oil that thins in any accepted way', () => {
       expect(falls(exponent, sharpestBend(exponent) + 0.3)).toBe(true);
     }
   });
+});
+
+test('a gap passes some flow at any pressure, more at a higher one, or more than any number', () => {
+  const gap = { bore: 0.013, pistonDiameter: 0.0129, length: 0.002, eccentricity: 0.1 };
+  const out = new Float64Array(2);
+  for (const exponent of [0.05, 0.3])
+    for (const floor of [0, 1e-255, 0.1])
+      for (const time of [1e-9, 1e-4, 1]) {
+        const thinning = { kind: 'carreau-yasuda', time, exponent, bend: 2, floor } as const;
+        const through = thinningGapFlow(gap, { density: 970, kinematicViscosity: 1e-4 }, thinning);
+        let before = 0;
+        for (let power = -6; power < 60; power += 1.5) {
+          through(10 ** power, out);
+          const [flow = Number.NaN] = out;
+          expect(flow > before || flow === Number.POSITIVE_INFINITY).toBe(true);
+          before = flow;
+        }
+      }
 });

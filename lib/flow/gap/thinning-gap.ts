@@ -9,8 +9,9 @@ export type GapFlow = (pressureDrop: number, out: Float64Array) => void;
 /** Filled and read at once by who asks a gap, and never handed out. */
 export const atGap = new Float64Array(2);
 
-/** Logarithm of a shear rate short of the largest number. */
-const largestLogarithm = 690;
+/** Logarithm of the largest shear rate that is looked for, and a rate beyond it that is still a number with all that is made of it. */
+const largestLogarithm = 600;
+const farRate = 1e300;
 
 /** Filled and read within one call and never handed out. */
 const thinned = new Float64Array(3);
@@ -26,10 +27,12 @@ export function thinningGapFlow(gap: AnnularGap, fluid: FluidState, thinning: Sh
   const atRest = annularGapConductance(gap, { density, kinematicViscosity });
   const viscosity = density * kinematicViscosity;
   const stressPerDrop = gapHeight(gap) / (2 * gap.length);
-  // An oil that thins without end passes with a high power of the pressure, soon more than any number; then a search that has gone so far is told that it is too far.
-  const least =
-    thinning.floor > 0 ? 1 : thinning.kind === 'cross' ? 1 - thinning.exponent : thinning.exponent;
-  const beyond = largestLogarithm * least - (1 - least) * Math.log(thinning.time);
+  // An oil that thins nearly without end passes with a high power of the pressure, soon more than any number; then a search that has gone so far is told that it is too far.
+  const least = thinning.kind === 'cross' ? 1 - thinning.exponent : thinning.exponent;
+  const beyond = Math.max(
+    largestLogarithm * least - (1 - least) * Math.log(thinning.time),
+    largestLogarithm + Math.log(thinning.floor),
+  );
   return (drop, out) => {
     if (drop === 0) {
       out[0] = 0;
@@ -45,8 +48,9 @@ export function thinningGapFlow(gap: AnnularGap, fluid: FluidState, thinning: Sh
       return;
     }
     const excess = (rate: number, at: Float64Array): void => {
-      writeThinned(thinning, rate, thinned);
-      at[0] = Math.log(thinned[0]! * rate) - wanted;
+      const tried = Math.min(rate, farRate);
+      writeThinned(thinning, tried, thinned);
+      at[0] = Math.log(thinned[0]! * tried) - wanted;
       at[1] = thinned[1]!;
     };
     const rate = powerRoot(excess, low, 'wall shear rate in the gap').root;
