@@ -27,7 +27,7 @@ const mostSteps = 20_000;
  * @param begin - speed [m/s], not 0; position at which the way begins [m]
  * @param from - travel at which the cavity opens [m]
  * @param places - lengths of way [m], rising
- * @throws IntegrationError where the gas is used up on the way
+ * @throws IntegrationError where the gas is used up on the way, or a valve snaps without end
  */
 export function cavitiesAlongTravel(
   model: DamperModel,
@@ -94,7 +94,7 @@ export function cavitiesAlongTravel(
       absolute,
       stepLimit: mostSteps,
       events: [
-        // The cavity is full again: from here on the oil is whole, since the gas only grows stronger.
+        // The cavity is full again: from here on the oil is taken as whole, and its valves as at the same speed without a cavity.
         {
           value: (travel, [logRoom = 0]) => volumeAt(travel, logRoom),
           direction: () => -1,

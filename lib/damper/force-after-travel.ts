@@ -25,6 +25,7 @@ import type { DamperForce } from './force-point.js';
  * @param start - speed [m/s], not 0; position at which the travel begins [m], 0 to the stroke
  * @param travel - length of the way [m], 0 or more, within the stroke
  * @throws InputError for a value outside its range, or a travel that leaves the stroke
+ * @throws IntegrationError where the gas has no room for shaft and cavity on the way, or a valve snaps open and shut without end
  * @example
  * ```ts
  * // model: of the example of damperModel
@@ -46,6 +47,7 @@ export function forceAfterTravel(model: DamperModel, start: ShaftMotion, travel:
  * @param start - speed [m/s], not 0; position at which the travel begins [m], 0 to the stroke
  * @param travels - lengths of way [m], 0 or more, rising, within the stroke
  * @throws InputError for a value outside its range, or a travel that leaves the stroke
+ * @throws IntegrationError where the gas has no room for shaft and cavity on the way, or a valve snaps open and shut without end
  * @example
  * ```ts
  * // model: of the example of damperModel

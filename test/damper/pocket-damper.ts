@@ -25,3 +25,15 @@ export const withGas = (gas: Partial<Parameters<typeof sealedGas>[0]>): Damper =
 });
 export const area = (Math.PI / 4) * 0.012 ** 2;
 export const shaft = (Math.PI / 4) * 0.003 ** 2;
+/** A disc on the shaft side over the second group of holes, flat on its seat. */
+export const disc = {
+  face: 'shaft-side',
+  covers: [1],
+  outerDiameter: 10e-3,
+  clampDiameter: 4e-3,
+  thickness: 1e-4,
+  count: 1,
+  elasticModulus: 2e11,
+  poissonRatio: 0.3,
+  preload: 0,
+} as const;

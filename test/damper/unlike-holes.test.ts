@@ -6,6 +6,7 @@ import { damperModel } from '../../lib/damper/damper-model.js';
 import { passageAtDrop } from '../../lib/damper/oil-force.js';
 import { valveOpenings } from '../../lib/damper/valve-opening.js';
 import { sealedGas } from '../../lib/gas/gas.js';
+import { disc as valve } from './pocket-damper.js';
 
 const oil = { kinematicViscosity: 3.5e-4, density: 970 };
 const damper: Damper = {
@@ -114,17 +115,6 @@ describe('a piston with holes of two sizes', () => {
 });
 
 describe('a disc valve with a cavity behind the piston', () => {
-  const valve = {
-    face: 'shaft-side',
-    covers: [1],
-    outerDiameter: 10e-3,
-    clampDiameter: 4e-3,
-    thickness: 1e-4,
-    count: 1,
-    elasticModulus: 2e11,
-    poissonRatio: 0.3,
-    preload: 0,
-  } as const;
   const model = damperModel({ ...damper, piston: { ...damper.piston, valves: [valve] } }, oil);
 
   test('lets through what the gas drives against the cavity', () => {

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { pageFigures, pagePassed } from '../../lib/page/index.js';
 import { notebook } from '../../notebooks/bench-stroke.js';
-import { pageOfText } from './answers.js';
+import { pageOfText, tableOf } from './answers.js';
 import { referenceShock } from './reference-shock.js';
 
 const demo = readFileSync(new URL('../../notebooks/demo-parts.yaml', import.meta.url), 'utf8');
@@ -13,11 +13,7 @@ shocks: [{ name: front, bore: 12 mm, shaft: 3 mm, stroke: 25 mm }]
 `;
 const pageOf = (text: string, texts: Readonly<Record<string, string>> = {}) =>
   pageOfText(notebook, text, texts);
-const rowsOf = (page: ReturnType<typeof pageOf>, id: string) => {
-  const block = page.blocks.find((one) => one.kind === 'table' && one.id === id);
-  if (block?.kind !== 'table') throw new Error(`no table ${id}`);
-  return block.table.rows;
-};
+const rowsOf = (page: ReturnType<typeof pageOf>, id: string) => tableOf(page, id).rows;
 /** Push, pull, energy, damping, stiffness, cavity and lost stroke of the likely oil. */
 const likely = (page: ReturnType<typeof pageOf>) =>
   rowsOf(page, 'bench-figures')[0]?.slice(1).map(Number) ?? [];

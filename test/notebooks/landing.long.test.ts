@@ -2,16 +2,12 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { pagePassed } from '../../lib/page/index.js';
 import { notebook } from '../../notebooks/landing.js';
-import { pageOfText } from './answers.js';
+import { pageOfText, tableOf } from './answers.js';
 
 const demo = readFileSync(new URL('../../notebooks/demo-parts.yaml', import.meta.url), 'utf8');
 const pageOf = (text: string, texts: Readonly<Record<string, string>> = {}) =>
   pageOfText(notebook, text, texts);
-const rowsOf = (page: ReturnType<typeof pageOf>, id: string) => {
-  const block = page.blocks.find((one) => one.kind === 'table' && one.id === id);
-  if (block?.kind !== 'table') throw new Error(`no table ${id}`);
-  return block.table.rows;
-};
+const rowsOf = (page: ReturnType<typeof pageOf>, id: string) => tableOf(page, id).rows;
 // Invented: so heavy that a landing from high up presses the stop in until the piston has no oil before it.
 const heavy = `dashpot: 1
 oils: [{ name: thin, base: silicone, viscosity: 20 cSt }]
